@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <memory>
+
+#include "core/physics/result.h"
+
+class QSqlDatabase;
+
+namespace leadline {
+
+/// Version of the schema this program writes: the number of the last file in
+/// core/records/migrations.
+inline constexpr int newest_schema_version = 1;
+
+/// One SQLite file, opened, brought to the newest schema, foreign keys on. Every write through a
+/// store is one transaction: it stands whole or not at all. Not to be shared between threads.
+class Database {
+public:
+    /// Opens or creates the file (with its folder). ":memory:" gives a database that vanishes.
+    /// Before a migration step a copy of the file is kept beside it ("NAME.before-schema-N").
+    /// @returns the database; ErrorCode::database_failed, database_locked or database_newer
+    static Result<std::unique_ptr<Database>> open(const QString& path);
+    ~Database();
+    Database(const Database&) = delete;
+    Database& operator=(const Database&) = delete;
+
+    [[nodiscard]] QString path() const;
+    [[nodiscard]] int schema_version() const;
+    /// For the stores of this room only.
+    [[nodiscard]] QSqlDatabase connection() const;
+
+private:
+    explicit Database(QString connection_name, QString path);
+    QString connection_name_;
+    QString path_;
+};
+
+/// Where the user's records lie when nothing else is said: leadline/records.sqlite in the XDG data
+/// folder.
+QString default_database_path();
+
+}  // namespace leadline

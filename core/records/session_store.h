@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QtTypes>
+#include <string>
+#include <vector>
+
+#include "core/files/session_file.h"
+#include "core/physics/result.h"
+#include "core/records/database.h"
+
+namespace leadline {
+
+/// Row of a session in the database.
+struct SessionRow {
+    qint64 value = 0;
+    friend bool operator==(SessionRow, SessionRow) = default;
+};
+
+struct SessionSummary {
+    SessionRow row;
+    std::string title;
+    Date date{};
+    TimeOfDay dive_time;
+    std::string site;
+    int guests = 0;
+    bool has_log = false;
+};
+
+/// Sessions with all that belongs to them: groups, staff, guests and their kit and screening, the
+/// profile, overrules, and the log. Guests are also kept in the register of persons (GuestStore):
+/// saving a session updates the person it refers to.
+class SessionStore {
+public:
+    explicit SessionStore(Database& database) : database_(database) {}
+    /// Adds a session; persons with the same name and birth date are taken to be the same.
+    Result<SessionRow> insert(const SessionFile& file);
+    /// Replaces a session's content, in one transaction.
+    Result<Done> save(SessionRow row, const SessionFile& file);
+    Result<SessionFile> load(SessionRow row);
+    /// Newest first.
+    Result<std::vector<SessionSummary>> list();
+    Result<Done> remove(SessionRow row);
+
+private:
+    Database& database_;
+};
+
+}  // namespace leadline
