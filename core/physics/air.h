@@ -12,8 +12,11 @@ inline constexpr double molar_gas_constant = 8.314510;
 
 /// Absolute pressure of dry air at a molar density, by the pseudo-pure-fluid equation of state.
 ///
-/// @param moles_per_cubic_meter  0 to 20 000 mol/m3 (air at 500 bar has about 16 000 at 15 C)
-/// @param temperature            200 to 2000 K
+/// @param moles_per_cubic_meter  0 to 40 000 mol/m3 (air at 500 bar has about 16 000 at 15 C)
+/// @param temperature            100 to 2000 K; below 133 K only for densities outside the region
+///                               in which liquid and vapour coexist
+/// @returns pressure; ErrorCode::out_of_range naming the input otherwise
+/// @validity  the equation holds to 2000 MPa; densities are within 0.1 % up to 70 MPa (from memory)
 /// @source  Lemmon, Jacobsen, Penoncello & Friend, Thermodynamic properties of air and mixtures of
 ///          nitrogen, argon and oxygen from 60 to 2000 K at pressures to 2000 MPa, J. Phys. Chem.
 ///          Ref. Data 29 (2000) 331-385: reducing values, and the coefficients of table 12. The
@@ -36,10 +39,14 @@ Result<double> air_compressibility(Pascals absolute, Kelvins temperature);
 Result<Moles> air_content(CubicMeters volume, Pascals absolute, Kelvins temperature);
 
 /// Absolute pressure of an amount of air in a vessel: the inverse of air_content().
+///
+/// @param content  0 to 40 000 mol for each m3 of `volume`
 Result<Pascals> air_vessel_pressure(CubicMeters volume, Moles content, Kelvins temperature);
 
-/// Molar mass of dry air, 28.965 46 g/mol.
-/// @source  Lemmon et al. 2000 (as above), the composition of its section 2
+/// Mass of an amount of dry air, by its molar mass of 28.965 46 g/mol.
+/// @source  Picard, Davis, Glaeser & Fujii, Revised formula for the density of moist air
+///          (CIPM-2007), Metrologia 45 (2008) 149-155, for 0.04 % of carbon dioxide (from memory).
+///          Lemmon et al. 2000 take 28.9586 g/mol, without carbon dioxide: 0.024 % less
 inline constexpr Kilograms mass_of_air(Moles amount) {
     return Kilograms(amount.value() * 0.02896546);
 }

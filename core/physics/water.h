@@ -35,7 +35,8 @@ public:
     /// @param surface_pressure  absolute, 50 to 110 kPa (5000 m of altitude to the strongest high)
     /// @param gravity           9.7 to 9.9 m/s^2
     /// @param salinity, temperature  see water_density(); one value for the whole column: the
-    ///        coldest the guest will meet is the safe choice, being the densest
+    ///        coldest the guest will meet is the safe choice, being the densest (fresh water is
+    ///        densest at 4 C, but only 0.013 % denser than at 0 C)
     /// @returns the column; ErrorCode::out_of_range naming the input otherwise
     static Result<WaterColumn> make(Pascals surface_pressure, MetersPerSecondSquared gravity,
                                     PracticalSalinity salinity, Kelvins temperature);

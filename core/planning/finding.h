@@ -49,7 +49,6 @@ enum class FindingCode {
     descent_too_fast,           ///< planned or logged MetersPerMinute, allowed MetersPerMinute
     ear_step_over_locking,      ///< clearing step Meters, locking Meters
     emergency_line_missing,     ///<
-    language_not_printed,       ///< (language tag in `text`)
     logged_too_deep,            ///< logged Depth, planned Depth
     logged_depth_over_limit,    ///< logged Depth, allowed Depth
     logged_below_reserve,       ///< end Bars, reserve Bars

@@ -113,13 +113,17 @@ def oval(cx, cy, rx, ry):
 
 
 class Pic:
-    def __init__(self, title):
+    def __init__(self, title, box=None):
+        """box: what the drawing covers; it is then shrunk to a margin of 4."""
         self.title = title
         self.out = []
+        self.box = box
+        self.k = 92 / max(box[2] - box[0], box[3] - box[1]) if box else 1
+        self.s = S / self.k      # so that lines end up S wide all the same
 
     def shape(self, parts, m=Mat()):
         k = m.size
-        for colour, extra in (("#000", 2 * S), ("#fff", 0)):
+        for colour, extra in (("#000", 2 * self.s), ("#fff", 0)):
             self.out.append('<g fill="%s" stroke="%s" stroke-linecap="round"'
                             ' stroke-linejoin="round">' % (colour, colour))
             for kind, d, w in parts:
@@ -133,7 +137,8 @@ class Pic:
                     self.out.append('<path stroke="none" d="%s"/>' % d)
             self.out.append("</g>")
 
-    def line(self, d, m=Mat(), w=S, colour="#000"):
+    def line(self, d, m=Mat(), w=None, colour="#000"):
+        w = self.s if w is None else w
         self.out.append('<path fill="none" stroke="%s" stroke-width="%s"'
                         ' stroke-linecap="round" stroke-linejoin="round" d="%s"/>'
                         % (colour, num(w), m.path(d)))
@@ -149,27 +154,47 @@ class Pic:
         cy = (y0 + y1) / 2 + dx / n * bend * 2
         hl, hw = 11.5, 8.0
 
-        def head(p, cx, cy, r, mouth=True, hose=True):
-    """Head from the front with mask and mouthpiece."""
-    p.shape([F(oval(cx, cy, r * 0.92, r * 1.06))])
-    my = cy - 0.2 * r
-    hw, hh = max(0.60 * r, 6.5), max(0.30 * r, 3.6)
-    p.line("M%g %g L%g %g" % (cx - r * 0.92 - 1, my - 1, cx + r * 0.92 + 1, my - 1))
-    p.shape([F(rrect(cx - hw, my - hh, cx + hw, my + hh, hh * 0.75))])
-    er = max(1.9, r * 0.1)
-    for sgn in (-1, 1):
-        p.fill(oval(cx + sgn * hw * 0.5, my, er, er))
-    if mouth:
-        ry = cy + 0.68 * r
-        rr = max(5.2, 0.27 * r)
-        if hose:
-            h = r + 3
-            p.line("M%g %g C%g %g %g %g %g %g" % (
-                cx, ry, cx - .8 * h, ry + .1 * h, cx - 1.75 * h, ry - .5 * h,
-                cx - 1.3 * h, ry + .8 * h), w=S + .5)
-        p.fill(oval(cx, ry, rr * 1.3, rr))
-        if rr > 5.5:
-            p.fill(oval(cx, ry, rr * 1.3 - 3.6, rr - 3.6), colour="#fff")
+        def head(px, py, qx, qy):
+            a = math.atan2(py - qy, px - qx)
+            ux, uy = math.cos(a), math.sin(a)
+            bx, by = px - ux * hl, py - uy * hl
+            return ("M%.2f %.2f L%.2f %.2f L%.2f %.2f Z" % (
+                px, py, bx - uy * hw, by + ux * hw, bx + uy * hw, by - ux * hw),
+                px - ux * (hl - 2), py - uy * (hl - 2))
+
+        heads = []
+        h, ex, ey = head(x1, y1, cx, cy)
+        heads.append(h)
+        sx, sy = x0, y0
+        if both:
+            h, sx, sy = head(x0, y0, cx, cy)
+            heads.append(h)
+        # Aim the shorter shaft at the middle of the full curve.
+        mx, my = (x0 + 2 * cx + x1) / 4, (y0 + 2 * cy + y1) / 4
+        kx, ky = 2 * mx - (sx + ex) / 2, 2 * my - (sy + ey) / 2
+        shaft = "M%.2f %.2f Q%.2f %.2f %.2f %.2f" % (sx, sy, kx, ky, ex, ey)
+        if clear:
+            self.line(shaft, w=self.s + 5, colour="#fff")
+            for h in heads:
+                self.line(h, w=5, colour="#fff")
+        self.line(shaft, w=self.s + 1)
+        for h in heads:
+            self.out.append('<path fill="#000" stroke="#000" stroke-width="1"'
+                            ' stroke-linejoin="round" d="%s"/>' % h)
+
+    def save(self, name):
+        text = ['<?xml version="1.0" encoding="UTF-8"?>',
+                '<!-- SPDX-License-Identifier: GPL-3.0-or-later -->',
+                '<svg xmlns="http://www.w3.org/2000/svg" version="1.1"'
+                ' width="100" height="100" viewBox="0 0 100 100">',
+                "<title>%s</title>" % self.title]
+        if self.box:
+            x0, y0, x1, y1 = self.box
+            text.append('<g transform="matrix(%.4f 0 0 %.4f %.3f %.3f)">' % (
+                self.k, self.k, 50 - self.k * (x0 + x1) / 2, 50 - self.k * (y0 + y1) / 2))
+        text += self.out + (["</g>"] if self.box else []) + ["</svg>", ""]
+        with open(os.path.join(HERE, name + ".svg"), "w", encoding="utf-8") as f:
+            f.write("\n".join(text))
 
 
 # --- the diver ------------------------------------------------------------
@@ -185,15 +210,18 @@ def head(p, cx, cy, r, mouth=True, hose=True):
     for sgn in (-1, 1):
         p.fill(oval(cx + sgn * hw * 0.5, my, er, er))
     if mouth:
-        ry = cy + 0.68 * r
-        rr = max(5.2, 0.27 * r)
+        ry = cy + 0.62 * r
+        rr = max(5.4, 0.30 * r)
         if hose:
-            p.line("M%g %g C%g %g %g %g %g %g" % (
-                cx, ry, cx - .9 * r, ry - .1 * r, cx - 1.35 * r, ry + .2 * r,
-                cx - 1.2 * r, ry + 1.05 * r), w=S + .5)
-        p.fill(oval(cx, ry, rr * 1.25, rr))
-        if rr > 5.5:
-            p.fill(oval(cx, ry, rr * 1.25 - 3.6, rr - 3.6), colour="#fff")
+            h = r + 3
+            p.line(hose if isinstance(hose, str) else "M%g %g C%g %g %g %g %g %g" % (
+                cx, ry, cx - .8 * h, ry + .1 * h, cx - 1.75 * h, ry - .5 * h,
+                cx - 1.3 * h, ry + .8 * h), w=S + .5)
+        p.line("M%g %g L%g %g" % (cx - 1.25 * rr, ry + .95 * rr, cx + 1.25 * rr, ry + .95 * rr),
+               w=.75 * rr)
+        p.fill(oval(cx, ry, rr, rr))
+        k = .42 * rr
+        p.fill(oval(cx, ry - .1 * rr, k, k), colour="#fff")
 
 
 def side_head(p, cx, cy, r):
@@ -204,9 +232,6 @@ def side_head(p, cx, cy, r):
     er = max(1.9, r * 0.1)
     p.fill(oval(cx - .78 * r, cy - .2 * r, er, er))
     p.fill(rrect(cx - 1.25 * r, cy + .4 * r, cx - .7 * r, cy + .92 * r, .16 * r))
-    p.line("M%g %g C%g %g %g %g %g %g" % (
-        cx - .95 * r, cy + .7 * r, cx - .7 * r, cy + 1.3 * r, cx - .1 * r, cy + .8 * r,
-        cx + .25 * r, cy + 1.1 * r), w=S + .5)
 
 
 def body(cx, top, half, bottom, neck=7, slope=7, waist=None):
@@ -228,10 +253,10 @@ def torso(p, *a, **k):
     p.shape([body(*a, **k)])
 
 
-def arm_over(p, torso_part, upper, fore, w=11):
+def arm_over(p, torso_part, upper, fore, w=11, m=Mat()):
     """Body with one arm: upper arm grows out of it, forearm lies on top."""
-    p.shape([torso_part, T(upper, w)])
-    return lambda: (p.shape([T(fore, w)]), p.line(upper, w=w, colour="#fff"))
+    p.shape([torso_part, T(upper, w)], m)
+    return lambda: (p.shape([T(fore, w)], m), p.line(upper, m, w=w, colour="#fff"))
 
 
 def water(p, y):
@@ -243,7 +268,7 @@ def water(p, y):
                 x + 5.5, y0 - 8, x + 11, y0, x + 16.5, y0 + 8, x + 22, y0)
             x += 22
         return d
-    p.fill(wave(y) + " L94 100 L6 100 Z", colour="#fff")
+    p.fill(wave(y) + " L94 102 L6 102 Z", colour="#fff")
     p.line(wave(y))
     p.line(wave(y + 13))
 
@@ -260,7 +285,8 @@ def ok():
         T("M47 54 L51 12.8", 9.5),
         T("M54 62 C54 50 62 43 71.5 43 C80.5 43 87.5 50 87.5 59", 9.5),
         T("M50 80 C58 78 64 76 71.5 75 C80.5 75 87.5 68 87.5 59", 9.5),
-        F("M56 62 L59 62 C60 66 62 69 65 70 L60 80 L54 76 Z"),
+        T(oval(71.5, 59, 16, 16), 9.5),
+        F("M54 66 L60 70 L64 76 L54 80 Z"),
     ])
     p.line("M82 64 L92 69")
     p.line("M40.7 46 L40.4 50")
@@ -307,15 +333,15 @@ def stop():
 
 def flat_hand(p, m=Mat()):
     """Flat hand, palm down, pointing left, seen a little from above."""
-    p.shape([T("M68 54 C60 61 52 65 40 63", 9),
-             F("M60 46 L80 46 L76 56 L66 62 L58 64 Z")], m)
+    p.shape([F("M84 44 L78 52 C68 60 56 66 42 66.5 C34 66 34 57 42 56.5 L66 48 Z")], m)
     p.shape([
         T("M60 16 L29 16", 7), T("M60 27 L16 27", 7),
         T("M60 38 L11 38.5", 7), T("M60 49 L18 50", 7),
-        F("M54 12.5 L64 12.5 C71 14 75 18 80 19 L92 19 L92 47 L80 47 C74 48 70 52.5 62 52.5 L54 52.5 Z")], m)
+        F("M54 12.5 L64 12.5 C71 14 75 18 80 19 L92 19 L92 47 L80 47 C74 48 68 50.5 60 52.5 L54 52.5 Z")], m)
     for y in (21.5, 32.5, 43.7):
         p.line("M40 %g L54 %g" % (y, y), m)
-    p.fill("M64 50 L79 45 L79 48 L66 56 Z", m, colour="#fff")
+    p.fill("M68 40 L80 40 L81 47.5 L77 52.5 L68 57.5 Z", m, colour="#fff")
+    p.line("M56 54.5 L67 52.6", m)
 
 
 def level_off():
@@ -327,39 +353,39 @@ def level_off():
 
 def something_wrong():
     p = Pic("Something is wrong")
-    m = turn(-12, 50, 64) * move(3, 31) * scale(0.93, 0.62)
     p.shape([
-        F("M30 50 L68 50 L70 70 C67 78 64 82 63 98 L37 98 C36 84 29 74 28 60 Z"),
-        T("M33 58 L14 30", 12),
-        T("M43 56 L34 14", 12),
-        T("M54 56 L56 12", 12),
-        T("M64 58 L77 20", 12),
-        T("M64 80 C76 76 84 70 92 58", 12),
-    ], m)
-    p.arrow(6, 40, 94, 40, bend=-30, both=True)
+        F("M64 31 L70 31 C78 33 82 37 92 37 L92 64 C84 64 80 68 72 70.5 L64 70.5 Z"),
+        T("M66 35 L43 22", 7.4),
+        T("M66 45.8 L29 36.5", 7.4),
+        T("M66 56.5 L27 54", 7.4),
+        T("M66 67 L34 72", 7.4),
+        T("M81 64 C73 77 68 81 58 85", 8.5)])
+    for y in (39.6, 50.9, 61.9):
+        p.line("M59 %g L63.5 %g" % (y - (50.9 - y) * .06, y))
+    p.arrow(21, 6, 21, 94, bend=14.5, both=True)
     p.save("something-wrong")
 
 
 def ok_at_surface():
-    p = Pic("OK at the surface")
-    torso(p, 50, 62, 18, 96)
+    p = Pic("OK at the surface", (2, 4, 98, 97))
+    torso(p, 50, 62, 18, 86)
     head(p, 50, 44, 16)
     for m in (Mat(), flip(50)):
-        p.shape([T("M34 92 C24 72 8 56 12 36 C16 20 30 13 43.5 13", 10)], m)
-    water(p, 80)
+        p.shape([T("M31 86 C22 70 8 56 12 36 C16 20 30 13 43.5 13", 10)], m)
+    water(p, 78)
     p.save("ok-at-surface")
 
 
 def help_at_surface():
-    p = Pic("Help at the surface")
-    torso(p, 42, 66, 20, 96)
-    head(p, 40, 48, 17)
-    m = move(77, 40) * turn(12)
+    p = Pic("Help at the surface", (3.5, 1, 99, 99))
+    torso(p, 39, 66, 22, 86, neck=6, slope=5)
+    head(p, 38, 47, 15.5)
+    m = move(75, 41) * turn(10)
     p.shape([
-        T("M-6 2 L-13.5 -12", 5), T("M-3.5 -6 L-5.5 -25", 5), T("M4 -6 L4.5 -26", 5),
-        T("M8 -4 L14 -20", 5), F("M-8 -10 L8 -10 L10 0 L6 8 L5 12 L-10 64 L-24 60 L-6 8 Z")], m)
+        T("M-6 6 L-18 -5", 4.5), T("M-6 -6 L-11.5 -22", 4.2), T("M-2 -8 L-2.6 -27", 4.2),
+        T("M4 -8 L6.2 -26.5", 4.2), T("M8 -4 L14.5 -20", 4.2), F("M-8 -10 L8 -10 L10 0 L6 8 L5 12 L-4.2 46 L-16.4 44 L-6 8 Z")], m)
     water(p, 80)
-    p.arrow(5, 26, 59, 10, bend=-8, both=True)
+    p.arrow(5, 27, 57, 13, bend=-9, both=True)
     p.save("help-at-surface")
 
 
@@ -373,19 +399,20 @@ def small_fist(p, m, first=0):
 
 
 def ears():
-    p = Pic("Ears")
-    draw = arm_over(p, body(67, 66, 26, 92, neck=9, waist=20), "M52 82 L14 86", "M14 86 L14 60", 10)
-    p.shape([F(oval(47, 36, 7, 9))])
-    head(p, 69, 31, 24)
+    p = Pic("Ears", (4, 1.5, 96, 96))
+    m = flip(50)
+    draw = arm_over(p, body(67, 66, 25, 92, neck=9, waist=20), "M52 80 L14 85", "M14 85 L14 60", 11, m)
+    p.shape([F(oval(47, 36, 7, 9))], m)
+    head(p, 31, 31, 24, hose="M31 46 C18 47 4 52 10 72")
     draw()
-    p.shape([F("M8 40 L14 34 L24 33 L24 62 L20 68 L8 68 Z"), T("M16 36 L33 36", 6.5)])
-    for y, x in ((46.5, 25), (55, 25), (63.5, 22)):
-        p.shape([T("M17 %g L%g %g" % (y, x, y), 4.5)])
+    p.shape([F("M8 40 L14 34 L24 33 L24 62 L20 68 L8 68 Z"), T("M16 36 L33 36", 6.5)], m)
+    for y, x in ((46.5, 25), (55, 25), (63.5, 23)):
+        p.shape([T("M17 %g L%g %g" % (y, x, y), 4.5)], m)
     p.save("ears")
 
 
 def cold():
-    p = Pic("Cold")
+    p = Pic("Cold", (2.5, 0, 97.5, 96))
     torso(p, 50, 38, 24, 92)
     head(p, 50, 19, 14, hose=False)
     for m in (Mat(), flip(50)):
@@ -403,56 +430,66 @@ def cold():
 
 
 def look():
-    p = Pic("Look")
-    torso(p, 50, 76, 36, 92, neck=10, slope=4)
+    p = Pic("Look", (10, 0, 90, 96))
+    torso(p, 50, 72, 36, 92, neck=11, slope=0)
     head(p, 50, 34, 28, mouth=False)
     p.shape([
         F("M37 64 L66 64 L70 74 C68 84 62 86 62 92 L38 92 C38 84 34 80 34 72 Z"),
         T("M41 68 L37 41", 7.5), T("M53 66 L62 41", 7.5),
-        T("M36 80 L27 66", 6), T("M62 70 L66 64", 7)])
+        T("M36 80 L27 66", 6), T("M62 72 L66.5 63", 6.5), T("M64 80 L72 72", 6)])
     p.save("look")
 
 
 def low_on_air():
-    p = Pic("Low on air")
-    draw = arm_over(p, body(52, 38, 32, 92, neck=8, waist=20), "M30 58 L14 84", "M14 84 L42 73")
-    p.line("M72 66 L72 92")
-    head(p, 52, 20, 15)
+    p = Pic("Low on air", (5, 0, 95, 96))
+    draw = arm_over(p, body(53, 40, 38, 92, neck=8), "M27 62 L15 81", "M15 81 L46 75", 12)
+    head(p, 53, 20, 15)
     draw()
-    small_fist(p, move(54, 70))
+    p.line("M35 56 L28 69")
+    small_fist(p, move(58, 70) * scale(1.08))
     p.save("low-on-air")
 
 
 def out_of_air():
-    p = Pic("Out of air")
-    draw = arm_over(p, body(58, 60, 34, 92, neck=10, waist=26), "M38 76 L12 74", "M12 74 L28 55", 10)
-    head(p, 58, 20, 16, hose=False)
+    p = Pic("Out of air", (4.5, 0.5, 96, 96))
+    draw = arm_over(p, body(58, 64, 34, 92, neck=10), "M40 80 L14 82", "M14 82 L28 58", 11)
+    head(p, 58, 22, 16.5, hose=False)
     draw()
-    p.shape([F("M26 48 L44 45 L44 57 L32 62 L24 58 Z"), T("M40 47.2 L66 45.7", 5), T("M40 55 L73 54", 5)])
-    p.arrow(92, 80, 40, 80, both=True, clear=True)
+    p.line("M36 66 L26 75")
+    p.shape([F("M26 52 L42 46.5 L46 60 L34 66 L22 62 Z"), T("M40 50 L66 48.7", 5), T("M40 57.8 L74 57", 5)])
+    p.line("M43 53.9 L48 53.7")
+    p.arrow(85, 80, 36, 80, both=True)
     p.save("out-of-air")
 
 
 def share_air():
-    p = Pic("Share air")
+    p = Pic("Share air", (4.5, 0.5, 98.75, 96))
     p.shape([F("M60 50 L86 50 L86 62 C92 66 92 78 92 92 L56 92 C56 78 58 70 64 66 Z")])
     side_head(p, 72, 29, 23)
-    p.shape([T("M78 80 L22 86 L14 62", 11)])
-    p.shape([T("M22 60 L32 55", 4)])
-    for d in ("M18 46 L32 41", "M16 52 L36 47"):
-        p.shape([T(d, 4.5)])
-    p.arrow(40, 18, 5, 18, both=True)
+    p.shape([T("M78 80 L18 86 L14 78", 11)])
+    m = move(18, 72) * turn(-44)
+    p.shape([F("M-4 -9 L14 -14 L14 14 L-2 9 Z"), T("M12 -12 L27 -9.5", 4), T("M12 -4 L33 -3.6", 4),
+             T("M12 4 L33 4.2", 4), T("M12 12 L27 12", 4)], m)
+    for y in (-8, 0, 8):
+        p.line("M13 %g L17 %g" % (y, y * .95), m)
+    p.arrow(41, 15, 5, 15, both=True)
     p.save("share-air")
 
 
 def come_here():
-    p = Pic("Come here")
-    p.shape([F("M64 46 L88 46 L88 58 C94 62 94 74 94 92 L58 92 C58 74 60 66 68 62 Z")])
-    side_head(p, 75, 26, 20)
-    p.shape([T("M80 72 L58 87 L36 82", 11)])
-    for dx, dy in ((15, -5), (10, -3), (5, -1.5), (0, 0)):
-        p.shape([T("M22 76 C8 72 8 52 20 50", 5)], move(dx, dy))
-    p.arrow(8, 30, 46, 26, bend=-8)
+    p = Pic("Come here", (3, 0, 99.75, 96.5))
+    p.shape([F("M67 46 L90 46 L90 56 C95 60 95 74 95 92 L60 92 C60 74 62 64 70 60 Z")])
+    side_head(p, 78, 25, 18)
+    p.shape([T("M82 72 L64 87 L28 80", 11)])
+    p.shape([F("M7.5 62 L36.5 62 L38 72 L36 86 L20 86 C12 84 7.5 76 7.5 62 Z"),
+             T("M10 64 C9 52 10 46 16 40", 5),
+             T("M18.4 64 C17.6 48 19 41 26 34", 4.6),
+             T("M26.6 64 C26 50 28 44 35 37.5", 4.6),
+             T("M34.4 66 C34.6 56 37 52 43 47.5", 4.6),
+             T("M33 80 C40 78 44 74 48 67", 5)])
+    for x in (14.2, 22.4, 30.5):
+        p.line("M%g 57 L%g 63" % (x, x))
+    p.arrow(6, 26, 50, 12, bend=-8)
     p.save("come-here")
 
 

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/planning/cylinder.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <string>
+
+#include "core/physics/air.h"
+#include "core/physics/number_text.h"
+
+namespace leadline {
+namespace {
+
+const std::array<CylinderType, 9>& table() {
+    static const std::array<CylinderType, 9> types{{
+        {CylinderTypeId("steel-6"), CylinderMetal::steel, Liters(6.0), Bars(232.0)},
+        {CylinderTypeId("steel-8"), CylinderMetal::steel, Liters(8.0), Bars(232.0)},
+        {CylinderTypeId("aluminium-9"), CylinderMetal::aluminium, Liters(9.0), Bars(207.0)},
+        {CylinderTypeId("steel-10"), CylinderMetal::steel, Liters(10.0), Bars(232.0)},
+        {CylinderTypeId("aluminium-11"), CylinderMetal::aluminium, Liters(11.1), Bars(207.0)},
+        {CylinderTypeId("steel-12"), CylinderMetal::steel, Liters(12.0), Bars(232.0)},
+        {CylinderTypeId("steel-12-300"), CylinderMetal::steel, Liters(12.0), Bars(300.0)},
+        {CylinderTypeId("steel-15"), CylinderMetal::steel, Liters(15.0), Bars(232.0)},
+        {CylinderTypeId("steel-18"), CylinderMetal::steel, Liters(18.0), Bars(232.0)},
+    }};
+    return types;
+}
+
+}  // namespace
+
+std::span<const CylinderType> cylinder_types() { return table(); }
+
+const CylinderType* find_cylinder_type(const CylinderTypeId& id) {
+    const auto& types = table();
+    const auto found = std::find_if(types.begin(), types.end(),
+                                    [&](const CylinderType& type) { return type.id == id; });
+    return found == types.end() ? nullptr : &*found;
+}
+
+Result<Moles> cylinder_content(const Cylinder& cylinder, Pascals surface_pressure) {
+    const CylinderType* type = find_cylinder_type(cylinder.type);
+    if (type == nullptr) {
+        return Error{ErrorCode::unknown_reference, "cylinder/type", cylinder.type.text, ""};
+    }
+    const double fill = cylinder.fill_pressure.value();
+    if (!(fill >= 0.0)) {
+        return Error{ErrorCode::out_of_range, "cylinder/fill_pressure_bar", number_text(fill),
+                     "0 to " + number_text(type->working_pressure.value())};
+    }
+    if (fill > type->working_pressure.value()) {
+        return Error{ErrorCode::overfilled_cylinder, "cylinder/fill_pressure_bar", number_text(fill),
+                     number_text(type->working_pressure.value())};
+    }
+    return air_content(type->water_capacity, cylinder.fill_pressure + surface_pressure,
+                       cylinder.fill_temperature);
+}
+
+Bars gauge_pressure(const CylinderType& type, Moles content, Kelvins gas_temperature,
+                    Pascals surface_pressure) {
+    const Moles held(std::max(0.0, content.value()));
+    const Result<Pascals> absolute =
+        air_vessel_pressure(type.water_capacity, held, gas_temperature);
+    if (!absolute) return Bars(0.0);  // an emptied cylinder or a state no session check lets in
+    const Bars gauge = *absolute - surface_pressure;
+    return Bars(std::max(0.0, gauge.value()));
+}
+
+Moles content_at_gauge(const CylinderType& type, Bars gauge, Kelvins gas_temperature,
+                       Pascals surface_pressure) {
+    return air_content(type.water_capacity, gauge + surface_pressure, gas_temperature)
+        .value_or(Moles(0.0));
+}
+
+}  // namespace leadline

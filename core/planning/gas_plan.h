@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/planning/breathing_curve.h"
+#include "core/planning/plan.h"
+
+namespace leadline {
+
+/// What all air calculations of a session share.
+struct GasContext {
+    const WaterColumn& water;
+    const Profile& profile;
+    BreathingCurve dive;        ///< the planned dive
+    BreathingCurve stay;        ///< staying at depth, see BreathingCurve::held_at_depth()
+    Bars reserve{};
+    MetersPerMinute ascent_rate{};  ///< the fastest allowed, for bringing somebody up
+};
+
+/// Moles breathed for a load. The gas is counted at ambient pressure and water temperature: warmed
+/// in the lungs it would be fewer moles, so this errs to the high side. Compressibility is taken at
+/// the deepest point, where it is least: high side again.
+Moles moles_breathed(const GasContext& context, LitersPerMinute rmv, BarMinutes load);
+/// The load that uses up an amount: the inverse of moles_breathed().
+BarMinutes load_for(const GasContext& context, LitersPerMinute rmv, Moles amount);
+
+/// Air for two, both stressed, from the deepest planned point to the surface: one minute there to
+/// sort things out, then up at the allowed rate.
+///
+/// @source  method: sharing ascent on stressed RMV, common practice, no source; pressure averaged
+///          over the ascent as in the U.S. Navy Diving Manual, vol. 2, p. 8-3
+Moles minimum_gas(const GasContext& context);
+
+/// Pressure that must stay in a cylinder for minimum_gas(), with the 10 bar that a first stage needs
+/// to deliver.
+/// @source  first-stage margin: 135 psig in the U.S. Navy Diving Manual, vol. 2, p. 8-3, rounded up
+Bars minimum_gas_pressure(const GasContext& context, const CylinderType& type);
+
+/// RMV used for a guest and where it comes from: a measured one, otherwise by class.
+LitersPerMinute guest_rmv(const Guest& guest);
+
+GuestGas plan_guest_gas(const GasContext& context, const Guest& guest);
+GroupGas plan_group_gas(const GasContext& context, const Session& session, const Group& group,
+                        const std::vector<GuestGas>& guests);
+
+}  // namespace leadline

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/planning/plan.h"
+
+#include <algorithm>
+
+#include "core/body/lungs.h"
+#include "core/physics/atmosphere.h"
+#include "core/planning/checks.h"
+#include "core/planning/gas_plan.h"
+
+namespace leadline {
+namespace {
+
+// Used only where the chosen rule sets say nothing; each is the house value of resources/rules.
+constexpr double default_reserve_bar = 50.0;        // common practice, no source
+constexpr double default_ascent_rate = 9.0;         // U.S. Navy Diving Manual: 30 ft/min
+constexpr double default_clearing_step = 0.5;       // common practice, no source
+constexpr double default_no_fly_hours = 24.0;       // common practice, no source
+constexpr MetersPerMinute slowest_ladder_rate{1.0};
+constexpr MetersPerMinute fastest_ladder_rate{30.0};
+
+Result<WaterColumn> water_column(const Session& session) {
+    Result<Pascals> surface = session.conditions.barometer
+                                  ? Result<Pascals>(*session.conditions.barometer)
+                                  : standard_atmosphere_pressure(session.site.altitude);
+    if (!surface) return surface.error();
+    const Result<MetersPerSecondSquared> gravity =
+        normal_gravity(session.site.latitude, session.site.altitude);
+    if (!gravity) return gravity.error();
+    return WaterColumn::make(*surface, *gravity, session.site.salinity,
+                             session.conditions.water_temperature);
+}
+
+double value_or(const std::optional<Limit>& limit, double otherwise) {
+    return limit ? limit->value : otherwise;
+}
+
+Limits limits_of(const Session& session, const RuleBook& rules) {
+    Limits limits;
+    const auto look_up = [&](RuleKind kind) {
+        return strictest_for_age(rules, session.rule_sets, kind, std::nullopt);
+    };
+    limits.max_depth = look_up(RuleKind::max_depth_m);
+    limits.max_ascent_rate = look_up(RuleKind::max_ascent_rate_m_per_min);
+    limits.reserve_rule = look_up(RuleKind::reserve_pressure_bar);
+    limits.no_fly_rule = look_up(RuleKind::no_fly_hours);
+    limits.reserve = Bars(value_or(limits.reserve_rule, default_reserve_bar));
+    limits.no_fly = Hours(value_or(limits.no_fly_rule, default_no_fly_hours));
+    return limits;
+}
+
+Result<Environment> environment_of(const Session& session, const WaterColumn& water,
+                                   const RuleBook& rules) {
+    Environment result;
+    result.surface_pressure = water.surface_pressure();
+    result.from_barometer = session.conditions.barometer.has_value();
+    result.gravity = water.gravity();
+    result.density = water.surface_density();
+    result.deepest = deepest(session.profile);
+    result.bottom_pressure = water.absolute_pressure(result.deepest);
+    result.breath_expansion_from_deepest = held_breath_expansion(water, result.deepest);
+    result.breath_danger_ascent = held_breath_danger_ascent(water, result.deepest);
+    result.fastest_descent = fastest_descent(session.profile);
+    result.fastest_ascent = fastest_ascent(session.profile);
+    const double step = value_or(
+        strictest(rules, session.rule_sets, RuleKind::clearing_step_m), default_clearing_step);
+    // The ladder needs a speed: a plan that drops faster than any diver still gets one, beside the
+    // finding that says so.
+    const MetersPerMinute rate =
+        std::clamp(result.fastest_descent, slowest_ladder_rate, fastest_ladder_rate);
+    Result<ClearingLadder> ladder = clearing_ladder(water, Meters(step), result.deepest, rate);
+    if (!ladder) return ladder.error();
+    result.ladder = *ladder;
+    return result;
+}
+
+void apply_overrules(const Session& session, std::vector<Finding>& findings) {
+    for (Finding& finding : findings) {
+        const std::string wanted = key(finding);
+        for (const Overrule& overrule : session.overrules) {
+            if (overrule.finding == wanted) finding.overruled_because = overrule.reason;
+        }
+    }
+}
+
+void append(std::vector<Finding>& all, std::vector<Finding> more) {
+    all.insert(all.end(), more.begin(), more.end());
+}
+
+}  // namespace
+
+std::optional<Limit> broken_limit(const CheckContext& context, RuleKind kind,
+                                  std::optional<int> age,
+                                  const std::function<bool(const Rule&)>& breaks) {
+    for (const Severity severity : {Severity::stop, Severity::caution, Severity::note}) {
+        const auto applies = [&](const Rule& rule) {
+            const bool banded = rule.from_age || rule.to_age;
+            const bool in_band = !banded || (age && *age >= rule.from_age.value_or(0) &&
+                                             *age <= rule.to_age.value_or(200));
+            return rule.severity == severity && in_band && breaks(rule);
+        };
+        if (auto limit = strictest(context.rules, context.session.rule_sets, kind, applies)) {
+            return limit;
+        }
+    }
+    return std::nullopt;
+}
+
+Finding finding_of(FindingCode code, Subject subject, const Limit& limit,
+                   std::vector<FindingValue> values) {
+    Finding finding;
+    finding.code = code;
+    finding.severity = limit.severity;
+    finding.subject = std::move(subject);
+    finding.values = std::move(values);
+    finding.rule_set = limit.rule_set;
+    finding.source = limit.source;
+    return finding;
+}
+
+Result<Plan> plan(const Session& session, const RuleBook& rules) {
+    if (const Result<Done> checked = check(session); !checked) return checked.error();
+    const Result<WaterColumn> water = water_column(session);
+    if (!water) return water.error();
+
+    Plan result;
+    result.limits = limits_of(session, rules);
+    Result<Environment> environment = environment_of(session, *water, rules);
+    if (!environment) return environment.error();
+    result.environment = *environment;
+
+    const GasContext gas{*water,
+                         session.profile,
+                         BreathingCurve::along(session.profile, *water),
+                         BreathingCurve::held_at_depth(session.profile, *water),
+                         result.limits.reserve,
+                         MetersPerMinute(value_or(result.limits.max_ascent_rate,
+                                                  default_ascent_rate))};
+    for (const Guest& guest : session.guests) {
+        result.guests.push_back(plan_guest_gas(gas, guest));
+    }
+    for (const Group& group : session.groups) {
+        result.groups.push_back(plan_group_gas(gas, session, group, result.guests));
+    }
+
+    const CheckContext context{session, rules, result.environment, result.limits};
+    append(result.findings, check_place(context));
+    append(result.findings, check_people(context));
+    append(result.findings, check_gas(context, result.guests, result.groups));
+    apply_overrules(session, result.findings);
+    std::stable_sort(result.findings.begin(), result.findings.end(),
+                     [](const Finding& a, const Finding& b) {
+                         if (a.overruled_because.has_value() != b.overruled_because.has_value()) {
+                             return b.overruled_because.has_value();
+                         }
+                         return a.severity < b.severity;
+                     });
+    result.readiness = readiness(result.findings);
+    return result;
+}
+
+const GuestGas* find_gas(const Plan& plan, const GuestId& id) {
+    const auto found = std::find_if(plan.guests.begin(), plan.guests.end(),
+                                    [&](const GuestGas& gas) { return gas.guest == id; });
+    return found == plan.guests.end() ? nullptr : &*found;
+}
+
+const GroupGas* find_gas(const Plan& plan, const GroupId& id) {
+    const auto found = std::find_if(plan.groups.begin(), plan.groups.end(),
+                                    [&](const GroupGas& gas) { return gas.group == id; });
+    return found == plan.groups.end() ? nullptr : &*found;
+}
+
+}  // namespace leadline

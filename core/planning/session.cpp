@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/planning/session.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <string>
+
+#include "core/physics/number_text.h"
+
+namespace leadline {
+namespace {
+
+std::string at(const char* list, std::size_t index, const char* field) {
+    return "/" + std::string(list) + "/" + std::to_string(index) + "/" + field;
+}
+
+/// Collects the first error; later checks do nothing once one is found.
+class Checker {
+public:
+    void range(double value, double least, double most, const std::string& place) {
+        if (error_ || (value >= least && value <= most)) return;
+        error_ = Error{ErrorCode::out_of_range, place, number_text(value),
+                       number_text(least) + " to " + number_text(most)};
+    }
+    template <typename Quantity>
+    void range(const std::optional<Quantity>& value, double least, double most,
+               const std::string& place) {
+        if (value) range(value->value(), least, most, place);
+    }
+    void fail(ErrorCode code, const std::string& place, const std::string& given,
+              const std::string& allowed = {}) {
+        if (!error_) error_ = Error{code, place, given, allowed};
+    }
+    void cylinder(const std::optional<Cylinder>& cylinder, const std::string& place) {
+        if (!cylinder || error_) return;
+        range(Celsius(cylinder->fill_temperature).value(), -20.0, 70.0,
+              place + "/fill_temperature_c");
+        const Result<Moles> content = cylinder_content(*cylinder, Bars(1.0));
+        if (content) return;
+        const std::string field = content.error().place;
+        fail(content.error().code, place + field.substr(std::min(field.find('/'), field.size())),
+             content.error().given, content.error().allowed);
+    }
+    template <typename Key>
+    void unique(std::set<Key>& seen, const Key& id, const std::string& place) {
+        if (id.empty()) return fail(ErrorCode::bad_text, place, "", "1 or more characters");
+        if (!seen.insert(id).second) fail(ErrorCode::duplicate_id, place, id.text);
+    }
+    template <typename Key>
+    void known(const std::set<Key>& ids, const Key& id, const std::string& place) {
+        if (!id.empty() && !ids.contains(id)) {
+            fail(ErrorCode::unknown_reference, place, id.text);
+        }
+    }
+    [[nodiscard]] Result<Done> result() const {
+        if (error_) return *error_;
+        return Done{};
+    }
+
+private:
+    std::optional<Error> error_;
+};
+
+void check_site(const Session& session, Checker& checker) {
+    const Site& site = session.site;
+    checker.range(site.altitude.meters().value(), -430.0, 5000.0, "/site/altitude_m");
+    checker.range(site.latitude.value(), -90.0, 90.0, "/site/latitude_deg");
+    checker.range(site.salinity.value, 0.0, 42.0, "/site/salinity");
+    if (site.bottom_depth) {
+        checker.range(site.bottom_depth->meters().value(), 0.0, 200.0, "/site/bottom_depth_m");
+    }
+    const Conditions& today = session.conditions;
+    checker.range(Celsius(today.water_temperature).value(), -2.0, 36.0,
+                  "/conditions/water_temperature_c");
+    checker.range(Celsius(today.air_temperature).value(), -20.0, 50.0,
+                  "/conditions/air_temperature_c");
+    if (today.barometer) {
+        checker.range(today.barometer->value() / 100.0, 500.0, 1100.0,
+                      "/conditions/barometer_hpa");
+    }
+    checker.range(today.visibility, 0.0, 100.0, "/conditions/visibility_m");
+    checker.range(today.wave_height, 0.0, 10.0, "/conditions/wave_height_m");
+    checker.range(session.meeting_time.minutes_after_midnight, 0, 1439, "/meeting_time");
+    checker.range(session.dive_time.minutes_after_midnight, 0, 1439, "/dive_time");
+    if (!session.date.ok()) checker.fail(ErrorCode::bad_date, "/date", to_text(session.date));
+}
+
+void check_guest(const Session& session, std::size_t index, Checker& checker) {
+    const Guest& guest = session.guests[index];
+    const auto place = [&](const char* field) { return at("guests", index, field); };
+    if (guest.name.empty() || guest.name.size() > 800) {
+        checker.fail(ErrorCode::bad_text, place("name"), guest.name, "1 to 200 characters");
+    }
+    if (guest.birth_date) {
+        if (!guest.birth_date->ok()) {
+            checker.fail(ErrorCode::bad_date, place("birth_date"), to_text(*guest.birth_date));
+        } else if (*guest.birth_date > session.date) {
+            checker.fail(ErrorCode::birth_date_in_future, place("birth_date"),
+                         to_text(*guest.birth_date), to_text(session.date));
+        }
+    }
+    checker.range(guest.body_mass, 15.0, 250.0, place("mass_kg"));
+    if (guest.body_height) {
+        checker.range(guest.body_height->value() * 100.0, 80.0, 250.0, place("height_cm"));
+    }
+    if (guest.shoe_size_eu) checker.range(*guest.shoe_size_eu, 20.0, 55.0, place("shoe_size_eu"));
+    checker.range(guest.measured_rmv, 5.0, 100.0, place("rmv_l_per_min"));
+    checker.range(guest.kit.lead, 0.0, 25.0, place("kit/lead_kg"));
+    checker.cylinder(guest.kit.cylinder, place("kit/cylinder"));
+}
+
+template <typename Key, typename Items>
+Key next_id(const std::string& stem, const Items& items) {
+    std::size_t number = items.size() + 1;
+    for (;; ++number) {
+        Key id(stem + "-" + std::to_string(number));
+        const bool taken = std::any_of(items.begin(), items.end(),
+                                       [&](const auto& item) { return item.id == id; });
+        if (!taken) return id;
+    }
+}
+
+template <typename Items, typename Key>
+auto* find_by_id(Items& items, const Key& id) {
+    const auto found = std::find_if(items.begin(), items.end(),
+                                    [&](const auto& item) { return item.id == id; });
+    return found == items.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+const Guest* find_guest(const Session& session, const GuestId& id) {
+    return find_by_id(session.guests, id);
+}
+Guest* find_guest(Session& session, const GuestId& id) { return find_by_id(session.guests, id); }
+const StaffMember* find_staff(const Session& session, const StaffId& id) {
+    return find_by_id(session.staff, id);
+}
+const Group* find_group(const Session& session, const GroupId& id) {
+    return find_by_id(session.groups, id);
+}
+
+std::vector<const Guest*> guests_in(const Session& session, const GroupId& id) {
+    std::vector<const Guest*> found;
+    for (const Guest& guest : session.guests) {
+        if (guest.group == id) found.push_back(&guest);
+    }
+    return found;
+}
+
+GuestId next_guest_id(const Session& session) { return next_id<GuestId>("guest", session.guests); }
+GroupId next_group_id(const Session& session) { return next_id<GroupId>("group", session.groups); }
+StaffId next_staff_id(const Session& session) { return next_id<StaffId>("staff", session.staff); }
+
+Result<Done> check(const Session& session) {
+    Checker checker;
+    check_site(session, checker);
+    std::set<StaffId> staff;
+    for (std::size_t i = 0; i < session.staff.size(); ++i) {
+        checker.unique(staff, session.staff[i].id, at("staff", i, "id"));
+        checker.cylinder(session.staff[i].cylinder, at("staff", i, "cylinder"));
+    }
+    checker.known(staff, session.leader, "/leader");
+    std::set<GroupId> groups;
+    for (std::size_t i = 0; i < session.groups.size(); ++i) {
+        checker.unique(groups, session.groups[i].id, at("groups", i, "id"));
+        checker.known(staff, session.groups[i].instructor, at("groups", i, "instructor"));
+        checker.known(staff, session.groups[i].assistant, at("groups", i, "assistant"));
+    }
+    std::set<GuestId> guests;
+    for (std::size_t i = 0; i < session.guests.size(); ++i) {
+        checker.unique(guests, session.guests[i].id, at("guests", i, "id"));
+        checker.known(groups, session.guests[i].group, at("guests", i, "group"));
+        check_guest(session, i, checker);
+    }
+    for (std::size_t i = 0; i < session.overrules.size(); ++i) {
+        if (session.overrules[i].reason.empty()) {
+            checker.fail(ErrorCode::bad_text, at("overrules", i, "reason"), "",
+                         "1 or more characters");
+        }
+    }
+    const Result<Done> found = checker.result();
+    return found ? check(session.profile) : found;
+}
+
+}  // namespace leadline

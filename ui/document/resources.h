@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <string>
+
+#include "core/physics/result.h"
+#include "core/planning/rules.h"
+
+namespace leadline {
+
+/// Text of a file built into the program: "schema/session.schema.json". Empty when there is none.
+std::string resource_text(const QString& name);
+
+/// Every rule set built into the program; the house rules last.
+Result<RuleBook> load_rule_book();
+
+}  // namespace leadline

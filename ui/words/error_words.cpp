@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/words/error_words.h"
+
+#include <QCoreApplication>
+
+namespace leadline {
+namespace {
+
+QString tr(const char* source) { return QCoreApplication::translate("Errors", source); }
+
+/// Long texts from a file are cut: a message must stay readable.
+QString shortened(const std::string& text) {
+    constexpr qsizetype longest = 80;
+    QString result = QString::fromStdString(text);
+    for (QChar& letter : result) {
+        if (!letter.isPrint()) letter = QChar(0xFFFD);
+    }
+    if (result.size() > longest) result = result.left(longest) + QChar(0x2026);
+    return result;
+}
+
+struct Parts {
+    QString place;
+    QString given;
+    QString allowed;
+};
+
+QString file_sentence(const Error& error, const Parts& p) {
+    switch (error.code) {
+        case ErrorCode::file_unreadable:
+            return tr("%1 cannot be read (%2). Check the name and the permissions.")
+                .arg(p.place, p.given);
+        case ErrorCode::file_unwritable:
+            return tr("%1 cannot be written (%2). Choose another folder or free some space.")
+                .arg(p.place, p.given);
+        case ErrorCode::file_too_large:
+            return tr("%1 is too large (%2 bytes; at most %3). This is not a session file.")
+                .arg(p.place, p.given, p.allowed);
+        case ErrorCode::not_json:
+            return tr("Not valid JSON at %1: %2. Correct the text there.").arg(p.place, p.given);
+        case ErrorCode::nested_too_deep:
+            return tr("Nested too deep at %1 (at most %2 levels). This is not a session file.")
+                .arg(p.place, p.allowed);
+        case ErrorCode::unsupported_version:
+            return tr("The file has version %1; this program reads up to %2. Update Leadline.")
+                .arg(p.given, p.allowed);
+        case ErrorCode::database_failed:
+            return tr("The records in %1 cannot be used (%2). Check the disk and the permissions, "
+                      "or choose another file with --database.")
+                .arg(p.place, p.given);
+        case ErrorCode::database_newer:
+            return tr("The records in %1 were written by a newer Leadline (schema %2; this one "
+                      "knows %3). Update Leadline; nothing was changed.")
+                .arg(p.place, p.given, p.allowed);
+        case ErrorCode::database_locked:
+            return tr("The records in %1 are in use by another program. Close it and try again.")
+                .arg(p.place);
+        case ErrorCode::not_found:
+            return tr("%1 %2 was not found. It may have been removed meanwhile.")
+                .arg(p.place, p.given);
+        default: return {};
+    }
+}
+
+QString field_sentence(const Error& error, const Parts& p) {
+    switch (error.code) {
+        case ErrorCode::wrong_type:
+            return tr("%1: %2 is not %3. Correct it.").arg(p.place, p.given, p.allowed);
+        case ErrorCode::unknown_field:
+            return tr("%1: there is no field \"%2\". Remove it or use one of: %3.")
+                .arg(p.place, p.given, p.allowed);
+        case ErrorCode::missing_field:
+            return tr("%1: the field \"%2\" is missing. Add it.").arg(p.place, p.given);
+        case ErrorCode::out_of_range:
+            return tr("%1: %2 is outside %3. Enter a value in that range.")
+                .arg(p.place, p.given, p.allowed);
+        case ErrorCode::not_a_choice:
+            return tr("%1: \"%2\" is not a choice. Use one of: %3.")
+                .arg(p.place, p.given, p.allowed);
+        case ErrorCode::bad_text:
+            return tr("%1: \"%2\" does not fit. Wanted: %3.").arg(p.place, p.given, p.allowed);
+        case ErrorCode::bad_count:
+            return tr("%1: has %2 entries, wanted %3.").arg(p.place, p.given, p.allowed);
+        case ErrorCode::bad_date:
+            return tr("%1: \"%2\" is not a date. Write it as 2026-07-31.").arg(p.place, p.given);
+        case ErrorCode::birth_date_in_future:
+            return tr("%1: born on %2, after the session on %3. Correct the date.")
+                .arg(p.place, p.given, p.allowed);
+        case ErrorCode::duplicate_id:
+            return tr("%1: \"%2\" is there twice. Give each its own.").arg(p.place, p.given);
+        case ErrorCode::unknown_reference:
+            return tr("%1: nothing is called \"%2\". Correct the name or add what it names.")
+                .arg(p.place, p.given);
+        case ErrorCode::overfilled_cylinder:
+            return tr("%1: %2 bar is over the working pressure of %3 bar. Read the gauge again; "
+                      "never use an overfilled cylinder.")
+                .arg(p.place, p.given, p.allowed);
+        case ErrorCode::time_not_increasing:
+            return tr("%1: %2 min is not later than the point before (%3 min). Times must grow.")
+                .arg(p.place, p.given, p.allowed);
+        case ErrorCode::ends_before_start:
+            return tr("%1: ends at %2, before it starts at %3. Correct the times.")
+                .arg(p.place, p.given, p.allowed);
+        case ErrorCode::profile_not_closed:
+            return tr("%1: %2 m; the dive must start and end at the surface (0 m).")
+                .arg(p.place, p.given);
+        case ErrorCode::ends_at_higher_pressure:
+            return tr("%1: %2 bar is more than the %3 bar at the start. Read the gauge again.")
+                .arg(p.place, p.given, p.allowed);
+        default: return {};
+    }
+}
+
+}  // namespace
+
+QString words(const Error& error, const QString& file) {
+    const Parts parts{shortened(error.place.empty() ? std::string("/") : error.place),
+                      shortened(error.given), QString::fromStdString(error.allowed)};
+    QString sentence = file_sentence(error, parts);
+    if (sentence.isEmpty()) sentence = field_sentence(error, parts);
+    return file.isEmpty() ? sentence : file + QStringLiteral(": ") + sentence;
+}
+
+}  // namespace leadline

@@ -1,0 +1,246 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/words/finding_words.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include "ui/words/name_words.h"
+
+namespace leadline {
+namespace {
+
+QString tr(const char* source) { return QCoreApplication::translate("Findings", source); }
+
+/// What and remedy, before names and sources are added.
+struct Pair {
+    QString what;
+    QString remedy;
+};
+
+/// The finding's numbers as texts, by place; empty past the last.
+class Values {
+public:
+    Values(const Finding& finding, UnitSystem units) {
+        for (const FindingValue& value : finding.values) texts_ << text(value, units);
+    }
+    [[nodiscard]] QString operator[](qsizetype index) const { return texts_.value(index); }
+
+private:
+    QStringList texts_;
+};
+
+QString list_of(const std::vector<HealthTheme>& themes) {
+    QStringList names;
+    for (const HealthTheme theme : themes) names << label(theme).toLower();
+    return names.join(QStringLiteral(", "));
+}
+
+QString list_of(const std::vector<TodayQuestion>& questions) {
+    QStringList names;
+    for (const TodayQuestion question : questions) names << label(question).toLower();
+    return names.join(QStringLiteral(", "));
+}
+
+QString kit_list(const std::string& raw) {
+    QStringList names;
+    for (const QString& item : QString::fromStdString(raw).split(u',')) names << kit_item(item);
+    return names.join(QStringLiteral(", "));
+}
+
+QString ratio_cause(RatioReason reason) {
+    switch (reason) {
+        case RatioReason::plain: return tr("for one instructor");
+        case RatioReason::with_assistant: return tr("even with an assistant");
+        case RatioReason::visibility: return tr("in this visibility");
+        case RatioReason::current: return tr("in this current");
+        case RatioReason::waves: return tr("in these waves");
+        case RatioReason::children: return tr("with a child in the group");
+        case RatioReason::language: return tr("when a guest shares no language with the staff");
+        case RatioReason::nervous: return tr("with a nervous guest in the group");
+    }
+    return {};
+}
+
+Pair place_words(const Finding& finding, const Values& v) {
+    switch (finding.code) {
+        case FindingCode::depth_over_limit:
+            return {tr("Planned to %1, deeper than the %2 allowed.").arg(v[0], v[1]),
+                    tr("Plan no deeper than %1.").arg(v[1])};
+        case FindingCode::depth_over_usual:
+            return {tr("Planned to %1; %2 is usual for a first dive.").arg(v[0], v[1]),
+                    tr("Stay shallower unless the site asks for it.")};
+        case FindingCode::bottom_below_limit:
+            return {tr("The bottom lies at %1; no more than %2 is wanted below first-time guests.")
+                        .arg(v[0], v[1]),
+                    tr("Choose a shallower spot, or keep guests over a slope or a line.")};
+        case FindingCode::water_too_cold:
+            return {tr("The water has %1, colder than the %2 wanted.").arg(v[0], v[1]),
+                    tr("Choose warmer water, a shorter dive or warmer suits.")};
+        case FindingCode::minutes_over_limit:
+            return {tr("Planned for %1; at most %2 while the water is below %3.")
+                        .arg(v[0], v[1], v[2]),
+                    tr("Shorten the dive to %1.").arg(v[1])};
+        case FindingCode::visibility_low:
+            return {tr("Visibility is %1; at least %2 is wanted.").arg(v[0], v[1]),
+                    tr("Take fewer guests within arm's reach, or do not dive.")};
+        case FindingCode::current_strong:
+            return {tr("There is more current than first-time guests should meet."),
+                    tr("Wait for slack water or choose a sheltered spot.")};
+        case FindingCode::waves_high:
+            return {tr("Waves reach %1; at most %2 is wanted.").arg(v[0], v[1]),
+                    tr("Choose a sheltered entry or do not dive.")};
+        case FindingCode::ascent_too_fast:
+            return {tr("Goes up at %1, faster than the %2 allowed.").arg(v[0], v[1]),
+                    tr("Give the way up more time.")};
+        case FindingCode::descent_too_fast:
+            return {tr("Goes down at %1, faster than the %2 wanted.").arg(v[0], v[1]),
+                    tr("Give the way down more time: ears need it.")};
+        case FindingCode::ear_step_over_locking:
+            return {tr("Clearing every %1 is too seldom: the tube to the ear can lock after %2.")
+                        .arg(v[0], v[1]),
+                    tr("Clear in smaller steps.")};
+        case FindingCode::emergency_line_missing:
+            return {tr("No emergency number is entered for the site."),
+                    tr("Enter the number to call; it is printed on every card.")};
+        default: return {};
+    }
+}
+
+Pair person_words(const Finding& finding, const Values& v) {
+    switch (finding.code) {
+        case FindingCode::guest_too_young:
+            return {tr("Is %1; the least age is %2.").arg(v[0], v[1]),
+                    tr("Offer something else: no dive before %1.").arg(v[1])};
+        case FindingCode::birth_date_missing:
+            return {tr("The birth date is missing, so no age limit can be checked."),
+                    tr("Enter the birth date.")};
+        case FindingCode::consent_missing:
+            return {tr("Is %1 and no guardian's consent is on record.").arg(v[0]),
+                    tr("Get a guardian's signed consent and tick it.")};
+        case FindingCode::screening_unanswered:
+            return {tr("Health questions are still open."),
+                    tr("Ask them, or have the guest answer them, before the dive.")};
+        case FindingCode::screening_physician:
+            return {tr("Answered yes to: %1.").arg(list_of(finding.themes)),
+                    tr("A physician must approve in writing first. Then tick the approval.")};
+        case FindingCode::screening_does_not_dive:
+            return {tr("Is pregnant or may be."), tr("Does not dive. Offer something else.")};
+        case FindingCode::screening_today_flagged:
+            return {tr("Today: %1.").arg(list_of(finding.today)),
+                    tr("Talk it over; when in doubt, no dive today.")};
+        case FindingCode::screening_today_unanswered:
+            return {tr("Today's questions are still open."), tr("Ask them before kitting up.")};
+        case FindingCode::guest_without_group:
+            return {tr("Is in no group."), tr("Put the guest into a group.")};
+        case FindingCode::no_common_language:
+            return {tr("Reads %1, which nobody leading the group speaks.")
+                        .arg(language_name(finding.text)),
+                    tr("Swap groups, find a translator, or brief with pictures and a small group.")};
+        case FindingCode::cylinder_missing:
+            return {tr("Has no cylinder."), tr("Hand one out and enter its pressure.")};
+        case FindingCode::kit_missing:
+            return {tr("Still missing: %1.").arg(kit_list(finding.text)),
+                    tr("Fit it and enter the size or number.")};
+        case FindingCode::staff_cylinder_missing:
+            return {tr("Leads a group and has no cylinder entered."),
+                    tr("Enter it, so that the air for bringing a guest up can be checked.")};
+        default: return {};
+    }
+}
+
+Pair group_words(const Finding& finding, const Values& v) {
+    switch (finding.code) {
+        case FindingCode::ratio_exceeded:
+            return {tr("%1 places used, %2 allowed %3.")
+                        .arg(v[0], v[1], ratio_cause(finding.reason)),
+                    tr("Move guests to another group, add an instructor, or dive in turns.")};
+        case FindingCode::group_without_instructor:
+            return {tr("Has no instructor."), tr("Name an instructor for the group.")};
+        case FindingCode::group_empty: return {tr("Has no guests."), tr("Add guests or remove it.")};
+        case FindingCode::no_guests:
+            return {tr("No guests yet."), tr("Add the first one on the Roster tab.")};
+        default: return {};
+    }
+}
+
+Pair gas_words(const Finding& finding, const Values& v) {
+    switch (finding.code) {
+        case FindingCode::ends_below_reserve:
+            return {tr("Would surface with %1; %2 must be left. The reserve is reached after %3.")
+                        .arg(v[0], v[1], v[2]),
+                    tr("Shorten the dive, go shallower, or give a bigger or fuller cylinder.")};
+        case FindingCode::minimum_gas_above_reserve:
+            return {tr("Bringing two up from the deepest point takes %1, more than the reserve of "
+                       "%2.")
+                        .arg(v[0], v[1]),
+                    tr("Have the guest signal at the higher pressure; the card says so.")};
+        case FindingCode::staff_gas_below_minimum:
+            return {tr("Is planned to have %1 at the ascent; bringing a guest up takes %2.")
+                        .arg(v[0], v[1]),
+                    tr("Take a bigger or fuller cylinder, or shorten the dive.")};
+        default: return {};
+    }
+}
+
+Pair log_words(const Finding& finding, const Values& v) {
+    switch (finding.code) {
+        case FindingCode::logged_too_deep:
+            return {tr("Went to %1; %2 was planned.").arg(v[0], v[1]),
+                    tr("Talk it over and hold the depth next time.")};
+        case FindingCode::logged_depth_over_limit:
+            return {tr("Went to %1, deeper than the %2 allowed.").arg(v[0], v[1]),
+                    tr("Report it as the centre asks, and ask how the guest feels.")};
+        case FindingCode::logged_below_reserve:
+            return {tr("Came back with %1; %2 should have been left.").arg(v[0], v[1]),
+                    tr("Use the guest's own breathing rate for the next plan.")};
+        case FindingCode::logged_longer:
+            return {tr("Was in the water for %1; %2 was planned.").arg(v[0], v[1]),
+                    tr("Check the air and the cold for the longer time.")};
+        case FindingCode::log_missing:
+            return {tr("Has no entry in the log."), tr("Enter the pressures and the time.")};
+        case FindingCode::head_count_open:
+            return {tr("%1 went in, %2 counted back.").arg(v[0], v[1]),
+                    tr("Count again, two people, by name. Nobody leaves before it agrees.")};
+        default: return {};
+    }
+}
+
+}  // namespace
+
+QString subject_name(const Subject& subject, const Session& session) {
+    if (const auto* id = std::get_if<GuestId>(&subject)) {
+        const Guest* guest = find_guest(session, *id);
+        return QString::fromStdString(guest != nullptr ? guest->name : id->text);
+    }
+    if (const auto* id = std::get_if<GroupId>(&subject)) {
+        const Group* group = find_group(session, *id);
+        return tr("Group %1").arg(QString::fromStdString(group != nullptr ? group->name : id->text));
+    }
+    if (const auto* id = std::get_if<StaffId>(&subject)) {
+        const StaffMember* member = find_staff(session, *id);
+        return QString::fromStdString(member != nullptr ? member->name : id->text);
+    }
+    return tr("Session");
+}
+
+FindingText words(const Finding& finding, const Session& session, UnitSystem units) {
+    const Values values(finding, units);
+    Pair pair;
+    for (const auto& speak : {place_words, person_words, group_words, gas_words, log_words}) {
+        pair = speak(finding, values);
+        if (!pair.what.isEmpty()) break;
+    }
+    FindingText result;
+    result.about = subject_name(finding.subject, session);
+    result.what = pair.what;
+    result.remedy = pair.remedy;
+    if (!finding.rule_set.empty()) {
+        result.source = QString::fromStdString(finding.rule_set);
+        if (!finding.source.empty()) {
+            result.source += QStringLiteral(" (") + QString::fromStdString(finding.source) + u')';
+        }
+    }
+    return result;
+}
+
+}  // namespace leadline

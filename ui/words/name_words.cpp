@@ -1,0 +1,231 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/words/name_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+namespace leadline {
+namespace {
+
+QString tr(const char* source) { return QCoreApplication::translate("Names", source); }
+
+}  // namespace
+
+QString label(Severity severity) {
+    switch (severity) {
+        case Severity::stop: return tr("Stop");
+        case Severity::caution: return tr("Care");
+        case Severity::note: return tr("Note");
+    }
+    return {};
+}
+
+QString label(Phase phase) {
+    switch (phase) {
+        case Phase::surface: return tr("At the surface");
+        case Phase::descent: return tr("Down");
+        case Phase::skills: return tr("Skills");
+        case Phase::tour: return tr("Tour");
+        case Phase::ascent: return tr("Up");
+    }
+    return {};
+}
+
+QString label(BreathingClass breathing) {
+    switch (breathing) {
+        case BreathingClass::calm: return tr("Calm");
+        case BreathingClass::average: return tr("Not known");
+        case BreathingClass::nervous: return tr("Nervous");
+        case BreathingClass::child: return tr("Child, at ease");
+    }
+    return {};
+}
+
+QString label(Current current) {
+    switch (current) {
+        case Current::none: return tr("None");
+        case Current::slight: return tr("Slight");
+        case Current::moderate: return tr("Moderate");
+        case Current::strong: return tr("Strong");
+    }
+    return {};
+}
+
+QString label(Entry entry) {
+    switch (entry) {
+        case Entry::shore: return tr("From the shore");
+        case Entry::boat: return tr("From a boat");
+        case Entry::pool_steps: return tr("Down steps");
+    }
+    return {};
+}
+
+QString label(StaffRole role) {
+    switch (role) {
+        case StaffRole::instructor: return tr("Instructor");
+        case StaffRole::assistant: return tr("Assistant");
+    }
+    return {};
+}
+
+QString label(CylinderMetal metal) {
+    switch (metal) {
+        case CylinderMetal::steel: return tr("Steel");
+        case CylinderMetal::aluminium: return tr("Aluminium");
+    }
+    return {};
+}
+
+QString label(Answer answer) {
+    switch (answer) {
+        case Answer::unanswered: return tr("–");
+        case Answer::no: return tr("No");
+        case Answer::yes: return tr("Yes");
+    }
+    return {};
+}
+
+QString label(ScreeningOutcome outcome) {
+    switch (outcome) {
+        case ScreeningOutcome::unanswered: return tr("Not answered");
+        case ScreeningOutcome::clear: return tr("Clear");
+        case ScreeningOutcome::physician_required: return tr("Physician first");
+        case ScreeningOutcome::does_not_dive: return tr("Does not dive");
+    }
+    return {};
+}
+
+QString label(Standing standing) {
+    switch (standing) {
+        case Standing::read: return tr("read in the source");
+        case Standing::summary: return tr("from a summary of the source");
+        case Standing::memory: return tr("from memory");
+        case Standing::common_practice: return tr("common practice, no source");
+    }
+    return {};
+}
+
+QString label(DepthSource source) {
+    switch (source) {
+        case DepthSource::own_samples: return tr("own depths");
+        case DepthSource::group_samples: return tr("depths of the group");
+        case DepthSource::planned_profile: return tr("planned depths");
+    }
+    return {};
+}
+
+QString label(HealthTheme theme) {
+    switch (theme) {
+        case HealthTheme::lungs: return tr("Lungs");
+        case HealthTheme::heart_and_blood: return tr("Heart and blood");
+        case HealthTheme::over_45_with_risks: return tr("Over 45, with risks");
+        case HealthTheme::exercise: return tr("Exercise");
+        case HealthTheme::eyes_ears_sinuses: return tr("Eyes, ears, sinuses");
+        case HealthTheme::surgery_last_year: return tr("Operation this year");
+        case HealthTheme::nerves_and_blackouts: return tr("Nerves and blackouts");
+        case HealthTheme::mind: return tr("Mind");
+        case HealthTheme::back_hernia_diabetes: return tr("Back, hernia, diabetes");
+        case HealthTheme::stomach_and_gut: return tr("Stomach and gut");
+        case HealthTheme::prescription_medicine: return tr("Medicine");
+        case HealthTheme::pregnancy: return tr("Pregnancy");
+    }
+    return {};
+}
+
+QString label(TodayQuestion question) {
+    switch (question) {
+        case TodayQuestion::cold_or_blocked_ears: return tr("Cold or blocked ears");
+        case TodayQuestion::alcohol_or_drugs: return tr("Alcohol or drugs");
+        case TodayQuestion::new_medicine: return tr("New medicine");
+        case TodayQuestion::flight_or_mountain_within_24_hours: return tr("Flight or mountain");
+        case TodayQuestion::unwilling_or_very_afraid: return tr("Unwilling or very afraid");
+        case TodayQuestion::cannot_swim: return tr("Cannot swim");
+    }
+    return {};
+}
+
+QString question(HealthTheme theme) {
+    switch (theme) {
+        case HealthTheme::lungs:
+            return tr("Do your lungs ever trouble you: wheezing, a chest operation, a collapsed "
+                      "lung, or a bad chest infection not long ago?");
+        case HealthTheme::heart_and_blood:
+            return tr("Has anything ever been found wrong with your heart, your blood pressure or "
+                      "your blood?");
+        case HealthTheme::over_45_with_risks:
+            return tr("Are you over 45 and do you smoke, have high blood pressure or cholesterol, "
+                      "or close family with early heart trouble?");
+        case HealthTheme::exercise:
+            return tr("Would a brisk walk of a mile, or a swim of two pool lengths, leave you out "
+                      "of breath or in pain?");
+        case HealthTheme::eyes_ears_sinuses:
+            return tr("Have you had an operation, repeated trouble or a loss of hearing or balance "
+                      "with eyes, ears or sinuses?");
+        case HealthTheme::surgery_last_year:
+            return tr("Have you had an operation in the last twelve months, or does an older one "
+                      "still limit you?");
+        case HealthTheme::nerves_and_blackouts:
+            return tr("Have you ever passed out, had a fit, a head injury with loss of memory, a "
+                      "stroke, or migraines that stop you?");
+        case HealthTheme::mind:
+            return tr("Are you being treated for your mood, panic, attention or an addiction, or "
+                      "have you been?");
+        case HealthTheme::back_hernia_diabetes:
+            return tr("Do you have back trouble, a hernia, an ulcer or diabetes?");
+        case HealthTheme::stomach_and_gut:
+            return tr("Do you have stomach or gut trouble now, such as strong heartburn or "
+                      "diarrhoea?");
+        case HealthTheme::prescription_medicine:
+            return tr("Do you take medicine that a doctor has prescribed, other than for birth "
+                      "control?");
+        case HealthTheme::pregnancy: return tr("Are you pregnant, or might you be?");
+    }
+    return {};
+}
+
+QString question(TodayQuestion question) {
+    switch (question) {
+        case TodayQuestion::cold_or_blocked_ears:
+            return tr("Do you have a cold today, or ears or a nose that will not clear?");
+        case TodayQuestion::alcohol_or_drugs:
+            return tr("Have you had alcohol or any drug since last night?");
+        case TodayQuestion::new_medicine:
+            return tr("Have you taken any medicine today that you did not tell us about?");
+        case TodayQuestion::flight_or_mountain_within_24_hours:
+            return tr("Will you fly or drive over a mountain within the next 24 hours?");
+        case TodayQuestion::unwilling_or_very_afraid:
+            return tr("Would you rather not dive, or did somebody talk you into it?");
+        case TodayQuestion::cannot_swim: return tr("Are you unable to swim or float by yourself?");
+    }
+    return {};
+}
+
+QString kit_item(const QString& raw) {
+    if (raw == u"suit") return tr("suit");
+    if (raw == u"bcd") return tr("BCD");
+    if (raw == u"fins") return tr("fins");
+    if (raw == u"mask") return tr("mask");
+    if (raw == u"regulator") return tr("regulator");
+    if (raw == u"lead") return tr("lead");
+    return raw;
+}
+
+QString language_name(const std::string& tag) {
+    const QString text = QString::fromStdString(tag);
+    const QLocale locale(text);
+    if (locale.language() == QLocale::C || locale.language() == QLocale::AnyLanguage) return text;
+    return QLocale::languageToString(locale.language());
+}
+
+QStringList common_languages() {
+    return {QStringLiteral("en"), QStringLiteral("es"), QStringLiteral("fr"), QStringLiteral("de"),
+            QStringLiteral("it"), QStringLiteral("pt"), QStringLiteral("nl"), QStringLiteral("pl"),
+            QStringLiteral("ru"), QStringLiteral("zh"), QStringLiteral("ja"), QStringLiteral("ko"),
+            QStringLiteral("ar"), QStringLiteral("sv"), QStringLiteral("da"), QStringLiteral("nb"),
+            QStringLiteral("fi"), QStringLiteral("cs"), QStringLiteral("hu"), QStringLiteral("el"),
+            QStringLiteral("tr"), QStringLiteral("he"), QStringLiteral("hi"), QStringLiteral("th"),
+            QStringLiteral("vi"), QStringLiteral("id"), QStringLiteral("uk"),
+            QStringLiteral("ro")};
+}
+
+}  // namespace leadline
