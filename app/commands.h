@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <QTextStream>
+
+#include "ui/words/quantity_text.h"
+
+namespace leadline {
+
+/// Exit codes of the command line.
+enum ExitCode {
+    exit_ready = 0,      ///< done, and nothing stops the dive
+    exit_stop = 1,       ///< done as far as allowed; a stop stands
+    exit_bad_input = 2,  ///< the input or the call is wrong; nothing was done
+};
+
+/// Where a command writes, so that tests can read it.
+struct Console {
+    QTextStream& out;
+    QTextStream& err;
+};
+
+struct CommandOptions {
+    QString file;
+    QString output;      ///< cards only
+    bool json = false;   ///< plan and review only
+    bool letter = false; ///< cards only: quarter Letter instead of A6
+    UnitSystem units = UnitSystem::metric;
+};
+
+/// leadline plan FILE [--json]
+int run_plan(const CommandOptions& options, Console console);
+/// leadline cards FILE --output OUT.pdf [--letter]
+int run_cards(const CommandOptions& options, Console console);
+/// leadline review FILE [--json]
+int run_review(const CommandOptions& options, Console console);
+/// The plan as text, then the cards beside the current folder: for a machine without a display.
+int run_without_display(const CommandOptions& options, Console console);
+
+}  // namespace leadline

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QGuiApplication>
+#include <QTextStream>
+#include <cstdio>
+
+#include "app/commands.h"
+#include "app/window_start.h"
+
+namespace {
+
+using namespace leadline;
+
+QString tr(const char* source) { return QCoreApplication::translate("Main", source); }
+
+bool is_command(const QString& word) {
+    return word == u"plan" || word == u"cards" || word == u"review";
+}
+
+/// Whether the first word that is no option names a command: it decides, before Qt starts, whether a
+/// display is needed at all.
+bool wants_command(int argc, char** argv) {
+    for (int i = 1; i < argc; ++i) {
+        const QString word = QString::fromLocal8Bit(argv[i]);
+        if (!word.startsWith(u'-')) return is_command(word);
+        if (word == u"--help" || word == u"-h" || word == u"--version" || word == u"-v") return true;
+    }
+    return false;
+}
+
+bool has_display() {
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY") ||
+           qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+}
+
+struct Call {
+    QString command;  ///< empty: the window
+    CommandOptions options;
+    WindowOptions window;
+};
+
+int misuse(const QString& message) {
+    QTextStream(stderr) << message << QStringLiteral("\n")
+                        << tr("\"leadline --help\" shows how to call it.") << Qt::endl;
+    return exit_bad_input;
+}
+
+void describe(QCommandLineParser& parser) {
+    parser.setApplicationDescription(
+        tr("Plans a first, supervised scuba session, prints a card for every guest and reviews the "
+           "log.\n\n"
+           "  leadline [FILE]                        open the window\n"
+           "  leadline plan FILE [--json]            numbers and findings\n"
+           "  leadline cards FILE --output OUT.pdf   a card for every guest\n"
+           "  leadline review FILE [--json]          planned against actual\n\n"
+           "Exit codes: 0 done; 1 a stop stands; 2 bad input.\n"
+           "A planning aid: local law, the instructor and a physician come first."));
+    parser.addHelpOption();
+    parser.addVersionOption();
+    parser.addPositionalArgument(QStringLiteral("FILE"), tr("Session file to open."),
+                                 QStringLiteral("[plan|cards|review] [FILE]"));
+    parser.addOptions({
+        {QStringLiteral("json"), tr("Write JSON; every key names its unit.")},
+        {QStringLiteral("output"), tr("Where the cards go."), QStringLiteral("PDF")},
+        {QStringLiteral("letter"), tr("Cards of a quarter Letter instead of A6.")},
+        {QStringLiteral("imperial"), tr("Feet, psi and degrees Fahrenheit.")},
+        {QStringLiteral("database"), tr("Records file to use instead of the default."),
+         QStringLiteral("FILE")},
+        {QStringLiteral("pictures"), tr("Write a picture of every tab to a folder and quit."),
+         QStringLiteral("FOLDER")},
+        {QStringLiteral("dark"), tr("Start with the dark look.")},
+    });
+}
+
+/// Turns the parsed line into a call; on misuse gives the message.
+QString interpret(const QCommandLineParser& parser, Call& call) {
+    QStringList words = parser.positionalArguments();
+    if (!words.isEmpty() && is_command(words.front())) call.command = words.takeFirst();
+    if (words.size() > 1) return tr("One file at a time: \"%1\" is too much.").arg(words[1]);
+    call.options.file = call.window.file = words.value(0);
+    call.options.output = parser.value(QStringLiteral("output"));
+    call.options.json = parser.isSet(QStringLiteral("json"));
+    call.options.letter = parser.isSet(QStringLiteral("letter"));
+    call.window.imperial = parser.isSet(QStringLiteral("imperial"));
+    call.options.units = call.window.imperial ? UnitSystem::imperial : UnitSystem::metric;
+    call.window.database = parser.value(QStringLiteral("database"));
+    call.window.pictures = parser.value(QStringLiteral("pictures"));
+    call.window.dark = parser.isSet(QStringLiteral("dark"));
+    if (!call.command.isEmpty() && call.options.file.isEmpty()) {
+        return tr("\"%1\" needs a session file.").arg(call.command);
+    }
+    if (call.command == u"cards" && call.options.output.isEmpty()) {
+        return tr("\"cards\" needs --output OUT.pdf.");
+    }
+    return {};
+}
+
+int run_command(const Call& call) {
+    QTextStream out(stdout);
+    QTextStream err(stderr);
+    const Console console{out, err};
+    if (call.command == u"plan") return run_plan(call.options, console);
+    if (call.command == u"cards") return run_cards(call.options, console);
+    if (call.command == u"review") return run_review(call.options, console);
+    return run_without_display(call.options, console);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    QCoreApplication::setApplicationName(QStringLiteral("leadline"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(LEADLINE_VERSION));
+    const bool display = has_display();
+    const bool headless = wants_command(argc, argv) || !display;
+    if (headless && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    QApplication application(argc, argv);
+    QCommandLineParser parser;
+    describe(parser);
+    if (!parser.parse(QCoreApplication::arguments())) return misuse(parser.errorText());
+    if (parser.isSet(QStringLiteral("help"))) parser.showHelp(exit_ready);
+    if (parser.isSet(QStringLiteral("version"))) parser.showVersion();
+    Call call;
+    if (const QString message = interpret(parser, call); !message.isEmpty()) return misuse(message);
+    if (!call.command.isEmpty()) return run_command(call);
+    if (!display && call.window.pictures.isEmpty()) {
+        if (call.options.file.isEmpty()) {
+            return misuse(tr("No display was found, and no session file was named."));
+        }
+        return run_command(call);
+    }
+    return run_window(application, call.window);
+}

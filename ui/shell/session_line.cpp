@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/session_line.h"
+
+#include <QComboBox>
+#include <QDateEdit>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QTimeEdit>
+#include <QVBoxLayout>
+
+#include "ui/document/session_document.h"
+#include "ui/widgets/theme.h"
+#include "ui/words/name_words.h"
+
+namespace leadline {
+namespace {
+
+QTime qt_time(TimeOfDay time) {
+    return QTime::fromMSecsSinceStartOfDay(time.minutes_after_midnight * 60'000);
+}
+
+TimeOfDay core_time(QTime time) { return TimeOfDay{time.msecsSinceStartOfDay() / 60'000}; }
+
+QDate qt_date(Date date) {
+    return {static_cast<int>(date.year()), static_cast<int>(unsigned(date.month())),
+            static_cast<int>(unsigned(date.day()))};
+}
+
+Date core_date(QDate date) {
+    return Date{std::chrono::year(date.year()),
+                std::chrono::month(static_cast<unsigned>(date.month())),
+                std::chrono::day(static_cast<unsigned>(date.day()))};
+}
+
+/// A small caption over a field, so that the line stays one row of fields and one of words.
+QWidget* captioned(const QString& caption, QWidget* field, QWidget* parent) {
+    auto* holder = new QWidget(parent);
+    auto* layout = new QVBoxLayout(holder);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(2);
+    auto* words = new QLabel(caption, holder);
+    QFont small = words->font();
+    small.setPointSizeF(small.pointSizeF() * 0.85);
+    words->setFont(small);
+    words->setBuddy(field);
+    words->setForegroundRole(QPalette::PlaceholderText);
+    layout->addWidget(words);
+    layout->addWidget(field);
+    return holder;
+}
+
+}  // namespace
+
+SessionLine::SessionLine(SessionDocument& document, QWidget* parent)
+    : QWidget(parent),
+      document_(document),
+      title_(new QLineEdit(this)),
+      date_(new QDateEdit(this)),
+      meeting_(new QTimeEdit(this)),
+      dive_(new QTimeEdit(this)),
+      leader_(new QComboBox(this)),
+      site_(new QLabel(this)),
+      ready_(new QPushButton(this)) {
+    setObjectName(QStringLiteral("session_line"));
+    title_->setObjectName(QStringLiteral("session_title"));
+    title_->setPlaceholderText(tr("Name of the session"));
+    title_->setMaxLength(200);
+    QFont large = title_->font();
+    large.setPointSizeF(large.pointSizeF() * 1.2);
+    large.setBold(true);
+    title_->setFont(large);
+    date_->setObjectName(QStringLiteral("session_date"));
+    date_->setCalendarPopup(true);
+    date_->setDisplayFormat(QStringLiteral("ddd d MMM yyyy"));
+    meeting_->setObjectName(QStringLiteral("session_meeting_time"));
+    dive_->setObjectName(QStringLiteral("session_dive_time"));
+    for (QTimeEdit* edit : {meeting_, dive_}) edit->setDisplayFormat(QStringLiteral("HH:mm"));
+    leader_->setObjectName(QStringLiteral("session_leader"));
+    leader_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    leader_->setMaximumWidth(220);
+    site_->setObjectName(QStringLiteral("session_site"));
+    ready_->setObjectName(QStringLiteral("session_readiness"));
+    ready_->setFlat(true);
+    ready_->setIconSize(QSize(20, 20));
+    ready_->setCursor(Qt::PointingHandCursor);
+    QFont bold = ready_->font();
+    bold.setBold(true);
+    ready_->setFont(bold);
+
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(16, 8, 16, 8);
+    layout->setSpacing(16);
+    layout->addWidget(captioned(tr("Session"), title_, this), 3);
+    layout->addWidget(captioned(tr("Date"), date_, this));
+    layout->addWidget(captioned(tr("Meet"), meeting_, this));
+    layout->addWidget(captioned(tr("Dive"), dive_, this));
+    layout->addWidget(captioned(tr("Leads"), leader_, this));
+    layout->addWidget(captioned(tr("Site"), site_, this), 1);
+    layout->addWidget(ready_, 0, Qt::AlignVCenter);
+
+    connect(title_, &QLineEdit::textEdited, this, [this](const QString& text) {
+        static_cast<void>(document_.edit(tr("Rename session"), [&](Session& session) {
+            session.title = text.toStdString();
+        }, QStringLiteral("session/title")).has_value());
+    });
+    connect(date_, &QDateEdit::dateChanged, this, [this](QDate date) {
+        const Result<Done> done = document_.edit(
+            tr("Change date"), [&](Session& session) { session.date = core_date(date); },
+            QStringLiteral("session/date"));
+        if (!done) refresh();
+    });
+    connect(meeting_, &QTimeEdit::timeChanged, this, [this](QTime time) {
+        static_cast<void>(document_.edit(tr("Change meeting time"), [&](Session& session) {
+            session.meeting_time = core_time(time);
+        }, QStringLiteral("session/meeting")).has_value());
+    });
+    connect(dive_, &QTimeEdit::timeChanged, this, [this](QTime time) {
+        static_cast<void>(document_.edit(tr("Change dive time"), [&](Session& session) {
+            session.dive_time = core_time(time);
+        }, QStringLiteral("session/dive")).has_value());
+    });
+    connect(leader_, &QComboBox::activated, this, [this](int row) {
+        const StaffId id(leader_->itemData(row).toString().toStdString());
+        static_cast<void>(document_.edit(tr("Change who leads"), [&](Session& session) {
+            session.leader = id;
+        }).has_value());
+    });
+    connect(ready_, &QPushButton::clicked, this, &SessionLine::findings_requested);
+    connect(&document_, &SessionDocument::changed, this, &SessionLine::refresh);
+    refresh();
+}
+
+void SessionLine::refresh() {
+    const Session& session = document_.session();
+    const QSignalBlocker block_date(date_);
+    const QSignalBlocker block_meeting(meeting_);
+    const QSignalBlocker block_dive(dive_);
+    const QString title = QString::fromStdString(session.title);
+    if (title_->text() != title) title_->setText(title);
+    if (date_->date() != qt_date(session.date)) date_->setDate(qt_date(session.date));
+    meeting_->setTime(qt_time(session.meeting_time));
+    dive_->setTime(qt_time(session.dive_time));
+    leader_->clear();
+    leader_->addItem(tr("Not named"), QString());
+    for (const StaffMember& member : session.staff) {
+        leader_->addItem(member.name.empty() ? tr("(no name)")
+                                             : QString::fromStdString(member.name),
+                         QString::fromStdString(member.id.text));
+    }
+    leader_->setCurrentIndex(
+        std::max(0, leader_->findData(QString::fromStdString(session.leader.text))));
+    const QString site = QString::fromStdString(session.site.name);
+    constexpr int widest_site = 180;
+    site_->setText(site.isEmpty() ? tr("Not named")
+                                  : site_->fontMetrics().elidedText(site, Qt::ElideRight,
+                                                                    widest_site));
+    site_->setToolTip(site);
+    show_readiness();
+}
+
+void SessionLine::show_readiness() {
+    const Readiness ready = document_.plan().readiness;
+    const Inks colours = inks(palette());
+    QString words;
+    QColor ink = colours.note;
+    if (ready.stops > 0) {
+        words = tr("%n stop(s)", nullptr, ready.stops);
+        if (ready.cautions > 0) words += QStringLiteral(" · ") + tr("%1 care").arg(ready.cautions);
+        ready_->setIcon(severity_icon(Severity::stop, palette()));
+        ink = colours.stop;
+    } else if (ready.cautions > 0) {
+        words = tr("Ready · %1 care").arg(ready.cautions);
+        ready_->setIcon(severity_icon(Severity::caution, palette()));
+        ink = colours.caution;
+    } else {
+        words = tr("Ready");
+        ready_->setIcon(severity_icon(Severity::note, palette()));
+    }
+    if (ready.overruled > 0) {
+        words += QStringLiteral(" · ") + tr("%1 set aside").arg(ready.overruled);
+    }
+    ready_->setText(words);
+    QPalette own = palette();
+    own.setColor(QPalette::ButtonText, ink);
+    ready_->setPalette(own);
+    ready_->setToolTip(tr("Show the findings"));
+}
+
+}  // namespace leadline
