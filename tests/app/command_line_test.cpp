@@ -1,0 +1,240 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gmock/gmock.h>
+
+#include <QDir>
+#include <QFile>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <nlohmann/json.hpp>
+
+// The program itself, run as a user at a terminal would.
+
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::IsEmpty;
+using ::testing::Not;
+
+struct Outcome {
+    int code = -1;
+    std::string out;
+    std::string err;
+};
+
+Outcome run(const QStringList& arguments, const QString& folder = {}, bool display = true) {
+    QProcess process;
+    QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+    if (!display) {
+        environment.remove(QStringLiteral("DISPLAY"));
+        environment.remove(QStringLiteral("WAYLAND_DISPLAY"));
+        environment.remove(QStringLiteral("QT_QPA_PLATFORM"));
+    }
+    process.setProcessEnvironment(environment);
+    if (!folder.isEmpty()) process.setWorkingDirectory(folder);
+    process.start(QStringLiteral(LEADLINE_PROGRAM), arguments);
+    EXPECT_TRUE(process.waitForFinished(120'000));
+    return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -2,
+            process.readAllStandardOutput().toStdString(),
+            process.readAllStandardError().toStdString()};
+}
+
+QString sample(const char* name) {
+    return QStringLiteral(LEADLINE_SOURCE_DIR "/sample-sessions/") + QString::fromUtf8(name) +
+           QStringLiteral(".json");
+}
+
+QString broken(const QString& name) {
+    return QStringLiteral(LEADLINE_TEST_DATA_DIR "/broken/") + name;
+}
+
+/// Text of a PDF as a reader would copy it.
+std::string pdf_text(const QString& path) {
+    QProcess process;
+    process.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path,
+                                                QStringLiteral("-")});
+    EXPECT_TRUE(process.waitForFinished(60'000));
+    return process.readAllStandardOutput().toStdString();
+}
+
+/// Names of the guests of a session file.
+std::vector<std::string> guest_names(const QString& path) {
+    QFile file(path);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+    const auto json = nlohmann::json::parse(file.readAll().toStdString());
+    std::vector<std::string> names;
+    for (const auto& guest : json.at("guests")) names.push_back(guest.at("name"));
+    return names;
+}
+
+class EachSample : public ::testing::TestWithParam<const char*> {};
+
+TEST_P(EachSample, PlansAndMayDive) {
+    const Outcome outcome = run({QStringLiteral("plan"), sample(GetParam())});
+    EXPECT_EQ(outcome.code, 0) << outcome.out << outcome.err;
+    EXPECT_THAT(outcome.out, HasSubstr("Readiness: 0 stop"));
+}
+
+TEST_P(EachSample, GivesJsonWhoseKeysNameTheirUnits) {
+    const Outcome outcome =
+        run({QStringLiteral("plan"), sample(GetParam()), QStringLiteral("--json")});
+    ASSERT_EQ(outcome.code, 0) << outcome.err;
+    const auto json = nlohmann::json::parse(outcome.out);
+    EXPECT_THAT(outcome.out, HasSubstr("\"bottom_pressure_bar\""));
+    EXPECT_TRUE(json.contains("findings"));
+    EXPECT_EQ(json.at("guests").size(), guest_names(sample(GetParam())).size());
+}
+
+TEST_P(EachSample, GivesACardForEveryGuest) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("cards.pdf"));
+    const Outcome outcome =
+        run({QStringLiteral("cards"), sample(GetParam()), QStringLiteral("--output"), path});
+    ASSERT_EQ(outcome.code, 0) << outcome.err;
+    const std::string text = pdf_text(path);
+    for (const std::string& name : guest_names(sample(GetParam()))) {
+        // A long name may be broken over two lines: its first word must stand there.
+        EXPECT_THAT(text, HasSubstr(name.substr(0, name.find(' '))));
+    }
+}
+
+TEST_P(EachSample, GivesQuarterLetterCardsToo) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("cards.pdf"));
+    const Outcome outcome =
+        run({QStringLiteral("cards"), sample(GetParam()), QStringLiteral("--letter"),
+             QStringLiteral("--imperial"), QStringLiteral("--output"), path});
+    ASSERT_EQ(outcome.code, 0) << outcome.err;
+    const std::string text = pdf_text(path);
+    EXPECT_THAT(text, HasSubstr("psi"));
+    EXPECT_THAT(text, Not(HasSubstr(" bar")));
+}
+
+INSTANTIATE_TEST_SUITE_P(Samples, EachSample,
+                         ::testing::Values("salt-cove", "mountain-lake", "harbour-morning",
+                                           "finished-dive"),
+                         [](const auto& info) {
+                             std::string name = info.param;
+                             std::erase(name, '-');
+                             return name;
+                         });
+
+TEST(CommandLine, ReviewsAFinishedDive) {
+    const Outcome outcome =
+        run({QStringLiteral("review"), sample("finished-dive"), QStringLiteral("--json")});
+    // The sample holds one exceeded limit on purpose, so a stop stands.
+    EXPECT_EQ(outcome.code, 1) << outcome.err;
+    const auto json = nlohmann::json::parse(outcome.out);
+    EXPECT_THAT(outcome.out, HasSubstr("actual_rmv_l_per_min"));
+    EXPECT_FALSE(json.at("findings").empty());
+}
+
+TEST(CommandLine, ReviewWithoutALogIsBadInput) {
+    const Outcome outcome = run({QStringLiteral("review"), sample("salt-cove")});
+    EXPECT_EQ(outcome.code, 2);
+    EXPECT_THAT(outcome.err, HasSubstr("log"));
+}
+
+TEST(CommandLine, BadInputNamesFilePlaceAndRemedy) {
+    const QDir folder(QStringLiteral(LEADLINE_TEST_DATA_DIR "/broken"));
+    const QStringList names = folder.entryList({QStringLiteral("*.json")}, QDir::Files);
+    ASSERT_GE(names.size(), 12);
+    for (const QString& name : names) {
+        const Outcome outcome = run({QStringLiteral("plan"), broken(name)});
+        EXPECT_EQ(outcome.code, 2) << name.toStdString();
+        EXPECT_THAT(outcome.out, IsEmpty()) << name.toStdString();
+        EXPECT_THAT(outcome.err, HasSubstr(name.toStdString()));
+    }
+}
+
+TEST(CommandLine, AMissingFileIsBadInput) {
+    const Outcome outcome = run({QStringLiteral("plan"), QStringLiteral("/no/such/file.json")});
+    EXPECT_EQ(outcome.code, 2);
+    EXPECT_THAT(outcome.err, HasSubstr("/no/such/file.json"));
+}
+
+TEST(CommandLine, CardsAreRefusedWhileAStopStands) {
+    QTemporaryDir folder;
+    QFile source(sample("salt-cove"));
+    ASSERT_TRUE(source.open(QIODevice::ReadOnly));
+    auto json = nlohmann::json::parse(source.readAll().toStdString());
+    json["guests"][0]["screening"]["health"].erase("lungs");
+    const QString path = folder.filePath(QStringLiteral("open-question.json"));
+    QFile target(path);
+    ASSERT_TRUE(target.open(QIODevice::WriteOnly));
+    target.write(QByteArray::fromStdString(json.dump()));
+    target.close();
+
+    const QString cards = folder.filePath(QStringLiteral("cards.pdf"));
+    const Outcome outcome =
+        run({QStringLiteral("cards"), path, QStringLiteral("--output"), cards});
+    EXPECT_EQ(outcome.code, 1);
+    const std::string refused = json["guests"][0]["name"];
+    EXPECT_THAT(outcome.err, HasSubstr(refused));
+    EXPECT_THAT(pdf_text(cards), Not(HasSubstr(refused)));
+    EXPECT_EQ(run({QStringLiteral("plan"), path}).code, 1);
+}
+
+TEST(CommandLine, AnUnwritableOutputIsBadInput) {
+    const Outcome outcome = run({QStringLiteral("cards"), sample("salt-cove"),
+                                 QStringLiteral("--output"), QStringLiteral("/no/such/x.pdf")});
+    EXPECT_EQ(outcome.code, 2);
+    EXPECT_THAT(outcome.err, HasSubstr("/no/such/x.pdf"));
+}
+
+TEST(CommandLine, HelpAndVersion) {
+    const Outcome help = run({QStringLiteral("--help")}, {}, false);
+    EXPECT_EQ(help.code, 0);
+    for (const char* word : {"plan", "cards", "review", "--json", "--output", "--database"}) {
+        EXPECT_THAT(help.out, HasSubstr(word));
+    }
+    const Outcome version = run({QStringLiteral("--version")}, {}, false);
+    EXPECT_EQ(version.code, 0);
+    EXPECT_THAT(version.out, HasSubstr("leadline "));
+}
+
+TEST(CommandLine, MisuseSaysHowToCallIt) {
+    for (const QStringList& arguments :
+         {QStringList{QStringLiteral("plan")}, QStringList{QStringLiteral("--nonsense")},
+          QStringList{QStringLiteral("cards"), sample("salt-cove")}}) {
+        const Outcome outcome = run(arguments);
+        EXPECT_EQ(outcome.code, 2);
+        EXPECT_THAT(outcome.err, HasSubstr("--help"));
+    }
+}
+
+TEST(CommandLine, WithoutADisplayTheSessionIsShownAndTheCardsAreWritten) {
+    QTemporaryDir folder;
+    const Outcome outcome = run({sample("salt-cove")}, folder.path(), false);
+    EXPECT_EQ(outcome.code, 0) << outcome.err;
+    EXPECT_THAT(outcome.err, HasSubstr("No display"));
+    EXPECT_THAT(outcome.out, HasSubstr("Readiness"));
+    EXPECT_TRUE(QFile::exists(folder.filePath(QStringLiteral("salt-cove-cards.pdf"))));
+}
+
+TEST(CommandLine, PicturesOfEveryTabCanBeMade) {
+    QTemporaryDir folder;
+    const Outcome outcome =
+        run({sample("salt-cove"), QStringLiteral("--pictures"),
+             folder.filePath(QStringLiteral("p")), QStringLiteral("--database"),
+             QStringLiteral(":memory:")});
+    EXPECT_EQ(outcome.code, 0) << outcome.err;
+    EXPECT_EQ(QDir(folder.filePath(QStringLiteral("p"))).entryList({QStringLiteral("*.png")}).size(),
+              5);
+}
+
+TEST(CommandLine, OpeningASampleLeavesTheRecordsEmpty) {
+    QTemporaryDir folder;
+    const QString database = folder.filePath(QStringLiteral("records.sqlite"));
+    run({sample("salt-cove"), QStringLiteral("--pictures"), folder.filePath(QStringLiteral("p")),
+         QStringLiteral("--database"), database});
+    const Outcome again =
+        run({sample("salt-cove"), QStringLiteral("--pictures"),
+             folder.filePath(QStringLiteral("p")), QStringLiteral("--database"), database});
+    EXPECT_EQ(again.code, 0);
+    QFile file(database);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const std::string first_guest = guest_names(sample("salt-cove")).front();
+    EXPECT_THAT(file.readAll().toStdString(), Not(HasSubstr(first_guest)));
+}
+
+}  // namespace
