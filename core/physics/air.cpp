@@ -85,7 +85,7 @@ public:
             const auto i = static_cast<std::size_t>(residual_terms[k].i);
             const auto l = static_cast<std::size_t>(residual_terms[k].l);
             const double alpha = weights_[k] * power[i] * damping[l];
-            const double exponent = static_cast<double>(l);
+            const auto exponent = static_cast<double>(l);
             const double inner = l == 0 ? 0.0 : exponent * power[l];
             const double degree = static_cast<double>(i) - inner;
             first += alpha * degree;
@@ -99,7 +99,7 @@ private:
     std::array<double, residual_terms.size()> weights_{};
 };
 
-/// Density of a pressure above zero, by Newton's method inside a bracket that always holds the
+/// Density of a pressure, by Newton's method inside a bracket that always holds the
 /// root: above the critical temperature the pressure grows with density, so there is just one.
 double find_density(const EquationOfState& air, double pressure) {
     double low = 0.0;
@@ -158,9 +158,6 @@ Result<Pascals> air_pressure(double moles_per_cubic_meter, Kelvins temperature) 
 Result<double> air_molar_density(Pascals absolute, Kelvins temperature) {
     if (const auto error = refused_state(absolute, temperature)) {
         return *error;
-    }
-    if (absolute.value() == 0.0) {
-        return 0.0;
     }
     return find_density(EquationOfState(temperature.value()), absolute.value());
 }

@@ -9,20 +9,11 @@
 namespace leadline {
 namespace {
 
-// Celsius() adds and takes away 273.15, which moves the ends of the range by a rounding error.
-constexpr double temperature_rounding = 1e-9;                           // K
-constexpr double coldest_water = 273.15 - 2.0 - temperature_rounding;   // K
-constexpr double warmest_water = 273.15 + 40.0 + temperature_rounding;  // K
-
 std::optional<Error> refused(PracticalSalinity salinity, Kelvins temperature) {
     if (auto error = outside_range("salinity", salinity.value, 0.0, 42.0, "")) {
         return error;
     }
-    const double kelvin = temperature.value();
-    if (kelvin >= coldest_water && kelvin <= warmest_water) {
-        return std::nullopt;
-    }
-    return outside_range("temperature", kelvin, 271.15, 313.15, "K");
+    return outside_range("temperature", temperature.value(), 271.15, 313.15, "K");
 }
 
 /// Density at one atmosphere [kg/m3]. UNESCO 44 (1983), p. 17, eq. 13 and 14 (equation numbers

@@ -35,7 +35,7 @@ BreathingCurve BreathingCurve::along(const Profile& profile, const WaterColumn& 
 BreathingCurve BreathingCurve::held_at_depth(const Profile& profile, const WaterColumn& water) {
     const auto corner = static_cast<std::ptrdiff_t>(final_ascent_start(profile));
     std::vector<ProfilePoint> points(profile.points.begin(),
-                                     profile.points.begin() + corner);
+                                     profile.points.begin() + corner + 1);
     const ProfilePoint& last = points.back();
     // A profile may use the whole of the longest time, so the stay ends well after that.
     points.push_back({last.time + longest_profile, last.depth, Phase::tour});

@@ -126,7 +126,7 @@ GuestGas plan_guest_gas(const GasContext& context, const Guest& guest) {
     gas.signal_pressure = rounded_up_to_ten(std::max(context.reserve, gas.minimum_gas));
 
     const Moles reserve = gauge.content(context.reserve);
-    const std::size_t corner = final_ascent_start(context.profile) - 1;
+    const std::size_t corner = final_ascent_start(context.profile);
     const BarMinutes ascent_load =
         context.dive.total() - context.dive.load_at(context.profile.points[corner].time);
     const Moles leave = std::max(reserve + moles_breathed(context, gas.rmv, ascent_load),
@@ -164,7 +164,7 @@ void plan_staff(const GasContext& context, const Session& session, const Group& 
     const Result<Moles> content =
         cylinder_content(*instructor->cylinder, context.water.surface_pressure());
     if (type == nullptr || !content) return;
-    const std::size_t corner = final_ascent_start(context.profile) - 1;
+    const std::size_t corner = final_ascent_start(context.profile);
     const BarMinutes load = context.dive.load_at(context.profile.points[corner].time);
     const Moles left = *content - moles_breathed(context, planning_staff_rmv, load);
     result.instructor_minimum_gas = minimum_gas_pressure(context, *type);

@@ -131,16 +131,16 @@ MetersPerMinute fastest_ascent(const Profile& profile) {
 }
 
 std::size_t final_ascent_start(const Profile& profile) {
-    // Walk back from the end while the way up goes on, then over a level stretch at the surface.
-    std::size_t start = profile.points.size() - 1;
-    while (start > 1 && profile.points[start - 1].depth >= profile.points[start].depth) {
-        if (profile.points[start - 1].depth == profile.points[start].depth &&
-            profile.points[start].depth.meters().value() > 0.0) {
-            break;
-        }
-        --start;
+    std::size_t corner = profile.points.size() - 2;
+    while (corner > 1) {
+        // The leg that ends at the corner: is it part of the way up?
+        const ProfilePoint& point = profile.points[corner];
+        const bool rises = profile.points[corner - 1].depth > point.depth;
+        const bool at_surface = point.depth.meters().value() == 0.0;
+        if (!at_surface && !(rises && point.phase == Phase::ascent)) break;
+        --corner;
     }
-    return start;
+    return corner;
 }
 
 Profile standard_profile(Depth deepest_depth, Depth skills_depth, Minutes skills, Minutes tour) {

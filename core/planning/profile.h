@@ -50,8 +50,8 @@ Depth mean_depth(const Profile& profile);
 /// Fastest downward and upward legs; 0 where there is none.
 MetersPerMinute fastest_descent(const Profile& profile);
 MetersPerMinute fastest_ascent(const Profile& profile);
-/// Index of the point from which the final ascent starts: after it the depth never grows again, and
-/// it is the last point whose depth is more than that of the next one among such. 0 < index < last.
+/// Index of the corner from which the final ascent starts: back from the end over the legs marked as
+/// ascent (or surface); the last leg counts as ascent whatever its mark. 0 < index < last.
 std::size_t final_ascent_start(const Profile& profile);
 
 /// The plain introductory dive: at the surface, down, skills at the deepest depth or at
