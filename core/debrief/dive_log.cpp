@@ -2,6 +2,7 @@
 #include "core/debrief/dive_log.h"
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "core/physics/number_text.h"
@@ -38,16 +39,29 @@ Result<Done> check_samples(const DiverLog& diver, std::size_t index) {
     return Done{};
 }
 
+/// The most that a gauge in the water can show: a cylinder filled to its working pressure in the cold
+/// (15 C, or the colder temperature it was filled at) reads more in warm water. Rounded up to the
+/// next whole bar, as gauges are read. Without a cylinder on record, the highest of any kind.
+Bars highest_reading(const Guest& guest, const Session& session) {
+    constexpr Bars without_cylinder{350.0};
+    constexpr Kelvins rated_at{288.15};
+    constexpr Pascals atmosphere{101325.0};
+    const CylinderType* type =
+        guest.kit.cylinder ? find_cylinder_type(guest.kit.cylinder->type) : nullptr;
+    if (type == nullptr) return without_cylinder;
+    const Kelvins filled_at = std::min(rated_at, guest.kit.cylinder->fill_temperature);
+    const Moles full = content_at_gauge(*type, type->working_pressure, filled_at, atmosphere);
+    const Kelvins water = std::max(rated_at, session.conditions.water_temperature);
+    return Bars(std::ceil(gauge_pressure(*type, full, water, atmosphere).value()));
+}
+
 Result<Done> check_diver(const DiverLog& diver, std::size_t index, const Session& session) {
     const Guest* guest = find_guest(session, diver.guest);
     if (guest == nullptr) {
         return Error{ErrorCode::unknown_reference, diver_place(index, "guest"), diver.guest.text,
                      ""};
     }
-    // Without a cylinder on record the highest working pressure of any kind is the ceiling.
-    const CylinderType* type =
-        guest->kit.cylinder ? find_cylinder_type(guest->kit.cylinder->type) : nullptr;
-    const double ceiling = type != nullptr ? type->working_pressure.value() : 300.0;
+    const double ceiling = highest_reading(*guest, session).value();
     const double start = diver.start_pressure.value();
     const double end = diver.end_pressure.value();
     if (!(start >= 0.0)) {

@@ -46,8 +46,8 @@ struct DiveLog {
 const DiverLog* find_log(const DiveLog& log, const GuestId& id);
 
 /// Checks a log against its session: every guest known and named once; end pressure not above start
-/// pressure; start not over the working pressure; duration 0 to 240 min; sample times increasing,
-/// depths 0 to 60 m; the log does not end before it starts.
+/// pressure; start not over what a cylinder at its working pressure reads in water so warm; duration
+/// 0 to 240 min; sample times increasing, depths 0 to 60 m; the log does not end before it starts.
 /// @returns Done, or the first error, its place a JSON pointer under "log"
 Result<Done> check(const DiveLog& log, const Session& session);
 

@@ -31,6 +31,7 @@ Track track_of(const DiverLog& diver, const Guest& guest, const Session& session
                const DiveLog& log) {
     if (usable(diver)) return {diver.samples, DepthSource::own_samples};
     for (const DiverLog& other : log.divers) {
+        if (guest.group.empty()) break;  // guests in no group were not together
         const Guest* companion = find_guest(session, other.guest);
         if (companion != nullptr && companion->group == guest.group && usable(other)) {
             return {other.samples, DepthSource::group_samples};
@@ -60,12 +61,15 @@ double time_mean(const Track& track, const Function& quantity) {
 MetersPerMinute fastest_rise(const std::vector<DepthSample>& samples) {
     double fastest = 0.0;
     for (std::size_t i = 0; i < samples.size(); ++i) {
-        // The first sample at least the shortest span later: a longer span only averages.
+        // A span that holds two long enough ones is never faster than the faster of them, so it is
+        // enough to look on until the second could begin.
+        double enough = longest_profile.value() * 2.0;
         for (std::size_t j = i + 1; j < samples.size(); ++j) {
             const double minutes = (samples[j].time - samples[i].time).value();
             if (minutes < shortest_speed_span_min - 1e-9) continue;
+            if (minutes > enough) break;
+            enough = std::min(enough, minutes + shortest_speed_span_min);
             fastest = std::max(fastest, (samples[i].depth - samples[j].depth).value() / minutes);
-            break;
         }
     }
     return MetersPerMinute(fastest);

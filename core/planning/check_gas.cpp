@@ -4,6 +4,26 @@
 namespace leadline {
 namespace {
 
+/// The reserve may stand in several sets, as a rule and as a stricter advice: the rule that is broken
+/// speaks, not the advice above it.
+void check_reserve(const CheckContext& context, const GuestGas& gas, std::vector<Finding>& found) {
+    if (!(gas.end_pressure < context.limits.reserve)) return;
+    const std::optional<Limit> broken = broken_limit(
+        context, RuleKind::reserve_pressure_bar, std::nullopt,
+        [&](const Rule& rule) { return gas.end_pressure < Bars(rule.value); });
+    Finding finding;
+    finding.code = FindingCode::ends_below_reserve;
+    finding.severity = broken ? broken->severity : Severity::stop;
+    finding.subject = gas.guest;
+    finding.values = {gas.end_pressure, broken ? Bars(broken->value) : context.limits.reserve,
+                      gas.minutes_to_reserve.value_or(longest_profile)};
+    if (broken) {
+        finding.rule_set = broken->rule_set;
+        finding.source = broken->source;
+    }
+    found.push_back(finding);
+}
+
 void check_guest(const CheckContext& context, const GuestGas& gas, std::vector<Finding>& found) {
     Finding finding;
     finding.subject = gas.guest;
@@ -13,23 +33,11 @@ void check_guest(const CheckContext& context, const GuestGas& gas, std::vector<F
         found.push_back(finding);
         return;
     }
-    if (gas.end_pressure < context.limits.reserve) {
-        finding.code = FindingCode::ends_below_reserve;
-        finding.values = {gas.end_pressure, context.limits.reserve,
-                          gas.minutes_to_reserve.value_or(longest_profile)};
-        if (context.limits.reserve_rule) {
-            finding.severity = context.limits.reserve_rule->severity;
-            finding.rule_set = context.limits.reserve_rule->rule_set;
-            finding.source = context.limits.reserve_rule->source;
-        }
-        found.push_back(finding);
-    }
+    check_reserve(context, gas, found);
     if (gas.minimum_gas > context.limits.reserve) {
         finding.code = FindingCode::minimum_gas_above_reserve;
         finding.severity = Severity::caution;
         finding.values = {gas.minimum_gas, context.limits.reserve};
-        finding.rule_set.clear();
-        finding.source.clear();
         found.push_back(finding);
     }
 }

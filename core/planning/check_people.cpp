@@ -221,14 +221,17 @@ std::optional<RatioReason> ratio_reason(const CheckContext& context, const Group
 }
 
 /// Places a set gives the group under the plain ratio: with an assistant the set's own value for
-/// that, where it has one; otherwise an assistant adds nothing.
+/// that, where it has one; otherwise an assistant adds nothing. Of several values the least counts.
 const Rule* plain_ratio(const RuleSet& set, bool assistant, Severity severity) {
     const Rule* plain = nullptr;
     const Rule* assisted = nullptr;
+    const auto keep_least = [](const Rule*& least, const Rule& rule) {
+        if (least == nullptr || rule.value < least->value) least = &rule;
+    };
     for (const Rule& rule : set.rules) {
         if (rule.severity != severity) continue;
-        if (rule.kind == RuleKind::guests_per_instructor) plain = &rule;
-        if (rule.kind == RuleKind::guests_with_assistant) assisted = &rule;
+        if (rule.kind == RuleKind::guests_per_instructor) keep_least(plain, rule);
+        if (rule.kind == RuleKind::guests_with_assistant) keep_least(assisted, rule);
     }
     return assistant && assisted != nullptr ? assisted : plain;
 }
@@ -243,7 +246,9 @@ struct Places {
 /// The fewest places that rules of one severity leave the group; no rule: none.
 std::optional<Places> fewest_places(const CheckContext& context, const GroupFacts& facts,
                                     Severity severity) {
-    const bool assistant = !facts.group.assistant.empty();
+    // One person is one pair of hands: an instructor named twice has no assistant.
+    const bool assistant =
+        !facts.group.assistant.empty() && facts.group.assistant != facts.group.instructor;
     std::optional<Places> fewest;
     const auto offer = [&](const RuleSet& set, const Rule& rule, RatioReason reason) {
         if (!fewest || rule.value < fewest->value) fewest = Places{rule.value, reason, &set, &rule};

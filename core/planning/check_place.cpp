@@ -100,12 +100,16 @@ private:
     }
 
     void ears() {
+        // From the rule itself: the ladder ends at the longest step it can be drawn for.
         const ClearingLadder& ladder = context_.environment.ladder;
-        if (ladder.largest_difference < ladder.locking) return;
+        const std::optional<Limit> rule = strictest(
+            context_.rules, context_.session.rule_sets, RuleKind::clearing_step_m);
+        const Meters step = rule ? Meters(rule->value) : ladder.step;
+        if (step < ladder.locks_at.meters()) return;
         Finding finding;
         finding.code = FindingCode::ear_step_over_locking;
         finding.severity = Severity::stop;
-        finding.values = {ladder.step, ladder.locks_at.meters()};
+        finding.values = {step, ladder.locks_at.meters()};
         found_.push_back(finding);
     }
 

@@ -58,10 +58,14 @@ Result<Moles> cylinder_content(const Cylinder& cylinder, Pascals surface_pressur
 
 Bars gauge_pressure(const CylinderType& type, Moles content, Kelvins gas_temperature,
                     Pascals surface_pressure) {
-    const Moles held(std::max(0.0, content.value()));
+    // More than the air equation can tell is no cylinder at all; read as its highest density, so that
+    // an absurd demand (a minimum gas) stays far above any reading instead of falling to zero.
+    constexpr double highest_density = 40000.0;  // mol/m3, see air_vessel_pressure()
+    const double most = highest_density * CubicMeters(type.water_capacity).value();
+    const Moles held(std::clamp(content.value(), 0.0, most * (1.0 - 1e-9)));
     const Result<Pascals> absolute =
         air_vessel_pressure(type.water_capacity, held, gas_temperature);
-    if (!absolute) return Bars(0.0);  // an emptied cylinder or a state no session check lets in
+    if (!absolute) return Bars(0.0);  // a temperature that no session check lets in
     const Bars gauge = *absolute - surface_pressure;
     return Bars(std::max(0.0, gauge.value()));
 }

@@ -92,9 +92,17 @@ Moles minimum_gas(const GasContext& context) {
     return moles_breathed(context, stressed_guest_rmv + stressed_staff_rmv, load);
 }
 
+namespace {
+
+Moles minimum_gas_content(const GasContext& context, const Gauge& gauge) {
+    return minimum_gas(context) + gauge.content(first_stage_margin);
+}
+
+}  // namespace
+
 Bars minimum_gas_pressure(const GasContext& context, const CylinderType& type) {
     const Gauge gauge{context, type};
-    return gauge.reading(minimum_gas(context) + gauge.content(first_stage_margin));
+    return gauge.reading(minimum_gas_content(context, gauge));
 }
 
 LitersPerMinute guest_rmv(const Guest& guest) {
@@ -130,7 +138,7 @@ GuestGas plan_guest_gas(const GasContext& context, const Guest& guest) {
     const BarMinutes ascent_load =
         context.dive.total() - context.dive.load_at(context.profile.points[corner].time);
     const Moles leave = std::max(reserve + moles_breathed(context, gas.rmv, ascent_load),
-                                 gauge.content(gas.minimum_gas));
+                                 minimum_gas_content(context, gauge));
     gas.leave_pressure = gauge.reading(leave);
     const Moles at_tour =
         gas.content - moles_breathed(context, gas.rmv,

@@ -2,6 +2,7 @@
 #include "core/planning/plan.h"
 
 #include <algorithm>
+#include <string>
 
 #include "core/body/lungs.h"
 #include "core/physics/atmosphere.h"
@@ -16,6 +17,7 @@ constexpr double default_reserve_bar = 50.0;        // common practice, no sourc
 constexpr double default_ascent_rate = 9.0;         // U.S. Navy Diving Manual: 30 ft/min
 constexpr double default_clearing_step = 0.5;       // common practice, no source
 constexpr double default_no_fly_hours = 24.0;       // common practice, no source
+constexpr double longest_ladder_step = 1.0;         // see clearing_ladder()
 constexpr MetersPerMinute slowest_ladder_rate{1.0};
 constexpr MetersPerMinute fastest_ladder_rate{30.0};
 
@@ -62,8 +64,11 @@ Result<Environment> environment_of(const Session& session, const WaterColumn& wa
     result.breath_danger_ascent = held_breath_danger_ascent(water, result.deepest);
     result.fastest_descent = fastest_descent(session.profile);
     result.fastest_ascent = fastest_ascent(session.profile);
-    const double step = value_or(
-        strictest(rules, session.rule_sets, RuleKind::clearing_step_m), default_clearing_step);
+    // A rule with a longer step has its own finding; it must not leave the session without a plan.
+    const double step =
+        std::min(value_or(strictest(rules, session.rule_sets, RuleKind::clearing_step_m),
+                          default_clearing_step),
+                 longest_ladder_step);
     // The ladder needs a speed: a plan that drops faster than any diver still gets one, beside the
     // finding that says so.
     const MetersPerMinute rate =
@@ -72,6 +77,19 @@ Result<Environment> environment_of(const Session& session, const WaterColumn& wa
     if (!ladder) return ladder.error();
     result.ladder = *ladder;
     return result;
+}
+
+/// A chosen set that is not in the book would silently lift all its limits.
+Result<Done> check_rule_sets(const Session& session, const RuleBook& rules) {
+    for (std::size_t i = 0; i < session.rule_sets.size(); ++i) {
+        const RuleSetId& wanted = session.rule_sets[i];
+        if (std::none_of(rules.sets.begin(), rules.sets.end(),
+                         [&](const RuleSet& set) { return set.id == wanted; })) {
+            return Error{ErrorCode::unknown_reference, "/rule_sets/" + std::to_string(i),
+                         wanted.text, ""};
+        }
+    }
+    return Done{};
 }
 
 void apply_overrules(const Session& session, std::vector<Finding>& findings) {
@@ -120,6 +138,7 @@ Finding finding_of(FindingCode code, Subject subject, const Limit& limit,
 
 Result<Plan> plan(const Session& session, const RuleBook& rules) {
     if (const Result<Done> checked = check(session); !checked) return checked.error();
+    if (const Result<Done> known = check_rule_sets(session, rules); !known) return known.error();
     const Result<WaterColumn> water = water_column(session);
     if (!water) return water.error();
 

@@ -97,7 +97,8 @@ struct Plan {
 };
 
 /// The plan for a session. Pure: the same session and rules always give the same plan.
-/// @returns the plan, or the error of check(session): a session that cannot be calculated has no plan
+/// @returns the plan, or the error of check(session): a session that cannot be calculated has no plan;
+///          unknown_reference for a chosen rule set that the book does not hold
 Result<Plan> plan(const Session& session, const RuleBook& rules);
 
 const GuestGas* find_gas(const Plan& plan, const GuestId& id);

@@ -135,7 +135,8 @@ std::size_t final_ascent_start(const Profile& profile) {
     while (corner > 1) {
         // The leg that ends at the corner: is it part of the way up?
         const ProfilePoint& point = profile.points[corner];
-        const bool rises = profile.points[corner - 1].depth > point.depth;
+        // A stop marked as ascent is part of it: its air must be there when the group leaves.
+        const bool rises = profile.points[corner - 1].depth >= point.depth;
         const bool at_surface = point.depth.meters().value() == 0.0;
         if (!at_surface && !(rises && point.phase == Phase::ascent)) break;
         --corner;
@@ -154,7 +155,8 @@ Profile standard_profile(Depth deepest_depth, Depth skills_depth, Minutes skills
     Depth depth;
     const auto add = [&](double minutes, Depth to, Phase phase) {
         if (minutes <= 0.0) return;
-        time = std::round((time + minutes) * 60.0) / 60.0;
+        // Whole seconds, and at least one: check(profile) wants as much.
+        time = std::max(std::round((time + minutes) * 60.0), std::round(time * 60.0) + 1.0) / 60.0;
         depth = to;
         profile.points.push_back({Minutes(time), to, phase});
     };

@@ -59,7 +59,10 @@ std::optional<Limit> strictest(const RuleBook& book, const std::vector<RuleSetId
             if (rule.kind != kind || (applies && !applies(rule))) continue;
             const bool stricter = !found || (greater_is_stricter(kind) ? rule.value > found->value
                                                                        : rule.value < found->value);
-            if (stricter) {
+            // Of two equal values the one that stops the dive counts (stop is the least severity).
+            const bool graver =
+                found && rule.value == found->value && rule.severity < found->severity;
+            if (stricter || graver) {
                 found = Limit{rule.value, rule.threshold, rule.severity,
                               set.title,  rule.source,    rule.standing};
             }

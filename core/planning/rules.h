@@ -78,8 +78,8 @@ struct RuleBook {
     std::vector<RuleSet> sets;
 };
 
-/// The strictest value of a kind among the chosen sets (unknown ids count as none: the session's
-/// check has refused them before). Only rules for which `applies` holds are looked at.
+/// The strictest value of a kind among the chosen sets (unknown ids count as none: plan() refuses
+/// them before); of equal values the graver. Only rules for which `applies` holds are looked at.
 std::optional<Limit> strictest(const RuleBook& book, const std::vector<RuleSetId>& chosen,
                                RuleKind kind,
                                const std::function<bool(const Rule&)>& applies = {});

@@ -175,9 +175,10 @@ Result<Done> check(const Session& session) {
         check_guest(session, i, checker);
     }
     for (std::size_t i = 0; i < session.overrules.size(); ++i) {
-        if (session.overrules[i].reason.empty()) {
-            checker.fail(ErrorCode::bad_text, at("overrules", i, "reason"), "",
-                         "1 or more characters");
+        const std::string& reason = session.overrules[i].reason;
+        if (reason.find_first_not_of(" \t\r\n") == std::string::npos) {
+            checker.fail(ErrorCode::bad_text, at("overrules", i, "reason"), reason,
+                         "1 or more words");
         }
     }
     const Result<Done> found = checker.result();

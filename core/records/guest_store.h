@@ -2,7 +2,7 @@
 #pragma once
 
 #include <QString>
-#include <QtTypes>
+#include <QtGlobal>
 #include <vector>
 
 #include "core/physics/result.h"

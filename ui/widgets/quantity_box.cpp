@@ -115,6 +115,21 @@ void QuantityBox::show_value(std::optional<double> metric) {
 
 std::optional<double> QuantityBox::metric_value() const { return metric_; }
 
+bool QuantityBox::is_emptied(const QString& text) const {
+    QString number = text;
+    number.remove(suffix());
+    return may_be_empty_ && number.trimmed().isEmpty();
+}
+
+QValidator::State QuantityBox::validate(QString& input, int& position) const {
+    if (is_emptied(input)) return QValidator::Acceptable;
+    return QDoubleSpinBox::validate(input, position);
+}
+
+double QuantityBox::valueFromText(const QString& text) const {
+    return is_emptied(text) ? minimum() : QDoubleSpinBox::valueFromText(text);
+}
+
 void QuantityBox::report() {
     if (showing_) return;
     const Scale scale = scale_of(kind_, units_);

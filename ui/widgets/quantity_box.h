@@ -36,13 +36,16 @@ class QuantityBox : public QDoubleSpinBox {
 public:
     explicit QuantityBox(QuantityKind kind, QWidget* parent = nullptr);
 
-    /// Allows no value: shown as `text` at the low end of the box ("–").
+    /// Allows no value: shown as `text` at the low end of the box ("–"). Emptying the line gives it.
     void allow_empty(const QString& text);
     void set_units(UnitSystem units);
     /// Shows a value without emitting edited(). No value needs allow_empty().
     void show_value(std::optional<double> metric);
     /// The value in the kind's metric unit (m, cm, kg, bar, hPa, C, L/min, min, degrees).
     [[nodiscard]] std::optional<double> metric_value() const;
+
+    QValidator::State validate(QString& input, int& position) const override;
+    [[nodiscard]] double valueFromText(const QString& text) const override;
 
 Q_SIGNALS:
     /// The user has changed the value (typed and left the field or pressed Return, stepped).
@@ -56,6 +59,7 @@ private:
     [[nodiscard]] static Scale scale_of(QuantityKind kind, UnitSystem units);
     void apply_scale();
     void report();
+    [[nodiscard]] bool is_emptied(const QString& text) const;
 
     QuantityKind kind_;
     UnitSystem units_ = UnitSystem::metric;

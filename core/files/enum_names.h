@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/body/breathing.h"
+#include "core/planning/finding.h"
+#include "core/planning/profile.h"
+#include "core/planning/rules.h"
+#include "core/planning/screening.h"
+#include "core/planning/session.h"
+
+namespace leadline {
+
+// Names of the enumerators as they stand in files, in the order of their declaration. They are part
+// of the file format: renaming an enumerator must not change them.
+
+template <typename Enum>
+struct EnumNames;
+
+template <>
+struct EnumNames<Entry> {
+    static constexpr std::array<std::string_view, 3> names{"shore", "boat", "pool_steps"};
+};
+template <>
+struct EnumNames<Current> {
+    static constexpr std::array<std::string_view, 4> names{"none", "slight", "moderate", "strong"};
+};
+template <>
+struct EnumNames<Phase> {
+    static constexpr std::array<std::string_view, 5> names{"surface", "descent", "skills", "tour",
+                                                           "ascent"};
+};
+template <>
+struct EnumNames<StaffRole> {
+    static constexpr std::array<std::string_view, 2> names{"instructor", "assistant"};
+};
+template <>
+struct EnumNames<BreathingClass> {
+    static constexpr std::array<std::string_view, 4> names{"calm", "average", "nervous", "child"};
+};
+template <>
+struct EnumNames<Severity> {
+    static constexpr std::array<std::string_view, 3> names{"stop", "caution", "note"};
+};
+template <>
+struct EnumNames<Standing> {
+    static constexpr std::array<std::string_view, 4> names{"read", "summary", "memory",
+                                                           "common_practice"};
+};
+template <>
+struct EnumNames<RatioReason> {
+    static constexpr std::array<std::string_view, 8> names{
+        "plain", "with_assistant", "visibility", "current", "waves", "children", "language",
+        "nervous"};
+};
+template <>
+struct EnumNames<HealthTheme> {
+    static constexpr std::array<std::string_view, health_theme_count> names{
+        "lungs",
+        "heart_and_blood",
+        "over_45_with_risks",
+        "exercise",
+        "eyes_ears_sinuses",
+        "surgery_last_year",
+        "nerves_and_blackouts",
+        "mind",
+        "back_hernia_diabetes",
+        "stomach_and_gut",
+        "prescription_medicine",
+        "pregnancy"};
+};
+template <>
+struct EnumNames<TodayQuestion> {
+    static constexpr std::array<std::string_view, today_question_count> names{
+        "cold_or_blocked_ears", "alcohol_or_drugs",
+        "new_medicine",         "flight_or_mountain_within_24_hours",
+        "unwilling_or_very_afraid", "cannot_swim"};
+};
+
+/// Name of an enumerator in files.
+template <typename Enum>
+std::string enum_name(Enum value) {
+    return std::string(EnumNames<Enum>::names.at(static_cast<std::size_t>(value)));
+}
+
+/// The enumerator with a name in files; none: no such name.
+template <typename Enum>
+std::optional<Enum> enum_value(std::string_view name) {
+    const auto& names = EnumNames<Enum>::names;
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        if (names[i] == name) return static_cast<Enum>(i);
+    }
+    return std::nullopt;
+}
+
+}  // namespace leadline

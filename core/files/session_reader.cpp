@@ -1,0 +1,249 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <exception>
+
+#include "core/files/json_gate.h"
+#include "core/files/json_values.h"
+#include "core/files/schema_check.h"
+#include "core/files/session_file.h"
+
+namespace leadline {
+namespace {
+
+using nlohmann::json;
+
+Depth depth_of(double meters) { return Depth(Meters(meters)); }
+Kelvins kelvins_of(double celsius) { return Kelvins(Celsius(celsius)); }
+
+Date read_date(const FieldReader& from, const char* key) {
+    return from.parsed(key, [](const std::string& text, const std::string& place) {
+        return parse_date(text, place);
+    });
+}
+
+TimeOfDay read_time(const FieldReader& from, const char* key) {
+    return from.parsed(key, [](const std::string& text, const std::string& place) {
+        return parse_time_of_day(text, place);
+    });
+}
+
+std::optional<Cylinder> read_cylinder(const FieldReader& from) {
+    if (!from.has("cylinder")) return std::nullopt;
+    const FieldReader cylinder = from.object("cylinder");
+    return Cylinder{cylinder.id<CylinderTypeId>("type"), Bars(cylinder.number("fill_pressure_bar")),
+                    kelvins_of(cylinder.number("fill_temperature_c"))};
+}
+
+Site read_site(const FieldReader& from) {
+    Site site;
+    site.name = from.line("name");
+    site.altitude = Altitude(Meters(from.number("altitude_m")));
+    site.latitude = Degrees(from.number("latitude_deg"));
+    site.salinity = PracticalSalinity{from.number("salinity")};
+    site.bottom_depth = from.optional_number("bottom_depth_m", depth_of);
+    site.entry = from.choice<Entry>("entry");
+    site.meeting_place = from.line("meeting_place");
+    site.emergency_line = from.line("emergency_line");
+    site.emergency_plan = from.lines("emergency_plan");
+    return site;
+}
+
+Conditions read_conditions(const FieldReader& from) {
+    const auto meters = [](double value) { return Meters(value); };
+    Conditions today;
+    today.water_temperature = kelvins_of(from.number("water_temperature_c"));
+    today.air_temperature = kelvins_of(from.number("air_temperature_c"));
+    today.barometer = from.optional_number("barometer_hpa", [](double hectopascals) {
+        return Pascals(hectopascals * 100.0);
+    });
+    today.visibility = from.optional_number("visibility_m", meters);
+    today.current = from.choice<Current>("current");
+    today.wave_height = from.optional_number("wave_height_m", meters);
+    return today;
+}
+
+Profile read_profile(const FieldReader& from) {
+    Profile profile;
+    from.each("points", [&](const json& item, const std::string& place) {
+        const FieldReader point(item, place, from.error_slot());
+        profile.points.push_back({Minutes(point.number("time_min")),
+                                  depth_of(point.number("depth_m")),
+                                  point.choice<Phase>("phase")});
+    });
+    return profile;
+}
+
+std::vector<StaffMember> read_staff(const FieldReader& from) {
+    std::vector<StaffMember> staff;
+    from.each("staff", [&](const json& item, const std::string& place) {
+        const FieldReader fields(item, place, from.error_slot());
+        StaffMember member;
+        member.id = fields.id<StaffId>("id");
+        member.name = fields.line("name");
+        member.role = fields.choice<StaffRole>("role");
+        fields.each("languages", [&](const json& language, const std::string&) {
+            member.languages.push_back(language.get<std::string>());
+        });
+        member.cylinder = read_cylinder(fields);
+        staff.push_back(std::move(member));
+    });
+    return staff;
+}
+
+std::vector<Group> read_groups(const FieldReader& from) {
+    std::vector<Group> groups;
+    from.each("groups", [&](const json& item, const std::string& place) {
+        const FieldReader fields(item, place, from.error_slot());
+        groups.push_back({fields.id<GroupId>("id"), fields.line("name"),
+                          fields.id<StaffId>("instructor"), fields.id<StaffId>("assistant")});
+    });
+    return groups;
+}
+
+/// Answers by the questions' names; a question that is not there is unanswered.
+template <typename Question, std::size_t count>
+std::array<Answer, count> read_answers(const FieldReader& from) {
+    std::array<Answer, count> answers{};
+    for (std::size_t i = 0; i < count; ++i) {
+        const std::string name = enum_name(static_cast<Question>(i));
+        if (!from.has(name.c_str())) continue;
+        answers[i] = from.line(name.c_str()) == "yes" ? Answer::yes : Answer::no;
+    }
+    return answers;
+}
+
+Screening read_screening(const FieldReader& from) {
+    return {read_answers<HealthTheme, health_theme_count>(from.object("health")),
+            read_answers<TodayQuestion, today_question_count>(from.object("today")),
+            from.truth("physician_approval_seen")};
+}
+
+Kit read_kit(const FieldReader& from) {
+    return {from.line("suit"),
+            from.line("bcd"),
+            from.line("fins"),
+            from.line("mask"),
+            from.line("regulator"),
+            from.optional_number("lead_kg", [](double value) { return Kilograms(value); }),
+            read_cylinder(from)};
+}
+
+Guest read_guest(const FieldReader& from) {
+    Guest guest;
+    guest.id = from.id<GuestId>("id");
+    guest.name = from.line("name");
+    if (from.has("birth_date")) guest.birth_date = read_date(from, "birth_date");
+    guest.language = from.line("language");
+    guest.body_mass =
+        from.optional_number("mass_kg", [](double value) { return Kilograms(value); });
+    guest.body_height = from.optional_number(
+        "height_cm", [](double centimeters) { return Meters(centimeters / 100.0); });
+    guest.shoe_size_eu = from.optional_number("shoe_size_eu", [](double size) { return size; });
+    guest.screening = read_screening(from.object("screening"));
+    guest.guardian_consent = from.truth("guardian_consent");
+    guest.certified = from.truth("certified");
+    guest.breathing = from.choice("breathing", BreathingClass::average);
+    guest.measured_rmv = from.optional_number(
+        "rmv_l_per_min", [](double value) { return LitersPerMinute(value); });
+    guest.kit = read_kit(from.object("kit"));
+    guest.group = from.id<GroupId>("group");
+    guest.note = from.lines("note");
+    return guest;
+}
+
+Session read_session_fields(const FieldReader& from) {
+    Session session;
+    session.title = from.line("title");
+    session.date = read_date(from, "date");
+    session.meeting_time = read_time(from, "meeting_time");
+    session.dive_time = read_time(from, "dive_time");
+    session.leader = from.id<StaffId>("leader");
+    session.site = read_site(from.object("site"));
+    session.conditions = read_conditions(from.object("conditions"));
+    session.profile = read_profile(from.object("profile"));
+    session.staff = read_staff(from);
+    session.groups = read_groups(from);
+    from.each("guests", [&](const json& item, const std::string& place) {
+        session.guests.push_back(read_guest({item, place, from.error_slot()}));
+    });
+    from.each("rule_sets", [&](const json& item, const std::string&) {
+        session.rule_sets.emplace_back(item.get<std::string>());
+    });
+    from.each("overrules", [&](const json& item, const std::string& place) {
+        const FieldReader fields(item, place, from.error_slot());
+        session.overrules.push_back(
+            {fields.line("finding"), fields.line("reason"), fields.line("by")});
+    });
+    return session;
+}
+
+DiverLog read_diver(const FieldReader& from) {
+    DiverLog diver;
+    diver.guest = from.id<GuestId>("guest");
+    diver.start_pressure = Bars(from.number("start_pressure_bar"));
+    diver.end_pressure = Bars(from.number("end_pressure_bar"));
+    diver.duration = Minutes(from.number("duration_min"));
+    from.each("samples", [&](const json& sample, const std::string&) {
+        diver.samples.push_back(
+            {Minutes(sample.at(0).get<double>()), depth_of(sample.at(1).get<double>())});
+    });
+    diver.ears_troubled = from.truth("ears_troubled");
+    diver.note = from.lines("note");
+    return diver;
+}
+
+DiveLog read_log(const FieldReader& from) {
+    DiveLog log;
+    log.time_in = read_time(from, "time_in");
+    log.time_out = read_time(from, "time_out");
+    log.heads_in = from.whole("heads_in");
+    log.heads_out = from.whole("heads_out");
+    from.each("divers", [&](const json& item, const std::string& place) {
+        log.divers.push_back(read_diver({item, place, from.error_slot()}));
+    });
+    log.note = from.lines("note");
+    return log;
+}
+
+/// The version comes before the schema: what a newer program has added is no mistake of the file.
+Result<Done> check_version(const json& document) {
+    if (!document.is_object() || !document.contains("leadline_session")) return Done{};
+    const json& version = document["leadline_session"];
+    if (!version.is_number_integer() || version == session_file_version) return Done{};
+    return Error{ErrorCode::unsupported_version, "/leadline_session", version.dump(),
+                 std::to_string(session_file_version)};
+}
+
+Result<SessionFile> from_document(const json& document) {
+    std::optional<Error> error;
+    const FieldReader root(document, "", error);
+    SessionFile file;
+    file.session = read_session_fields(root);
+    if (root.has("log")) file.log = read_log(root.object("log"));
+    if (error) return *error;
+    if (const Result<Done> checked = check(file.session); !checked) return checked.error();
+    if (file.log) {
+        if (const Result<Done> checked = check(*file.log, file.session); !checked) {
+            return checked.error();
+        }
+    }
+    return file;
+}
+
+}  // namespace
+
+Result<SessionFile> read_session(std::string_view text, std::string_view schema_json) {
+    const Result<json> document = parse_json(text);
+    if (!document) return document.error();
+    if (const Result<Done> checked = check_version(*document); !checked) return checked.error();
+    if (const Result<Done> checked = check_schema(*document, schema_json); !checked) {
+        return checked.error();
+    }
+    // Only a schema that is not this format's lets a value of the wrong type through to here.
+    try {
+        return from_document(*document);
+    } catch (const std::exception& problem) {
+        return Error{ErrorCode::wrong_type, "/", problem.what(), ""};
+    }
+}
+
+}  // namespace leadline

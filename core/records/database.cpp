@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/database.h"
+
+#include <QFile>
+#include <QFileInfo>
+#include <QSqlDatabase>
+#include <QStandardPaths>
+#include <QUuid>
+#include <filesystem>
+#include <system_error>
+#include <utility>
+
+#include "core/records/migrations.h"
+#include "core/records/statement.h"
+
+namespace leadline {
+
+namespace {
+
+Error file_error(const QString& path, std::string reason) {
+    return Error{ErrorCode::database_failed, path.toStdString(), std::move(reason), {}};
+}
+
+/// Makes the folder where it is missing, and the file, readable by its owner alone: it will hold
+/// answers about health. SQLite gives its side files the same permissions.
+Result<Done> make_file(const QString& path) {
+    const QFileInfo info(path);
+    if (info.isDir()) {
+        return file_error(path, std::make_error_code(std::errc::is_a_directory).message());
+    }
+    if (info.exists()) return Done{};
+    std::error_code failure;
+    std::filesystem::create_directories(QFile::encodeName(info.absolutePath()).toStdString(),
+                                        failure);
+    if (failure) return file_error(path, failure.message());
+    QFile file(path);
+    const QFileDevice::Permissions owner_only = QFileDevice::ReadOwner | QFileDevice::WriteOwner;
+    // NewOnly: another process may have made it in the meantime, which is as good.
+    const bool made = file.open(QIODevice::WriteOnly | QIODevice::NewOnly, owner_only);
+    if (!made && !file.exists()) return file_error(path, file.errorString().toStdString());
+    return Done{};
+}
+
+Result<Done> prepare(const QSqlDatabase& database) {
+    const Result<std::vector<MigrationStep>> steps = built_in_steps();
+    if (!steps) return steps.error();
+    // First of all a look at whose file it is and how new, which changes nothing in it.
+    const Result<int> version = stored_schema_version(database);
+    if (!version) return version.error();
+    if (*version > steps->back().version) return migrate(database, *steps);
+    return in_turn(
+        // Readers never wait for a writer; a commit stands on the disk when it returns.
+        [&] { return execute(database, u"PRAGMA journal_mode = WAL"_qs); },
+        [&] { return execute(database, u"PRAGMA synchronous = FULL"_qs); },
+        // What is removed (answers about health) is overwritten, not only forgotten.
+        [&] { return execute(database, u"PRAGMA secure_delete = ON"_qs); },
+        [&] { return migrate(database, *steps); });
+}
+
+}  // namespace
+
+Result<std::unique_ptr<Database>> Database::open(const QString& path) {
+    if (path != u":memory:"_qs) {
+        const Result<Done> made = make_file(path);
+        if (!made) return made.error();
+    }
+    const QString name = u"leadline-"_qs + QUuid::createUuid().toString(QUuid::WithoutBraces);
+    // Closes the connection however this function ends.
+    std::unique_ptr<Database> opened(new Database(name, path));
+    QSqlDatabase database = QSqlDatabase::addDatabase(u"QSQLITE"_qs, name);
+    database.setConnectOptions(u"QSQLITE_BUSY_TIMEOUT=2000"_qs);
+    database.setDatabaseName(path);
+    if (!database.open()) return database_error(database, database.lastError());
+    const Result<Done> prepared = prepare(database);
+    if (!prepared) return prepared.error();
+    return opened;
+}
+
+Database::Database(QString connection_name, QString path)
+    : connection_name_(std::move(connection_name)), path_(std::move(path)) {}
+
+Database::~Database() {
+    connection().close();
+    QSqlDatabase::removeDatabase(connection_name_);
+}
+
+QString Database::path() const { return path_; }
+
+int Database::schema_version() const { return stored_schema_version(connection()).value_or(0); }
+
+QSqlDatabase Database::connection() const {
+    return QSqlDatabase::database(connection_name_, false);
+}
+
+QString default_database_path() {
+    return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +
+           u"/leadline/records.sqlite"_qs;
+}
+
+}  // namespace leadline

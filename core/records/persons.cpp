@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/persons.h"
+
+#include <algorithm>
+#include <optional>
+#include <set>
+#include <utility>
+
+#include "core/records/fold.h"
+
+namespace leadline {
+
+namespace {
+
+QString folded_name(const Guest& guest) { return folded(QString::fromStdString(guest.name)); }
+
+/// The statements by which a guest is told from others, prepared once a save.
+class Identifier {
+public:
+    Identifier(const QSqlDatabase& database, SessionRow row)
+        : row_(row),
+          find_(database, u"SELECT id FROM persons WHERE name = ? AND birth_date = ?"_qs),
+          others_(database, u"SELECT count(*) FROM session_guests WHERE person_id = ? "
+                            "AND NOT (session_id = ? AND guest_id = ?)"_qs),
+          correct_(database, u"UPDATE persons SET name = ?, folded_name = ?, birth_date = ? "
+                             "WHERE id = ?"_qs),
+          add_(database, u"INSERT INTO persons (name, folded_name, birth_date, language) "
+                         "VALUES (?, ?, ?, ?)"_qs) {}
+
+    Result<std::optional<qint64>> find(const Guest& guest) {
+        if (!guest.birth_date) return std::optional<qint64>();
+        return find_.first([](Row& row) { return row.number(); }, guest.name, guest.birth_date);
+    }
+
+    /// Whether only this guest refers to a person.
+    Result<bool> is_sole(const Guest& guest, qint64 person) {
+        const auto others = others_.first([](Row& row) { return row.number(); }, person,
+                                          row_.value, guest.id);
+        if (!others) return others.error();
+        return others->value_or(0) == 0;
+    }
+
+    Result<qint64> correct(const Guest& guest, qint64 person) {
+        const Result<Done> done =
+            correct_.run(guest.name, folded_name(guest), guest.birth_date, person);
+        if (!done) return done.error();
+        return person;
+    }
+
+    Result<qint64> add(const Guest& guest) {
+        const Result<Done> done =
+            add_.run(guest.name, folded_name(guest), guest.birth_date, guest.language);
+        if (!done) return done.error();
+        return add_.new_row();
+    }
+
+private:
+    SessionRow row_;
+    Statement find_;
+    Statement others_;
+    Statement correct_;
+    Statement add_;
+};
+
+/// The person of a guest of whom no exact match was on record when the save began.
+Result<qint64> correct_or_add(Identifier& identifier, const Guest& guest,
+                              const StoredGuests& before, const std::set<qint64>& taken) {
+    // A guest handled before this one may have become the match.
+    const auto match = identifier.find(guest);
+    if (!match) return match.error();
+    if (*match) return **match;
+    const auto stored = before.find(guest.id);
+    if (stored != before.end() && !taken.contains(stored->second.person)) {
+        const Result<bool> sole = identifier.is_sole(guest, stored->second.person);
+        if (!sole) return sole.error();
+        if (*sole) return identifier.correct(guest, stored->second.person);
+    }
+    return identifier.add(guest);
+}
+
+/// What the register keeps of one field: what is known now, else what was known, unless the session
+/// itself had said it before and does not any more.
+template <typename Value>
+std::optional<Value> kept(const std::optional<Value>& now, const std::optional<Value>& before,
+                          const std::optional<Value>& known) {
+    if (now) return now;
+    return before ? std::nullopt : known;
+}
+
+/// The statements that bring a person up to date, prepared once a save.
+class Updater {
+public:
+    explicit Updater(const QSqlDatabase& database)
+        : later_(database, u"SELECT count(*) FROM session_guests g "
+                           "JOIN sessions s ON s.id = g.session_id WHERE g.person_id = ? "
+                           "AND s.id <> ? AND (s.date, s.dive_time_min) > (?, ?)"_qs),
+          read_(database, u"SELECT name, birth_date, language, body_mass_kg, body_height_m, "
+                          "shoe_size_eu, measured_rmv_l_per_min FROM persons WHERE id = ?"_qs),
+          write_(database, u"UPDATE persons SET language = ?, body_mass_kg = ?, body_height_m = ?, "
+                           "shoe_size_eu = ?, measured_rmv_l_per_min = ? WHERE id = ?"_qs),
+          remove_(database, u"DELETE FROM persons WHERE id = ? AND birth_date IS NULL AND NOT "
+                            "EXISTS (SELECT 1 FROM session_guests WHERE person_id = persons.id)"_qs) {
+    }
+
+    Result<bool> known_later(qint64 person, SessionRow row, const Session& session) {
+        const auto later = later_.first([](Row& found) { return found.number(); }, person,
+                                        row.value, session.date, session.dive_time);
+        if (!later) return later.error();
+        return later->value_or(0) > 0;
+    }
+
+    Result<Done> update(qint64 person, const Guest& now, const Guest& before) {
+        const auto known = read_.first(read_lasting, person);
+        if (!known) return known.error();
+        const Guest old = known->value_or(Guest{});
+        return write_.run(now.language, kept(now.body_mass, before.body_mass, old.body_mass),
+                          kept(now.body_height, before.body_height, old.body_height),
+                          kept(now.shoe_size_eu, before.shoe_size_eu, old.shoe_size_eu),
+                          kept(now.measured_rmv, before.measured_rmv, old.measured_rmv), person);
+    }
+
+    Result<Done> remove_leftover(qint64 person) { return remove_.run(person); }
+
+private:
+    Statement later_;
+    Statement read_;
+    Statement write_;
+    Statement remove_;
+};
+
+}  // namespace
+
+Guest read_lasting(Row& row) {
+    Guest guest;
+    guest.name = row.text();
+    guest.birth_date = row.optional_date();
+    guest.language = row.text();
+    guest.body_mass = row.optional_quantity<Kilograms>();
+    guest.body_height = row.optional_quantity<Meters>();
+    guest.shoe_size_eu = row.optional_real();
+    guest.measured_rmv = row.optional_quantity<LitersPerMinute>();
+    return guest;
+}
+
+Result<StoredGuests> stored_guests(const QSqlDatabase& database, SessionRow session) {
+    Statement select(database, u"SELECT guest_id, person_id, name, birth_date, language, "
+                               "body_mass_kg, body_height_m, shoe_size_eu, measured_rmv_l_per_min "
+                               "FROM session_guests WHERE session_id = ?"_qs);
+    const auto rows = select.all(
+        [](Row& row) {
+            GuestId id(row.text());
+            const qint64 person = row.number();
+            return std::pair(std::move(id), StoredGuest{person, read_lasting(row)});
+        },
+        session.value);
+    if (!rows) return rows.error();
+    return StoredGuests(rows->begin(), rows->end());
+}
+
+Result<PersonOf> identify_persons(const QSqlDatabase& database, SessionRow row,
+                                  const Session& session, const StoredGuests& before) {
+    Identifier identifier(database, row);
+    PersonOf persons;
+    std::set<qint64> taken;
+    const auto take = [&](const Guest& guest, qint64 person) {
+        persons[guest.id] = person;
+        taken.insert(person);
+    };
+    // Exact matches first, so that no correction takes a person who is somebody else here.
+    for (const Guest& guest : session.guests) {
+        const auto match = identifier.find(guest);
+        if (!match) return match.error();
+        if (*match) take(guest, **match);
+    }
+    for (const Guest& guest : session.guests) {
+        if (persons.contains(guest.id)) continue;
+        const Result<qint64> person = correct_or_add(identifier, guest, before, taken);
+        if (!person) return person.error();
+        take(guest, *person);
+    }
+    return persons;
+}
+
+Result<Done> update_persons(const QSqlDatabase& database, SessionRow row, const Session& session,
+                            const StoredGuests& before, const PersonOf& persons) {
+    Updater updater(database);
+    for (const Guest& guest : session.guests) {
+        const qint64 person = persons.at(guest.id);
+        const auto stored = before.find(guest.id);
+        const bool same = stored != before.end() && stored->second.person == person;
+        const Result<bool> later = updater.known_later(person, row, session);
+        if (!later) return later.error();
+        const Result<Done> updated =
+            *later ? Done{} : updater.update(person, guest, same ? stored->second.lasting : Guest{});
+        if (!updated) return updated;
+        if (stored == before.end() || same) continue;
+        const Result<Done> removed = updater.remove_leftover(stored->second.person);
+        if (!removed) return removed;
+    }
+    return Done{};
+}
+
+}  // namespace leadline

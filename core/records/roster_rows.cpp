@@ -1,0 +1,243 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/roster_rows.h"
+
+#include <map>
+#include <string>
+#include <utility>
+
+#include "core/records/statement.h"
+
+namespace leadline {
+
+namespace {
+
+/// The three columns of a cylinder, all NULL for none.
+struct CylinderColumns {
+    CylinderTypeId type;
+    std::optional<Bars> fill_pressure;
+    std::optional<Kelvins> fill_temperature;
+};
+
+CylinderColumns columns_of(const std::optional<Cylinder>& cylinder) {
+    if (!cylinder) return {};
+    return {cylinder->type, cylinder->fill_pressure, cylinder->fill_temperature};
+}
+
+std::optional<Cylinder> read_cylinder(Row& row) {
+    const CylinderTypeId type(row.text());
+    const auto fill_pressure = row.optional_quantity<Bars>();
+    const auto fill_temperature = row.optional_quantity<Kelvins>();
+    if (type.empty() || !fill_pressure || !fill_temperature) return std::nullopt;
+    return Cylinder{type, *fill_pressure, *fill_temperature};
+}
+
+Result<Done> write_languages(Statement& insert, SessionRow row, const StaffMember& member) {
+    int position = 0;
+    for (const std::string& language : member.languages) {
+        const Result<Done> done = insert.run(row.value, member.id, position++, language);
+        if (!done) return done;
+    }
+    return Done{};
+}
+
+StaffMember read_member(Row& row) {
+    StaffMember member;
+    member.id = StaffId(row.text());
+    member.name = row.text();
+    member.role = row.choice<StaffRole>();
+    member.cylinder = read_cylinder(row);
+    return member;
+}
+
+Guest read_guest(Row& row) {
+    const GuestId id(row.text());
+    Guest guest = read_lasting(row);
+    guest.id = id;
+    guest.group = GroupId(row.text());
+    guest.screening.physician_approval_seen = row.yes();
+    guest.guardian_consent = row.yes();
+    guest.certified = row.yes();
+    guest.breathing = row.choice<BreathingClass>();
+    guest.kit.suit = row.text();
+    guest.kit.bcd = row.text();
+    guest.kit.fins = row.text();
+    guest.kit.mask = row.text();
+    guest.kit.regulator = row.text();
+    guest.kit.lead = row.optional_quantity<Kilograms>();
+    guest.kit.cylinder = read_cylinder(row);
+    guest.note = row.text();
+    return guest;
+}
+
+/// Writes the answers of one list of questions; what has no answer gets no row.
+template <Stored Question, std::size_t count>
+Result<Done> write_answers(Statement& insert, SessionRow row, const GuestId& guest,
+                           const std::array<Answer, count>& answers) {
+    for (std::size_t i = 0; i < count; ++i) {
+        if (answers[i] == Answer::unanswered) continue;
+        const Result<Done> done =
+            insert.run(row.value, guest, static_cast<Question>(i), answers[i]);
+        if (!done) return done;
+    }
+    return Done{};
+}
+
+template <Stored Question>
+struct StoredAnswer {
+    GuestId guest;
+    Question question{};
+    Answer answer{};
+};
+
+template <Stored Question>
+StoredAnswer<Question> read_answer(Row& row) {
+    return {GuestId(row.text()), row.choice<Question>(), row.choice<Answer>()};
+}
+
+/// Puts answers that were read to their guests.
+template <Stored Question, std::size_t count>
+void place(std::vector<Guest>& guests, const std::vector<StoredAnswer<Question>>& answers,
+           std::array<Answer, count> Screening::* list) {
+    std::map<GuestId, Guest*> by_id;
+    for (Guest& guest : guests) by_id[guest.id] = &guest;
+    for (const StoredAnswer<Question>& stored : answers) {
+        const auto guest = by_id.find(stored.guest);
+        if (guest == by_id.end()) continue;
+        (guest->second->screening.*list)[static_cast<std::size_t>(stored.question)] =
+            stored.answer;
+    }
+}
+
+}  // namespace
+
+Result<Done> write_staff(const QSqlDatabase& database, SessionRow row, const Session& session) {
+    Statement insert(database, u"INSERT INTO staff (session_id, staff_id, position, name, role, "
+                               "leads, cylinder_type, fill_pressure_bar, fill_temperature_k) "
+                               "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)"_qs);
+    Statement insert_language(database, u"INSERT INTO staff_languages (session_id, staff_id, "
+                                        "position, language) VALUES (?, ?, ?, ?)"_qs);
+    int position = 0;
+    for (const StaffMember& member : session.staff) {
+        const CylinderColumns cylinder = columns_of(member.cylinder);
+        const Result<Done> done = in_turn(
+            [&] {
+                return insert.run(row.value, member.id, position++, member.name, member.role,
+                                  member.id == session.leader, cylinder.type,
+                                  cylinder.fill_pressure, cylinder.fill_temperature);
+            },
+            [&] { return write_languages(insert_language, row, member); });
+        if (!done) return done;
+    }
+    return Done{};
+}
+
+Result<StoredStaff> read_staff(const QSqlDatabase& database, SessionRow row) {
+    auto members =
+        Statement(database, u"SELECT staff_id, name, role, cylinder_type, fill_pressure_bar, "
+                            "fill_temperature_k FROM staff WHERE session_id = ? "
+                            "ORDER BY position"_qs)
+            .all(read_member, row.value);
+    if (!members) return members.error();
+    Statement languages(database, u"SELECT language FROM staff_languages WHERE session_id = ? "
+                                  "AND staff_id = ? ORDER BY position"_qs);
+    for (StaffMember& member : *members) {
+        auto spoken = languages.all([](Row& found) { return found.text(); }, row.value, member.id);
+        if (!spoken) return spoken.error();
+        member.languages = std::move(*spoken);
+    }
+    const auto leader =
+        Statement(database, u"SELECT staff_id FROM staff WHERE session_id = ? AND leads = 1"_qs)
+            .first([](Row& found) { return StaffId(found.text()); }, row.value);
+    if (!leader) return leader.error();
+    return StoredStaff{std::move(*members), leader->value_or(StaffId())};
+}
+
+Result<Done> write_groups(const QSqlDatabase& database, SessionRow row,
+                          const std::vector<Group>& groups) {
+    Statement insert(database, u"INSERT INTO session_groups (session_id, group_id, position, "
+                               "name, instructor, assistant) VALUES (?, ?, ?, ?, ?, ?)"_qs);
+    int position = 0;
+    for (const Group& group : groups) {
+        const Result<Done> done = insert.run(row.value, group.id, position++, group.name,
+                                             group.instructor, group.assistant);
+        if (!done) return done;
+    }
+    return Done{};
+}
+
+Result<std::vector<Group>> read_groups(const QSqlDatabase& database, SessionRow row) {
+    return Statement(database, u"SELECT group_id, name, instructor, assistant "
+                               "FROM session_groups WHERE session_id = ? ORDER BY position"_qs)
+        .all(
+            [](Row& found) {
+                return Group{GroupId(found.text()), found.text(), StaffId(found.text()),
+                             StaffId(found.text())};
+            },
+            row.value);
+}
+
+Result<Done> write_guests(const QSqlDatabase& database, SessionRow row,
+                          const std::vector<Guest>& guests, const PersonOf& persons) {
+    Statement insert(database,
+                     u"INSERT INTO session_guests (session_id, guest_id, position, person_id, "
+                     "group_id, name, birth_date, language, body_mass_kg, body_height_m, "
+                     "shoe_size_eu, measured_rmv_l_per_min, physician_approval_seen, "
+                     "guardian_consent, certified, breathing, suit, bcd, fins, mask, regulator, "
+                     "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note) VALUES "
+                     "(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
+                     "?)"_qs);
+    Statement insert_health(database, u"INSERT INTO screening_answers (session_id, guest_id, "
+                                      "theme, answer) VALUES (?, ?, ?, ?)"_qs);
+    Statement insert_today(database, u"INSERT INTO screening_today (session_id, guest_id, "
+                                     "question, answer) VALUES (?, ?, ?, ?)"_qs);
+    int position = 0;
+    const auto write_guest = [&](const Guest& guest) {
+        const Kit& kit = guest.kit;
+        const CylinderColumns cylinder = columns_of(kit.cylinder);
+        return insert.run(
+            row.value, guest.id, position++, persons.at(guest.id), guest.group, guest.name,
+            guest.birth_date, guest.language, guest.body_mass, guest.body_height,
+            guest.shoe_size_eu, guest.measured_rmv, guest.screening.physician_approval_seen,
+            guest.guardian_consent, guest.certified, guest.breathing, kit.suit, kit.bcd, kit.fins,
+            kit.mask, kit.regulator, kit.lead, cylinder.type, cylinder.fill_pressure,
+            cylinder.fill_temperature, guest.note);
+    };
+    for (const Guest& guest : guests) {
+        const Screening& screening = guest.screening;
+        const Result<Done> done = in_turn(
+            [&] { return write_guest(guest); },
+            [&] {
+                return write_answers<HealthTheme>(insert_health, row, guest.id, screening.health);
+            },
+            [&] {
+                return write_answers<TodayQuestion>(insert_today, row, guest.id, screening.today);
+            });
+        if (!done) return done;
+    }
+    return Done{};
+}
+
+Result<std::vector<Guest>> read_guests(const QSqlDatabase& database, SessionRow row) {
+    auto guests =
+        Statement(database,
+                  u"SELECT guest_id, name, birth_date, language, body_mass_kg, body_height_m, "
+                  "shoe_size_eu, measured_rmv_l_per_min, group_id, physician_approval_seen, "
+                  "guardian_consent, certified, breathing, suit, bcd, fins, mask, regulator, "
+                  "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note "
+                  "FROM session_guests WHERE session_id = ? ORDER BY position"_qs)
+            .all(read_guest, row.value);
+    if (!guests) return guests;
+    const auto health = Statement(database, u"SELECT guest_id, theme, answer "
+                                            "FROM screening_answers WHERE session_id = ?"_qs)
+                            .all(read_answer<HealthTheme>, row.value);
+    if (!health) return health.error();
+    const auto today = Statement(database, u"SELECT guest_id, question, answer "
+                                           "FROM screening_today WHERE session_id = ?"_qs)
+                           .all(read_answer<TodayQuestion>, row.value);
+    if (!today) return today.error();
+    place(*guests, *health, &Screening::health);
+    place(*guests, *today, &Screening::today);
+    return guests;
+}
+
+}  // namespace leadline

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Sessions drawn at random, sound and unsound: a plan with finite, ordered numbers or an error with
+// a place.
+#include <cmath>
+#include <random>
+
+#include "tests/planning/finding_cases.h"
+
+namespace leadline {
+namespace {
+
+class Dice {
+public:
+    explicit Dice(std::uint64_t seed) : random_(seed) {}
+    double between(double low, double high) {
+        return std::uniform_real_distribution<double>(low, high)(random_);
+    }
+    int whole(int low, int high) { return std::uniform_int_distribution<int>(low, high)(random_); }
+    bool once_in(int times) { return whole(1, times) == 1; }
+    /// Mostly within the range, now and then beyond it, rarely no number at all.
+    double typed(double low, double high) {
+        if (once_in(400)) return std::nan("");
+        if (once_in(400)) return 1e308;
+        if (once_in(150)) return high + between(0.0, high - low);
+        if (once_in(20)) return once_in(2) ? low : high;
+        return between(low, high);
+    }
+
+private:
+    std::mt19937_64 random_;
+};
+
+std::optional<Cylinder> drawn_cylinder(Dice& dice) {
+    if (dice.once_in(8)) return std::nullopt;
+    const auto types = cylinder_types();
+    const CylinderType& type =
+        types[static_cast<std::size_t>(dice.whole(0, static_cast<int>(types.size()) - 1))];
+    return Cylinder{type.id, Bars(dice.typed(0.0, type.working_pressure.value())),
+                    celsius(dice.typed(-20.0, 70.0))};
+}
+
+Profile drawn_profile(Dice& dice) {
+    Profile profile;
+    double time = 0.0;
+    profile.points.push_back({Minutes(0), meters(0), Phase::surface});
+    const int corners = dice.whole(1, 12);
+    for (int i = 0; i < corners; ++i) {
+        time += dice.typed(1.0 / 60.0, 18.0);
+        profile.points.push_back(
+            {Minutes(time), meters(dice.typed(0.0, 60.0)), static_cast<Phase>(dice.whole(0, 4))});
+    }
+    time += dice.between(1.0 / 60.0, 20.0);
+    profile.points.push_back({Minutes(time), meters(0), Phase::ascent});
+    return profile;
+}
+
+Guest drawn_guest(Dice& dice, const Session& session) {
+    Guest guest = sound_scene().session.guests.front();
+    guest.id = next_guest_id(session);
+    guest.group = dice.once_in(10) ? GroupId() : session.groups.at(dice.once_in(3) ? 1 : 0).id;
+    guest.breathing = static_cast<BreathingClass>(dice.whole(0, 3));
+    if (dice.once_in(2)) guest.measured_rmv = LitersPerMinute(dice.typed(5.0, 100.0));
+    guest.kit.cylinder = drawn_cylinder(dice);
+    if (dice.once_in(5)) guest.birth_date = day(dice.whole(1930, 2026), 6, 15);
+    for (Answer& answer : guest.screening.health) {
+        if (dice.once_in(15)) answer = static_cast<Answer>(dice.whole(0, 2));
+    }
+    return guest;
+}
+
+Scene drawn_scene(Dice& dice) {
+    Scene scene = sound_scene();
+    Session& session = scene.session;
+    session.site.altitude = Altitude(Meters(dice.typed(-430.0, 5000.0)));
+    session.site.latitude = Degrees(dice.typed(-90.0, 90.0));
+    session.site.salinity = PracticalSalinity{dice.typed(0.0, 42.0)};
+    session.conditions.water_temperature = celsius(dice.typed(-2.0, 36.0));
+    if (dice.once_in(3)) session.conditions.barometer = Pascals(dice.typed(50000.0, 110000.0));
+    if (dice.once_in(3)) session.conditions.visibility = Meters(dice.typed(0.0, 100.0));
+    session.conditions.current = static_cast<Current>(dice.whole(0, 3));
+    session.profile = drawn_profile(dice);
+    session.groups.push_back(
+        Group{GroupId("red"), "Red", dice.once_in(3) ? StaffId() : first_instructor, {}});
+    session.staff.front().cylinder = drawn_cylinder(dice);
+    session.guests.clear();
+    const int guests = dice.whole(0, 6);
+    for (int i = 0; i < guests; ++i) session.guests.push_back(drawn_guest(dice, session));
+    if (dice.once_in(3)) session.rule_sets.clear();
+    if (dice.once_in(3)) {
+        rule_of(scene.rules, RuleKind::max_ascent_rate_m_per_min).value = dice.between(1.0, 18.0);
+    }
+    return scene;
+}
+
+void expect_ordered(const GuestGas& gas, const Plan& plan) {
+    for (const double number :
+         {gas.start_pressure.value(), gas.content.value(), gas.used.value(), gas.left.value(),
+          gas.content_volume.value(), gas.used_volume.value(), gas.end_pressure.value(),
+          gas.turn_pressure.value(), gas.leave_pressure.value(), gas.minimum_gas.value(),
+          gas.signal_pressure.value()}) {
+        ASSERT_TRUE(std::isfinite(number));
+    }
+    EXPECT_GT(gas.used.value(), 0.0);
+    if (!gas.has_cylinder) return;
+    const double slack = 1e-7;
+    EXPECT_NEAR(gas.content.value(), (gas.used + gas.left).value(), 1e-9 * gas.used.value());
+    EXPECT_LE(gas.end_pressure.value(), gas.start_pressure.value() + slack);
+    EXPECT_GE(gas.end_pressure.value(), 0.0);
+    EXPECT_GE(gas.turn_pressure.value(), gas.leave_pressure.value() - slack);
+    EXPECT_GE(gas.leave_pressure.value(), plan.limits.reserve.value() - slack);
+    EXPECT_GE(gas.leave_pressure.value(), gas.minimum_gas.value() - slack);
+    EXPECT_GE(gas.signal_pressure.value(),
+              std::max(plan.limits.reserve, gas.minimum_gas).value() - slack);
+    EXPECT_GT(gas.minimum_gas.value(), 10.0);
+    if (gas.minutes_to_reserve) {
+        EXPECT_GE(gas.minutes_to_reserve->value(), 0.0);
+        EXPECT_LE(gas.minutes_to_reserve->value(), 240.0);
+    }
+    ASSERT_FALSE(gas.curve.empty());
+    for (std::size_t i = 0; i < gas.curve.size(); ++i) {
+        ASSERT_TRUE(std::isfinite(gas.curve[i].gauge.value()));
+        if (i == 0) continue;
+        EXPECT_LE(gas.curve[i].gauge.value(), gas.curve[i - 1].gauge.value() + slack);
+        EXPECT_GT(gas.curve[i].time.value(), gas.curve[i - 1].time.value());
+    }
+}
+
+void expect_sound(const Scene& scene, const Plan& plan) {
+    const Environment& place = plan.environment;
+    for (const double number :
+         {place.surface_pressure.value(), place.gravity.value(), place.density.value(),
+          place.bottom_pressure.value(), place.breath_expansion_from_deepest,
+          place.breath_danger_ascent.value(), place.fastest_descent.value(),
+          place.fastest_ascent.value(), place.ladder.interval.value()}) {
+        ASSERT_TRUE(std::isfinite(number));
+    }
+    EXPECT_GT(place.bottom_pressure.value(), place.surface_pressure.value());
+    EXPECT_GT(place.breath_expansion_from_deepest, 1.0);
+    ASSERT_EQ(plan.guests.size(), scene.session.guests.size());
+    ASSERT_EQ(plan.groups.size(), scene.session.groups.size());
+    for (const GuestGas& gas : plan.guests) expect_ordered(gas, plan);
+    for (const GroupGas& gas : plan.groups) {
+        EXPECT_GE(gas.ends_at.value(), 0.0);
+        EXPECT_LE(gas.ends_at.value(), duration(scene.session.profile).value());
+        EXPECT_EQ(gas.cut_short, gas.ends_at.value() < duration(scene.session.profile).value());
+    }
+}
+
+TEST(RandomSessions, GiveAPlanInOrderOrAnErrorWithAPlace) {
+    Dice dice(1);
+    int planned = 0;
+    int refused = 0;
+    for (int i = 0; i < 2000; ++i) {
+        SCOPED_TRACE(i);
+        const Scene scene = drawn_scene(dice);
+        const Result<Plan> result = plan(scene.session, scene.rules);
+        if (result) {
+            ++planned;
+            expect_sound(scene, *result);
+        } else {
+            ++refused;
+            EXPECT_FALSE(result.error().place.empty());
+            EXPECT_EQ(result.error().place.front(), '/') << result.error().place;
+        }
+        if (testing::Test::HasFailure()) break;
+    }
+    // Both ways must really have been gone.
+    EXPECT_GT(planned, 800);
+    EXPECT_GT(refused, 200);
+}
+
+TEST(RandomSessions, GiveTheSamePlanAgain) {
+    Dice dice(2);
+    for (int i = 0; i < 50; ++i) {
+        const Scene scene = drawn_scene(dice);
+        const Result<Plan> once = plan(scene.session, scene.rules);
+        const Result<Plan> again = plan(scene.session, scene.rules);
+        ASSERT_EQ(once.has_value(), again.has_value());
+        if (!once) continue;
+        ASSERT_EQ(names_of(once->findings), names_of(again->findings));
+        for (std::size_t guest = 0; guest < once->guests.size(); ++guest) {
+            ASSERT_EQ(once->guests[guest].left.value(), again->guests[guest].left.value());
+        }
+    }
+}
+
+}  // namespace
+}  // namespace leadline

@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/migrations.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+
+#include "core/records/session_store.h"
+#include "core/records/statement.h"
+#include "tests/records/folder.h"
+#include "tests/records/sample_values.h"
+
+namespace leadline {
+namespace {
+
+using test::Folder;
+using test::must;
+using testing::HasSubstr;
+
+const QString add_column = u"ALTER TABLE sessions ADD COLUMN boat TEXT"_qs;
+
+std::vector<MigrationStep> steps_and(int version, const QStringList& statements) {
+    std::vector<MigrationStep> steps = must(built_in_steps());
+    steps.push_back({version, statements});
+    return steps;
+}
+
+bool has_boat(const QSqlDatabase& database) {
+    return execute(database, u"SELECT boat FROM sessions"_qs).has_value();
+}
+
+/// A file of the present schema with one session in it.
+class Migrations : public testing::Test {
+protected:
+    Migrations()
+        : database_(test::open(folder_.records())),
+          row_(must(SessionStore(*database_).insert(test::full_session()))) {}
+
+    [[nodiscard]] QString kept(int version) const {
+        return copy_before(folder_.records(), version);
+    }
+    void expect_unchanged() const {
+        EXPECT_EQ(database_->schema_version(), 1);
+        EXPECT_FALSE(has_boat(database_->connection()));
+        EXPECT_EQ(must(SessionStore(*database_).load(row_)), test::full_session());
+        EXPECT_EQ(test::number(*database_, u"PRAGMA foreign_keys"_qs), 1);
+    }
+
+    Folder folder_;
+    std::unique_ptr<Database> database_;
+    SessionRow row_;
+};
+
+TEST(BuiltInSteps, AreReachableAndEndAtTheNewest) {
+    const std::vector<MigrationStep> steps = must(built_in_steps());
+    ASSERT_FALSE(steps.empty());
+    EXPECT_EQ(steps.back().version, newest_schema_version);
+    EXPECT_EQ(steps.size(), std::size_t(newest_schema_version));
+}
+
+TEST(StatementsIn, CutsAtSeparatorsOnly) {
+    const QString sql =
+        u"-- a header\n\n-- statement\nCREATE TRIGGER t BEGIN a; b; END;\n"
+        "  -- statement  \n-- a remark\nINSERT INTO t VALUES ('-- statement; no')\n"
+        "-- statement\n-- nothing but a remark\n"_qs;
+    EXPECT_EQ(statements_in(sql),
+              (QStringList{u"CREATE TRIGGER t BEGIN a; b; END;"_qs,
+                           u"-- a remark\nINSERT INTO t VALUES ('-- statement; no')"_qs}));
+}
+
+TEST(StatementsIn, FindsNoneInNothing) { EXPECT_EQ(statements_in(QString()), QStringList()); }
+
+TEST_F(Migrations, AStepKeepsACopyOfTheOldFile) {
+    must(migrate(database_->connection(), steps_and(2, {add_column})));
+    EXPECT_EQ(database_->schema_version(), 2);
+    EXPECT_TRUE(has_boat(database_->connection()));
+    EXPECT_EQ(must(SessionStore(*database_).load(row_)), test::full_session());
+
+    ASSERT_TRUE(QFileInfo::exists(kept(2)));
+    EXPECT_FALSE(QFileInfo::exists(kept(2) + u".part"_qs));
+    const auto others = QFileDevice::ReadGroup | QFileDevice::ReadOther;
+    EXPECT_FALSE(QFile::permissions(kept(2)) & others);
+    const auto copy = test::open(kept(2));
+    EXPECT_EQ(copy->schema_version(), 1);
+    EXPECT_FALSE(has_boat(copy->connection()));
+    EXPECT_EQ(must(SessionStore(*copy).load(row_)), test::full_session());
+}
+
+TEST_F(Migrations, AFailingStepIsUndoneWhole) {
+    const Result<Done> done = migrate(
+        database_->connection(),
+        steps_and(2, {add_column, u"DELETE FROM sessions"_qs, u"SELECT boat FROM nowhere"_qs}));
+    ASSERT_FALSE(done.has_value());
+    EXPECT_EQ(done.error().code, ErrorCode::database_failed);
+    EXPECT_EQ(done.error().place, folder_.records().toStdString());
+    EXPECT_THAT(done.error().given, HasSubstr("nowhere"));
+    expect_unchanged();
+    EXPECT_TRUE(QFileInfo::exists(kept(2)));
+}
+
+TEST_F(Migrations, AStepThatBreaksReferencesIsUndone) {
+    const Result<Done> done = migrate(database_->connection(),
+                                      steps_and(2, {add_column, u"DELETE FROM persons"_qs}));
+    ASSERT_FALSE(done.has_value());
+    EXPECT_THAT(done.error().given, HasSubstr("session_guests"));
+    expect_unchanged();
+}
+
+TEST_F(Migrations, AStepMayMakeATableAnew) {
+    must(migrate(database_->connection(),
+                 steps_and(2, {u"CREATE TABLE new_persons AS SELECT * FROM persons"_qs,
+                               u"DROP TABLE persons"_qs,
+                               u"CREATE TABLE persons (id INTEGER PRIMARY KEY, name TEXT)"_qs,
+                               u"INSERT INTO persons SELECT id, name FROM new_persons"_qs,
+                               u"DROP TABLE new_persons"_qs})));
+    EXPECT_EQ(test::number(*database_, u"SELECT count(*) FROM session_guests g "
+                                       "JOIN persons p ON p.id = g.person_id"_qs),
+              3);
+    EXPECT_EQ(test::number(*database_, u"PRAGMA foreign_keys"_qs), 1);
+}
+
+TEST_F(Migrations, OfTwoStepsTheFirstStandsWhenTheSecondFails) {
+    std::vector<MigrationStep> steps = steps_and(2, {add_column});
+    steps.push_back({3, {u"CREATE TABLE boats (name TEXT)"_qs, u"nonsense"_qs}});
+    EXPECT_FALSE(migrate(database_->connection(), steps).has_value());
+    EXPECT_EQ(database_->schema_version(), 2);
+    EXPECT_TRUE(has_boat(database_->connection()));
+    EXPECT_EQ(test::number(*database_,
+                           u"SELECT count(*) FROM sqlite_master WHERE name = 'boats'"_qs),
+              0);
+    EXPECT_TRUE(QFileInfo::exists(kept(2)));
+    EXPECT_FALSE(QFileInfo::exists(kept(3)));
+}
+
+TEST_F(Migrations, WithoutANewStepNothingIsCopied) {
+    must(migrate(database_->connection(), must(built_in_steps())));
+    EXPECT_FALSE(QFileInfo::exists(kept(1)));
+    EXPECT_FALSE(QFileInfo::exists(kept(2)));
+}
+
+TEST_F(Migrations, ACopyReplacesAnOlderOne) {
+    test::write_bytes(kept(2), "from an earlier try");
+    test::write_bytes(kept(2) + u".part"_qs, "from a try that was cut off");
+    must(migrate(database_->connection(), steps_and(2, {add_column})));
+    EXPECT_EQ(must(SessionStore(*test::open(kept(2))).load(row_)), test::full_session());
+    EXPECT_FALSE(QFileInfo::exists(kept(2) + u".part"_qs));
+}
+
+TEST_F(Migrations, WithoutRoomForACopyNoStepIsTaken) {
+    // A folder of the copy's name stands in the way.
+    ASSERT_TRUE(QDir().mkpath(kept(2) + u"/full"_qs));
+    const Result<Done> done = migrate(database_->connection(), steps_and(2, {add_column}));
+    ASSERT_FALSE(done.has_value());
+    EXPECT_EQ(done.error().place, kept(2).toStdString());
+    expect_unchanged();
+}
+
+TEST_F(Migrations, ADatabasePastTheNewestStepIsRefused) {
+    test::run(*database_, u"PRAGMA user_version = 3"_qs);
+    const Result<Done> done = migrate(database_->connection(), steps_and(2, {add_column}));
+    ASSERT_FALSE(done.has_value());
+    EXPECT_EQ(done.error(), (Error{ErrorCode::database_newer, folder_.records().toStdString(), "3",
+                                   "2"}));
+    EXPECT_FALSE(has_boat(database_->connection()));
+}
+
+TEST(MigrationOfAnEmptyFile, KeepsNoCopy) {
+    const Folder folder;
+    const auto database = test::open(folder.records());
+    EXPECT_FALSE(QFileInfo::exists(copy_before(folder.records(), 1)));
+}
+
+TEST(MigrationInMemory, KeepsNoCopy) {
+    const auto database = test::open(u":memory:"_qs);
+    must(migrate(database->connection(), steps_and(2, {add_column})));
+    EXPECT_EQ(database->schema_version(), 2);
+    EXPECT_FALSE(QFileInfo::exists(copy_before(u":memory:"_qs, 2)));
+}
+
+}  // namespace
+}  // namespace leadline

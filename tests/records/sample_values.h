@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/files/session_file.h"
+
+namespace leadline::test {
+
+Date day(int year, unsigned month, unsigned day_of_month);
+
+/// A session in which every field differs from its default in at least one place, with a log; its
+/// numbers are not the round ones. Names, ids and lists are not in alphabetical order.
+SessionFile full_session();
+
+/// The least that is a session: a profile, and no people.
+SessionFile plain_session();
+
+/// A guest of whom only the id and the name are known.
+Guest guest_named(const std::string& id, const std::string& name);
+/// A guest who can be told from others.
+Guest guest_born(const std::string& id, const std::string& name, const Date& birth_date);
+
+/// A plain session on a day with these guests.
+SessionFile session_with(const Date& date, const std::vector<Guest>& guests);
+
+}  // namespace leadline::test

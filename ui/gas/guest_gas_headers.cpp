@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/gas/guest_gas_headers.h"
+
+#include <QCoreApplication>
+
+#include "core/body/breathing.h"
+#include "ui/gas/guest_gas_model.h"
+
+namespace leadline {
+namespace {
+
+QString tr(const char* source) { return QCoreApplication::translate("GuestGasModel", source); }
+
+}  // namespace
+
+QString gas_heading(int column) {
+    switch (column) {
+        case GuestGasModel::name_column: return tr("Guest");
+        case GuestGasModel::group_column: return tr("Group");
+        case GuestGasModel::cylinder_column: return tr("Cylinder");
+        case GuestGasModel::fill_column: return tr("As read");
+        case GuestGasModel::gas_temperature_column: return tr("Read at");
+        case GuestGasModel::breathing_column: return tr("Breathing");
+        case GuestGasModel::rmv_column: return tr("RMV");
+        case GuestGasModel::start_column: return tr("In the\nwater");
+        case GuestGasModel::end_column: return tr("At the\nend");
+        case GuestGasModel::minutes_column: return tr("Until\nreserve");
+        case GuestGasModel::turn_column: return tr("Turn at");
+        case GuestGasModel::leave_column: return tr("Leave\nbottom at");
+        case GuestGasModel::minimum_column: return tr("Minimum\nfor two");
+        case GuestGasModel::signal_column: return tr("Signal\nat");
+        default: return {};
+    }
+}
+
+QString gas_heading_help(int column, UnitSystem units) {
+    const auto rmv = [&](LitersPerMinute value) { return text(value, units); };
+    switch (column) {
+        case GuestGasModel::name_column:
+            return tr("Guests of the group; the first to reach the reserve in bold.");
+        case GuestGasModel::group_column: return tr("The guest's group.");
+        case GuestGasModel::cylinder_column:
+            return tr("Size and working pressure as the trade names them. What is stamped on the "
+                      "cylinder prevails.");
+        case GuestGasModel::fill_column:
+            return tr("Gauge reading when the cylinder was handed out.");
+        case GuestGasModel::gas_temperature_column:
+            return tr("Temperature of the air in the cylinder when the gauge was read. Warm air "
+                      "reads high and loses pressure in the water.");
+        case GuestGasModel::breathing_column:
+            return tr("How the guest is likely to breathe: calm %1, not known %2, nervous %3, "
+                      "child %4. Common practice, no source; errs to the high side.")
+                .arg(rmv(planning_rmv(BreathingClass::calm)),
+                     rmv(planning_rmv(BreathingClass::average)),
+                     rmv(planning_rmv(BreathingClass::nervous)),
+                     rmv(planning_rmv(BreathingClass::child)));
+        case GuestGasModel::rmv_column:
+            return tr("Respiratory minute volume: air breathed a minute at the pressure around "
+                      "the guest. By class, or measured on an own past dive; empty it to go back "
+                      "to the class.");
+        case GuestGasModel::start_column:
+            return tr("The reading once the cylinder is as cold as the water. Air as a real gas: "
+                      "Lemmon and others, J. Phys. Chem. Ref. Data 29 (2000).");
+        case GuestGasModel::end_column:
+            return tr("Left at the end of the planned dive. RMV × pressure around the guest × "
+                      "time, with more for settling, the way down and skills (common practice); "
+                      "errs to the low side.");
+        case GuestGasModel::minutes_column:
+            return tr("From the start until the reserve is reached, were the group to stay at the "
+                      "depth from which the final ascent starts. Rounded down.");
+        case GuestGasModel::turn_column:
+            return tr("Half of what the tour may use is gone: go back. Common practice, no "
+                      "source. Rounded up.");
+        case GuestGasModel::leave_column:
+            return tr("Start the ascent now to surface with the reserve, and never with less than "
+                      "the minimum for two. Rounded up.");
+        case GuestGasModel::minimum_column:
+            return tr("Enough in this cylinder for guest and instructor, both stressed (%1 and "
+                      "%2, common practice): one minute at the deepest point, then up at the "
+                      "allowed rate, with a margin for the regulator (U.S. Navy Diving Manual, "
+                      "vol. 2, p. 8-3). Rounded up.")
+                .arg(rmv(stressed_guest_rmv), rmv(stressed_staff_rmv));
+        case GuestGasModel::signal_column:
+            return tr("What the card says: reserve or minimum for two, the greater, rounded up to "
+                      "a full ten bar. At this reading the guest tells the instructor.");
+        default: return {};
+    }
+}
+
+}  // namespace leadline

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/site/place_facts.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include "core/body/ears.h"
+#include "core/body/lungs.h"
+#include "ui/document/session_document.h"
+
+namespace leadline {
+namespace {
+
+QString tr(const char* source) { return QCoreApplication::translate("PlaceNumbers", source); }
+
+QString number(double value, int decimals) { return QLocale().toString(value, 'f', decimals); }
+
+QString in_mmhg(Pascals pressure) {
+    return number(pressure / millimeters_of_mercury(1.0), 0);
+}
+
+QString density_text(KilogramsPerCubicMeter density, UnitSystem units) {
+    if (units == UnitSystem::imperial) {
+        const units::density::pounds_per_cubic_foot_t pounds = density;
+        return number(pounds.value(), 1) + tr(" lb/cu ft");
+    }
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale.toString(density.value(), 'f', 0) + tr(" kg/m³");
+}
+
+QString limit_text(const std::optional<Limit>& limit, UnitSystem units) {
+    if (!limit) return {};
+    return tr(" At most %1 by %2.")
+        .arg(text(MetersPerMinute(limit->value), units), QString::fromStdString(limit->rule_set));
+}
+
+class Facts {
+public:
+    explicit Facts(const SessionDocument& document)
+        : document_(document), place_(document.plan().environment), units_(document.units()) {}
+
+    std::vector<PlaceFact> run() {
+        pressures();
+        ears();
+        breath();
+        speeds();
+        return std::move(facts_);
+    }
+
+private:
+    void add(const char* id, const QString& name, const QString& value, const QString& reason) {
+        facts_.push_back({QLatin1String(id), name, value, reason});
+    }
+
+    void pressures() {
+        const Session& session = document_.session();
+        add("surface_pressure", tr("Pressure at the surface"),
+            text(place_.surface_pressure, units_),
+            place_.from_barometer
+                ? tr("The barometer reading at the site.")
+                : tr("Standard atmosphere at %1 of altitude (ICAO Doc 7488, 1993); weather moves "
+                     "it by up to 5 %. A barometer reading at the site takes its place.")
+                      .arg(text(Meters(session.site.altitude.meters()), units_)));
+        add("bottom_pressure",
+            tr("Pressure at %1").arg(text(place_.deepest, units_)),
+            text(place_.bottom_pressure, units_),
+            tr("Surface pressure + density × gravity × depth (hydrostatics); gravity %1 m/s² by "
+               "the latitude (WGS 84).")
+                .arg(number(place_.gravity.value(), 3)));
+        add("density", tr("Density of the water"), density_text(place_.density, units_),
+            tr("From salinity %1 and %2 (equation of state of sea water 1980: Fofonoff and "
+               "Millard, UNESCO 44, 1983). The coldest water is the densest: the safe side.")
+                .arg(number(session.site.salinity.value, 1),
+                     text(session.conditions.water_temperature, units_)));
+    }
+
+    void ears() {
+        const ClearingLadder& ladder = place_.ladder;
+        add("clearing", tr("Clear the ears"),
+            tr("every %1, every %2 s")
+                .arg(text(ladder.step, units_), number(ladder.interval.value(), 0)),
+            tr("The step of the rules, and the time it takes at the fastest planned descent, %1. "
+               "Slower is always better.")
+                .arg(text(place_.fastest_descent, units_)));
+        add("ear_pressure", tr("On the eardrum before clearing"),
+            tr("at most %1 mmHg of %2")
+                .arg(in_mmhg(ladder.largest_difference), in_mmhg(ladder.locking)),
+            tr("Density × gravity × step. From %1 mmHg on muscles can no longer open the tube to "
+               "the ear (80 to 90 in the literature; the lower end is the safe side).")
+                .arg(in_mmhg(ladder.locking)));
+        add("ears_lock", tr("Never cleared, ears lock at"),
+            text(ladder.locks_at, units_, Rounding::down),
+            tr("The depth whose water weighs %1 mmHg. Then: go up until it opens, never push.")
+                .arg(in_mmhg(ladder.locking)));
+    }
+
+    void breath() {
+        add("breath_growth", tr("A breath held from there grows"),
+            tr("%1 times").arg(number(place_.breath_expansion_from_deepest, 1)),
+            tr("Pressure at %1 / pressure at the surface (Boyle's law). The lung cannot follow: "
+               "never hold the breath.")
+                .arg(text(place_.deepest, units_)));
+        add("breath_danger", tr("Breath held: danger after"),
+            tr("%1 of way up").arg(text(place_.breath_danger_ascent, units_)),
+            tr("With full lungs: the height of water that weighs %1 mmHg, at which a lung can tear "
+               "(Schaefer and others, 1958; Malhotra and Wright, 1961; from memory; the lower end "
+               "of 70 to 80).")
+                .arg(in_mmhg(lung_tearing_lowest)));
+    }
+
+    void speeds() {
+        add("fastest_descent", tr("Fastest way down"), text(place_.fastest_descent, units_),
+            tr("Depth / time of the steepest leg down."));
+        add("fastest_ascent", tr("Fastest way up"), text(place_.fastest_ascent, units_),
+            tr("Depth / time of the steepest leg up.") +
+                limit_text(document_.plan().limits.max_ascent_rate, units_));
+    }
+
+    const SessionDocument& document_;
+    const Environment& place_;
+    UnitSystem units_;
+    std::vector<PlaceFact> facts_;
+};
+
+}  // namespace
+
+std::vector<PlaceFact> place_facts(const SessionDocument& document) {
+    return Facts(document).run();
+}
+
+}  // namespace leadline

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QStyledItemDelegate>
+
+namespace leadline {
+
+class SessionDocument;
+
+/// Editors of the corner table: boxes with units for time and depth, a list for the phase.
+class ProfileDelegate : public QStyledItemDelegate {
+    Q_OBJECT
+public:
+    explicit ProfileDelegate(SessionDocument& document, QObject* parent = nullptr);
+
+    QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
+                          const QModelIndex& index) const override;
+    void setEditorData(QWidget* editor, const QModelIndex& index) const override;
+    void setModelData(QWidget* editor, QAbstractItemModel* model,
+                      const QModelIndex& index) const override;
+    [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option,
+                                 const QModelIndex& index) const override;
+
+private:
+    SessionDocument& document_;
+};
+
+}  // namespace leadline
