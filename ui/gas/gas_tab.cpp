@@ -82,7 +82,7 @@ GasTab::GasTab(SessionDocument& document, QWidget* parent)
     splitter->addWidget(chart_);
     splitter->addWidget(table_part());
     splitter->setStretchFactor(0, 1);
-    splitter->setStretchFactor(1, 1);
+    splitter->setStretchFactor(1, 2);
     body->addWidget(splitter, 1);
     column->addWidget(body_, 1);
     column->addStretch(0);
@@ -97,10 +97,12 @@ GasTab::GasTab(SessionDocument& document, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(area);
+    setTabOrder(groups_, chart_);
+    setTabOrder(chart_, table_);
 
     connect(chart_, &PressureChart::guest_chosen, this, &GasTab::choose_guest);
-    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-            &GasTab::current_row_changed);
+    connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
+            &GasTab::selected_row_changed);
     connect(model_, &GuestGasModel::refused, this, &GasTab::show_refusal);
     connect(&document_, &SessionDocument::opened, this, [this] { choose_group({}); });
     connect(&document_, &SessionDocument::changed, this, &GasTab::refresh);
@@ -225,7 +227,15 @@ void GasTab::refresh_columns() {
     table_->setColumnHidden(GuestGasModel::group_column, one_group);
 }
 
+void GasTab::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (chart_is_stale_) refresh_chart();
+}
+
 void GasTab::refresh_chart() {
+    // Typing on another tab does not wait for lines nobody sees.
+    chart_is_stale_ = !isVisible();
+    if (chart_is_stale_) return;
     const Plan& plan = document_.plan();
     PressureChart::Content content;
     content.reserve = plan.limits.reserve;
@@ -267,10 +277,10 @@ void GasTab::choose_guest(const GuestId& guest) {
     table_->scrollTo(index);
 }
 
-void GasTab::current_row_changed() {
-    const QModelIndex current = table_->currentIndex();
-    chart_->highlight(current.isValid() ? std::optional<GuestId>(guest_of(current))
-                                        : std::nullopt);
+void GasTab::selected_row_changed() {
+    const QModelIndexList rows = table_->selectionModel()->selectedRows();
+    chart_->highlight(rows.isEmpty() ? std::nullopt
+                                     : std::optional<GuestId>(guest_of(rows.front())));
 }
 
 void GasTab::show_refusal(const QString& message) {

@@ -31,6 +31,9 @@ public:
     /// The group shown; empty: all.
     [[nodiscard]] GroupId chosen_group() const;
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     [[nodiscard]] QWidget* chooser_row();
     [[nodiscard]] QWidget* table_part();
@@ -40,7 +43,7 @@ private:
     void refresh_columns();
     void choose_group(const GroupId& group);
     void choose_guest(const GuestId& guest);
-    void current_row_changed();
+    void selected_row_changed();
     void show_refusal(const QString& message);
 
     SessionDocument& document_;
@@ -55,6 +58,7 @@ private:
     PressureChart* chart_;
     QTableView* table_;
     QWidget* body_;
+    bool chart_is_stale_ = false;  ///< something changed while the tab was hidden
 };
 
 }  // namespace leadline

@@ -81,8 +81,8 @@ QString gas_heading_help(int column, UnitSystem units) {
                       "vol. 2, p. 8-3). Rounded up.")
                 .arg(rmv(stressed_guest_rmv), rmv(stressed_staff_rmv));
         case GuestGasModel::signal_column:
-            return tr("What the card says: reserve or minimum for two, the greater, rounded up to "
-                      "a full ten bar. At this reading the guest tells the instructor.");
+            return tr("What the card says: reserve or minimum for two, the greater, rounded well "
+                      "up. At this reading the guest tells the instructor.");
         default: return {};
     }
 }

@@ -55,8 +55,9 @@ PressureChart::PressureChart(QWidget* parent)
     setAccessibleName(tr("Pressure over time"));
     setRenderHint(QPainter::Antialiasing);
     setFrameShape(QFrame::NoFrame);
+    // One stop for the keyboard, not two. In this order: a policy set on the viewport is passed on.
+    viewport()->setFocusPolicy(Qt::NoFocus);
     setFocusPolicy(Qt::StrongFocus);
-    viewport()->setFocusPolicy(Qt::NoFocus);  // one stop for the keyboard, not two
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     chart()->legend()->hide();

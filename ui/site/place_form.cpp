@@ -142,6 +142,9 @@ void PlaceForm::add_water_rows(QFormLayout& form) {
     water_->setObjectName(QStringLiteral("site_water"));
     for (const Water& water : waters) water_->addItem(tr(water.name));
     water_->addItem(tr("Other"));
+    water_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    constexpr int letters = 6;
+    water_->setMinimumContentsLength(letters);
     salinity_ = new QuantityBox(QuantityKind::salinity);
     salinity_->setObjectName(QStringLiteral("site_salinity"));
     salinity_->setAccessibleName(tr("Salinity"));

@@ -100,11 +100,15 @@ void RuleSetList::item_changed(QListWidgetItem* item) {
     if (!done) refresh();
 }
 
+void RuleSetList::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    fit_height();  // only now have the rows their font
+}
+
 void RuleSetList::fit_height() {
     // The whole list stands open: the column around it scrolls.
-    const int row = std::max(list_->sizeHintForRow(0), fontMetrics().height());
-    list_->setFixedHeight(list_->count() * (row + list_->spacing()) + list_->spacing() +
-                          2 * list_->frameWidth());
+    const int row = list_->sizeHintForRow(0) + 2 * list_->spacing();
+    list_->setFixedHeight(list_->count() * row + 2 * list_->spacing() + 2 * list_->frameWidth());
 }
 
 }  // namespace leadline

@@ -17,6 +17,9 @@ class RuleSetList : public QWidget {
 public:
     explicit RuleSetList(SessionDocument& document, QWidget* parent = nullptr);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void fill();
     void refresh();

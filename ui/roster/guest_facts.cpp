@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/roster/guest_facts.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include "ui/words/name_words.h"
+
+namespace leadline {
+namespace {
+
+constexpr int of_age_years = 18;
+
+QString tr(const char* source) { return QCoreApplication::translate("Roster", source); }
+
+bool is_about(const Finding& finding, const GuestId& guest) {
+    const auto* about = std::get_if<GuestId>(&finding.subject);
+    return about != nullptr && *about == guest;
+}
+
+}  // namespace
+
+std::vector<const Finding*> findings_of(const Plan& plan, const GuestId& guest) {
+    std::vector<const Finding*> found;
+    for (const Finding& finding : plan.findings) {
+        if (is_about(finding, guest)) found.push_back(&finding);
+    }
+    return found;
+}
+
+GuestPage page_of(FindingCode code) {
+    switch (code) {
+        case FindingCode::screening_unanswered:
+        case FindingCode::screening_physician:
+        case FindingCode::screening_does_not_dive:
+        case FindingCode::screening_today_flagged:
+        case FindingCode::screening_today_unanswered: return GuestPage::screening;
+        case FindingCode::kit_missing:
+        case FindingCode::cylinder_missing:
+        case FindingCode::ends_below_reserve:
+        case FindingCode::minimum_gas_above_reserve: return GuestPage::kit;
+        default: return GuestPage::person;
+    }
+}
+
+std::optional<int> age_of(const Session& session, const Guest& guest) {
+    if (!guest.birth_date) return std::nullopt;
+    return age_in_years(*guest.birth_date, session.date);
+}
+
+bool consent_matters(const SessionDocument& document, const Guest& guest) {
+    if (guest.guardian_consent) return true;
+    const std::optional<int> age = age_of(document.session(), guest);
+    if (age && *age < of_age_years) return true;
+    for (const Finding& finding : document.plan().findings) {
+        if (finding.code == FindingCode::consent_missing && is_about(finding, guest.id)) return true;
+    }
+    return false;
+}
+
+QString group_name(const Session& session, const GroupId& group) {
+    const Group* found = find_group(session, group);
+    if (found == nullptr) return {};
+    return found->name.empty() ? tr("(no name)") : QString::fromStdString(found->name);
+}
+
+QString staff_name(const StaffMember& member) {
+    if (!member.name.empty()) return QString::fromStdString(member.name);
+    return member.role == StaffRole::instructor ? tr("Instructor, no name yet")
+                                                : tr("Assistant, no name yet");
+}
+
+QString missing_kit(const Plan& plan, const GuestId& guest) {
+    for (const Finding& finding : plan.findings) {
+        if (finding.code != FindingCode::kit_missing || !is_about(finding, guest)) continue;
+        QStringList items;
+        for (const QString& raw : QString::fromStdString(finding.text).split(u',')) {
+            items << kit_item(raw);
+        }
+        return items.join(QStringLiteral(", "));
+    }
+    return {};
+}
+
+QString cylinder_text(const std::optional<Cylinder>& cylinder, UnitSystem units) {
+    if (!cylinder) return {};
+    const CylinderType* type = find_cylinder_type(cylinder->type);
+    const QString kind =
+        type != nullptr ? text(*type, units) : QString::fromStdString(cylinder->type.text);
+    return text(cylinder->fill_pressure, units) + QStringLiteral(" · ") + kind;
+}
+
+QString count_text(const Readiness& counts) {
+    QStringList parts;
+    if (counts.stops > 0) parts << tr("%1 stop").arg(counts.stops);
+    if (counts.cautions > 0) parts << tr("%1 care").arg(counts.cautions);
+    return parts.join(QStringLiteral(", "));
+}
+
+}  // namespace leadline

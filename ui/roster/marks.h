@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QIcon>
+#include <QPalette>
+#include <QString>
+
+#include "core/planning/finding.h"
+#include "core/planning/screening.h"
+
+namespace leadline {
+
+/// A shape that stands before a word, so that a state is told at a glance and without colour: a
+/// hook for done, a dashed ring for open, and the shapes of the severities.
+enum class Mark { none, done, open, note, caution, stop };
+
+QIcon mark_icon(Mark mark, const QPalette& palette);
+Mark mark_of(Severity severity);
+Mark mark_of(ScreeningOutcome outcome);
+
+/// A tooltip that shows the text as it is, line breaks included, whatever signs a name may hold.
+QString plain_tip(const QString& text);
+
+}  // namespace leadline

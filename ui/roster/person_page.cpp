@@ -1,0 +1,258 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/roster/person_page.h"
+
+#include <QCheckBox>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "ui/roster/birth_date_line.h"
+#include "ui/roster/fields.h"
+#include "ui/roster/guest_facts.h"
+#include "ui/roster/roster_edits.h"
+#include "ui/words/name_words.h"
+
+namespace leadline {
+namespace {
+
+constexpr int longest_name = 200;
+constexpr qsizetype longest_note = 2000;
+
+std::vector<ChoiceBox::Choice> language_choices() {
+    std::vector<ChoiceBox::Choice> choices;
+    for (const QString& tag : common_languages()) {
+        choices.push_back({language_name(tag.toStdString()), tag});
+    }
+    std::sort(choices.begin(), choices.end(), [](const auto& a, const auto& b) {
+        return QString::localeAwareCompare(a.label, b.label) < 0;
+    });
+    return choices;
+}
+
+std::vector<ChoiceBox::Choice> breathing_choices() {
+    std::vector<ChoiceBox::Choice> choices;
+    for (const BreathingClass breathing : {BreathingClass::average, BreathingClass::calm,
+                                           BreathingClass::nervous, BreathingClass::child}) {
+        choices.push_back({label(breathing), QString::number(static_cast<int>(breathing))});
+    }
+    return choices;
+}
+
+}  // namespace
+
+PersonPage::PersonPage(EditDesk& desk, QWidget* parent)
+    : QWidget(parent),
+      desk_(desk),
+      form_(new FieldForm(this)),
+      name_(new TextLine(QStringLiteral("name_edit"), longest_name, this)),
+      known_(new KnownGuestList(*name_)),
+      birth_date_(new BirthDateLine(this)),
+      language_(new ChoiceBox(QStringLiteral("language_combo"), this)),
+      group_(new ChoiceBox(QStringLiteral("group_combo"), this)),
+      consent_(new QCheckBox(tr("&Written consent seen"), this)),
+      companion_(new QCheckBox(tr("Certified diver"), this)),
+      breathing_(new ChoiceBox(QStringLiteral("breathing_combo"), this)),
+      rmv_(new ClearableBox(QuantityKind::rmv, QStringLiteral("rmv_box"), this)),
+      note_(new QPlainTextEdit(this)) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(form_);
+    column->addStretch();
+    build_person();
+    build_breathing();
+    build_note();
+}
+
+// ---- building ----------------------------------------------------------------------------------
+
+void PersonPage::build_person() {
+    name_field_ = form_->add(tr("&Name"), name_);
+    birth_date_->setObjectName(QStringLiteral("birth_date_edit"));
+    birth_date_field_ = form_->add(tr("&Born"), birth_date_);
+    age_ = form_->add_remark(QStringLiteral("age_label"));
+    language_->offer(language_choices());
+    form_->add(tr("&Language"), language_);
+    form_->add(tr("Gro&up"), group_);
+    consent_->setObjectName(QStringLiteral("consent_check"));
+    consent_field_ = form_->add(tr("Guardian"), consent_);
+    companion_->setObjectName(QStringLiteral("companion_check"));
+    companion_->setToolTip(tr("Comes along, uses a place in the group and needs no teaching."));
+    form_->add(tr("Companion"), companion_);
+    consent_->setAccessibleName(tr("Guardian's written consent seen"));
+    companion_->setAccessibleName(tr("Companion, a certified diver"));
+
+    wire_name();
+    wire_birth_date();
+    connect(language_, &QComboBox::activated, this, [this] {
+        const std::string tag = language_->choice().toStdString();
+        desk_.change(tr("Language"), "language", [&](Guest& guest) { guest.language = tag; });
+    });
+    connect(group_, &QComboBox::activated, this, [this] {
+        const GroupId id(group_->choice().toStdString());
+        desk_.change(tr("Group"), "group", [&](Guest& guest) { guest.group = id; });
+    });
+    connect(consent_, &QCheckBox::clicked, this, [this](bool on) {
+        desk_.change(tr("Consent"), "consent", [&](Guest& guest) { guest.guardian_consent = on; });
+    });
+    connect(companion_, &QCheckBox::clicked, this, [this](bool on) {
+        desk_.change(tr("Companion"), "companion", [&](Guest& guest) { guest.certified = on; });
+    });
+}
+
+void PersonPage::wire_name() {
+    connect(name_, &QLineEdit::textEdited, this, [this] {
+        const std::string name = name_->trimmed();
+        if (name.empty()) {
+            name_field_->complain(tr("Name: a guest needs one. The last one is kept."));
+            return known_->close();
+        }
+        name_field_->complain(
+            desk_.change(tr("Name"), "name", [&](Guest& guest) { guest.name = name; }));
+        const Guest* guest = desk_.guest();
+        if (guest != nullptr && nothing_lasting(*guest)) {
+            known_->offer(name_->text(), desk_.document().session());
+        }
+    });
+    connect(name_, &QLineEdit::editingFinished, this, [this] {
+        const Guest* guest = desk_.guest();
+        if (guest == nullptr || !name_->trimmed().empty()) return;
+        name_->show_text(guest->name);
+    });
+    connect(known_, &KnownGuestList::chosen, this, &PersonPage::take_over);
+}
+
+void PersonPage::wire_birth_date() {
+    const QString field = tr("Birth date");
+    connect(birth_date_, &BirthDateLine::edited, this, [this, field](std::optional<Date> date) {
+        const QString refusal = desk_.change(
+            field, "birth_date", [&](Guest& guest) { guest.birth_date = date; });
+        birth_date_field_->complain(refusal);
+        if (const Guest* guest = desk_.guest()) birth_date_->show_date(guest->birth_date);
+    });
+    connect(birth_date_, &BirthDateLine::not_a_date, this, [this, field](const QString& typed) {
+        birth_date_field_->complain(
+            tr("%1: \"%2\" is not a date. Write it as 17/5/1990, with four digits for the year.")
+                .arg(field, typed));
+    });
+}
+
+void PersonPage::build_breathing() {
+    form_->add_heading(tr("Breathing"));
+    breathing_->offer(breathing_choices());
+    form_->add(tr("Brea&thes"), breathing_);
+    rmv_->setToolTip(tr("Air used a minute at the surface, from an own past dive."));
+    form_->add(tr("&Measured"), rmv_);
+    planned_rmv_ = form_->add_remark(QStringLiteral("planned_rmv_label"));
+    connect(breathing_, &QComboBox::activated, this, [this] {
+        const auto breathing = static_cast<BreathingClass>(breathing_->choice().toInt());
+        desk_.change(tr("Breathing"), "breathing",
+                     [&](Guest& guest) { guest.breathing = breathing; });
+    });
+    connect(rmv_, &QuantityBox::edited, this, [this](std::optional<double> rmv) {
+        desk_.change(tr("Measured breathing"), "rmv", [&](Guest& guest) {
+            guest.measured_rmv = rmv ? std::optional(LitersPerMinute(*rmv)) : std::nullopt;
+        });
+    });
+}
+
+void PersonPage::build_note() {
+    note_->setObjectName(QStringLiteral("note_edit"));
+    note_->setTabChangesFocus(true);
+    note_->setPlaceholderText(tr("For staff. Never printed."));
+    constexpr int lines = 4;
+    note_->setFixedHeight(lines * fontMetrics().lineSpacing() + 16);
+    Field* field = form_->add(tr("N&ote"), note_);
+    connect(note_, &QPlainTextEdit::textChanged, this, [this, field] {
+        if (note_->toPlainText().size() > longest_note) {
+            const QSignalBlocker quiet(note_);
+            note_->setPlainText(note_->toPlainText().left(longest_note));
+            note_->moveCursor(QTextCursor::End);
+            field->complain(tr("Note: holds 2000 characters; the rest was cut off."));
+        } else {
+            field->complain({});
+        }
+        const std::string note = note_->toPlainText().toStdString();
+        desk_.change(tr("Note"), "note", [&](Guest& guest) { guest.note = note; });
+    });
+}
+
+// ---- showing -----------------------------------------------------------------------------------
+
+void PersonPage::set_guest_finder(GuestFinder finder) { known_->set_finder(std::move(finder)); }
+
+void PersonPage::take_over(const Guest& known) {
+    const QString name = QString::fromStdString(known.name);
+    const GuestId id = desk_.guest_id();
+    const QString refusal = desk_.change_session(
+        tr("Take over %1 from the records").arg(name), tr("Record"), {}, [&](Session& session) {
+            if (Guest* guest = find_guest(session, id)) fill_lasting(*guest, known);
+        });
+    name_field_->complain(refusal);
+    name_->setFocus();
+}
+
+void PersonPage::start_guest() {
+    known_->close();
+    form_->clear_complaints();
+    birth_date_->restore();
+    if (const Guest* guest = desk_.guest()) name_->show_text(guest->name);
+}
+
+void PersonPage::refresh() {
+    const Guest* guest = desk_.guest();
+    if (guest == nullptr) return;
+    // An emptied name is still being typed.
+    if (!name_->hasFocus() || !name_->trimmed().empty()) name_->show_text(guest->name);
+    birth_date_->set_latest(desk_.document().session().date);
+    birth_date_->show_date(guest->birth_date);
+    refresh_choices(*guest);
+    consent_->setChecked(guest->guardian_consent);
+    form_->set_shown(consent_field_, consent_matters(desk_.document(), *guest));
+    companion_->setChecked(guest->certified);
+    rmv_->set_units(desk_.document().units());
+    rmv_->show_value(guest->measured_rmv ? std::optional(guest->measured_rmv->value())
+                                         : std::nullopt);
+    const QString note = QString::fromStdString(guest->note);
+    if (note_->toPlainText() != note) {
+        const QSignalBlocker quiet(note_);
+        note_->setPlainText(note);
+    }
+    refresh_remarks(*guest);
+}
+
+void PersonPage::refresh_choices(const Guest& guest) {
+    const Session& session = desk_.document().session();
+    std::vector<ChoiceBox::Choice> groups{{tr("Not yet"), QString()}};
+    for (const Group& group : session.groups) {
+        const StaffMember* leader = find_staff(session, group.instructor);
+        QString name = group_name(session, group.id);
+        if (leader != nullptr) name += QStringLiteral(" · ") + staff_name(*leader);
+        groups.push_back({name, QString::fromStdString(group.id.text)});
+    }
+    group_->offer(groups);
+    group_->show_choice(QString::fromStdString(guest.group.text));
+    language_->show_choice(QString::fromStdString(guest.language));
+    breathing_->show_choice(QString::number(static_cast<int>(guest.breathing)));
+}
+
+void PersonPage::refresh_remarks(const Guest& guest) {
+    const std::optional<int> age = age_of(desk_.document().session(), guest);
+    age_->setText(age ? tr("%1 years old on the day").arg(*age) : tr("Age not known"));
+    const GuestGas* gas = find_gas(desk_.document().plan(), guest.id);
+    if (gas == nullptr) return planned_rmv_->clear();
+    const QString rate = text(gas->rmv, desk_.document().units());
+    planned_rmv_->setText(gas->rmv_source == RmvSource::measured
+                              ? tr("Planned with %1, as measured").arg(rate)
+                              : tr("Planned with %1, from the choice above").arg(rate));
+}
+
+void PersonPage::focus_name() {
+    name_->setFocus(Qt::ShortcutFocusReason);
+    name_->selectAll();
+}
+
+QString PersonPage::complaints() const { return form_->complaints(); }
+
+}  // namespace leadline

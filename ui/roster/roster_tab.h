@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "ui/document/session_document.h"
+#include "ui/roster/known_guest_list.h"
+
+class QAction;
+class QBoxLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QSplitter;
+class QStackedWidget;
+
+namespace leadline {
+
+class BulkPage;
+class CrewPanel;
+class GuestEditor;
+class GuestFilter;
+class GuestModel;
+class GuestTable;
+
+/// Who comes, may they dive today, with whom, in what? The guests as a table, the one chosen beside
+/// it to be edited, groups and staff below.
+class RosterTab : public QWidget {
+    Q_OBJECT
+public:
+    /// @param document  outlives the tab
+    explicit RosterTab(SessionDocument& document, QWidget* parent = nullptr);
+
+    /// Where persons on record are looked up by name while a new guest is typed. Without one, no
+    /// list is offered.
+    void set_guest_finder(GuestFinder finder);
+    /// Chooses a guest, a group or a member of staff and puts the focus where it can be edited.
+    /// Nothing happens for the session as a whole or for somebody who is gone.
+    void show_subject(const Subject& subject);
+    void focus_search();
+
+    // For a menu; all work by key while the tab is in sight.
+    [[nodiscard]] QAction* add_guest_action() const { return add_action_; }
+    [[nodiscard]] QAction* remove_guest_action() const { return remove_action_; }
+    [[nodiscard]] QAction* find_action() const { return find_action_; }
+
+    [[nodiscard]] QSize sizeHint() const override;
+
+protected:
+    void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void build_actions();
+    QWidget* build_splitters();
+    QWidget* build_left();
+    QBoxLayout* build_bar(QWidget* parent);
+    QWidget* build_notice(QWidget* parent);
+    QWidget* build_right();
+    void connect_parts();
+
+    void refresh();
+    void start_anew();
+    void search(const QString& text);
+    void selection_changed();
+    [[nodiscard]] std::vector<GuestId> selected() const;
+    bool select(const GuestId& guest);
+    void select_row(int row);
+    void add_guest();
+    void remove_guests();
+    void edit_selected();
+    /// Shows a sentence in the strip above the table.
+    void say(const QString& text);
+    /// Likewise, with a button that takes the last step back while nothing else has been done.
+    void say_with_undo(const QString& text);
+    void undo_removal();
+    void update_empty_state();
+
+    SessionDocument& document_;
+    GuestModel* model_;
+    GuestFilter* filter_;
+    GuestTable* table_ = nullptr;
+    QStackedWidget* table_stack_ = nullptr;
+    QLabel* empty_ = nullptr;
+    QLineEdit* search_ = nullptr;
+    QPushButton* add_ = nullptr;
+    QPushButton* remove_ = nullptr;
+    QWidget* notice_ = nullptr;
+    QLabel* notice_text_ = nullptr;
+    QPushButton* undo_ = nullptr;
+    CrewPanel* crew_ = nullptr;
+    QSplitter* across_ = nullptr;
+    QSplitter* down_ = nullptr;
+    QStackedWidget* right_ = nullptr;
+    GuestEditor* editor_ = nullptr;
+    BulkPage* bulk_ = nullptr;
+    QLabel* nobody_ = nullptr;
+    QAction* add_action_ = nullptr;
+    QAction* remove_action_ = nullptr;
+    QAction* find_action_ = nullptr;
+
+    int undo_index_ = -1;             ///< of the undo stack, when undo_ may be pressed
+    std::vector<GuestId> removed_;
+    int last_row_ = 0;                ///< of the table, where the selection goes when its guest is gone
+    bool refreshing_ = false;
+    bool sized_ = false;
+};
+
+}  // namespace leadline

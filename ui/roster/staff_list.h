@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+#include "ui/roster/edit_desk.h"
+
+class QGridLayout;
+class QToolButton;
+
+namespace leadline {
+
+class ChoiceBox;
+class CylinderPicker;
+class FindingList;
+class LanguageButton;
+class TextLine;
+
+/// The staff, one line each: name, role, languages, cylinder and fill, and below it what is wrong.
+class StaffList : public QWidget {
+    Q_OBJECT
+public:
+    explicit StaffList(SessionDocument& document, QWidget* parent = nullptr);
+    void refresh();
+    void focus_member(const StaffId& member);
+    void focus_last();
+
+Q_SIGNALS:
+    void refused(const QString& message);
+
+private:
+    struct Line {
+        StaffId id;
+        TextLine* name = nullptr;
+        ChoiceBox* role = nullptr;
+        LanguageButton* languages = nullptr;
+        CylinderPicker* cylinder = nullptr;
+        QToolButton* remove = nullptr;
+        FindingList* findings = nullptr;
+    };
+    void rebuild();
+    Line add_line(const StaffMember& member, int number);
+    void connect_line(const Line& line);
+    void refresh_line(const Line& line, const StaffMember& member);
+    /// @returns whether the change was taken
+    bool change(const StaffId& id, const char* key,
+                const std::function<void(StaffMember&)>& change);
+
+    EditDesk desk_;
+    QGridLayout* grid_ = nullptr;
+    QWidget* rows_ = nullptr;
+    std::vector<Line> lines_;
+};
+
+}  // namespace leadline

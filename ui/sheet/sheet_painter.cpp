@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sheet/sheet_painter.h"
+
+#include <QPainter>
+#include <QPen>
+#include <QSvgRenderer>
+#include <QTextLayout>
+
+#include "ui/sheet/type_setting.h"
+
+namespace leadline {
+namespace {
+
+constexpr double endless_line = 1e7;
+
+QColor colour(Ink ink) {
+    switch (ink) {
+        case Ink::black: return Qt::black;
+        case Ink::white: return Qt::white;
+        case Ink::grey: return QColor(0x80, 0x80, 0x80);
+    }
+    return Qt::black;
+}
+
+QRectF in_units(const QRectF& rect) {
+    return {rect.topLeft() * units_per_mm, rect.size() * units_per_mm};
+}
+
+}  // namespace
+
+SheetPainter::SheetPainter() = default;
+SheetPainter::~SheetPainter() = default;
+
+void SheetPainter::paint(QPainter& painter, const Page& page, double pixels_per_mm) {
+    painter.save();
+    painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
+    painter.scale(pixels_per_mm / units_per_mm, pixels_per_mm / units_per_mm);
+    for (const SheetItem& item : page.items) {
+        std::visit([&](const auto& one) { draw(painter, one); }, item);
+    }
+    painter.restore();
+}
+
+void SheetPainter::draw(QPainter& painter, const TextItem& item) {
+    painter.setPen(colour(item.ink));
+    for (const TextLine& line : item.lines) {
+        QTextLayout layout(line.text);
+        apply_fonts(layout, item.points, item.bold, line.bold_letters);
+        layout.beginLayout();
+        QTextLine set = layout.createLine();
+        set.setLineWidth(endless_line);
+        layout.endLayout();
+        const QPointF baseline(line.left * units_per_mm, line.baseline * units_per_mm);
+        layout.draw(&painter, baseline - QPointF(0.0, set.ascent()));
+    }
+}
+
+void SheetPainter::draw(QPainter& painter, const LineItem& item) {
+    painter.setPen(QPen(colour(item.ink), item.width * units_per_mm, Qt::SolidLine, Qt::FlatCap));
+    painter.drawLine(QLineF(item.line.p1() * units_per_mm, item.line.p2() * units_per_mm));
+}
+
+void SheetPainter::draw(QPainter& painter, const RectItem& item) {
+    const double radius = item.corner * units_per_mm;
+    if (item.width == 0.0) {
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(colour(item.ink));
+        painter.drawRoundedRect(in_units(item.rect), radius, radius);
+        return;
+    }
+    const double half = item.width / 2.0;
+    painter.setPen(QPen(colour(item.ink), item.width * units_per_mm));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRoundedRect(in_units(item.rect.adjusted(half, half, -half, -half)), radius, radius);
+}
+
+void SheetPainter::draw(QPainter& painter, const PictureItem& item) {
+    auto& renderer = pictures_[item.name];
+    if (renderer == nullptr) renderer = std::make_unique<QSvgRenderer>(item.name);
+    if (renderer->isValid()) renderer->render(&painter, in_units(item.rect));
+}
+
+}  // namespace leadline

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <map>
+#include <memory>
+
+#include "ui/sheet/layout.h"
+
+class QPainter;
+class QSvgRenderer;
+
+namespace leadline {
+
+/// Draws laid-out pages: the one painter for the preview, the printer and the PDF. Decides nothing:
+/// what is on the page, and where, is in the page. Keeps the pictures it has read.
+class SheetPainter {
+public:
+    SheetPainter();
+    ~SheetPainter();
+    SheetPainter(const SheetPainter&) = delete;
+    SheetPainter& operator=(const SheetPainter&) = delete;
+
+    /// Draws a page with its top left corner at the painter's origin. The paper itself is not
+    /// painted.
+    /// @param pixels_per_mm  units of the painter to a millimetre, > 0
+    void paint(QPainter& painter, const Page& page, double pixels_per_mm);
+
+private:
+    void draw(QPainter& painter, const TextItem& item);
+    void draw(QPainter& painter, const LineItem& item);
+    void draw(QPainter& painter, const RectItem& item);
+    void draw(QPainter& painter, const PictureItem& item);
+    std::map<QString, std::unique_ptr<QSvgRenderer>> pictures_;
+};
+
+}  // namespace leadline

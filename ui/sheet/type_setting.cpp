@@ -1,0 +1,202 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sheet/type_setting.h"
+
+#include <QFontMetricsF>
+#include <QTextBoundaryFinder>
+#include <QTextLayout>
+#include <QTextOption>
+#include <algorithm>
+#include <cmath>
+
+namespace leadline {
+namespace {
+
+constexpr double unbounded_mm = 1e5;
+constexpr double size_step_points = 0.25;
+// How far a line reaches above and below its baseline, in sizes of the type. For text: room for an
+// accented capital and for a descender of Noto Sans; for figures: for their height and a comma.
+struct Reach {
+    double above;
+    double below;
+};
+constexpr Reach text_reach{0.96, 0.27};
+constexpr Reach digit_reach{0.76, 0.16};
+
+Reach reach_of(const TextStyle& style) { return style.digits ? digit_reach : text_reach; }
+
+// A grid unit or two: text is never said to be too wide for a rounding.
+constexpr double tolerance_mm = 0.02;
+constexpr qsizetype most_kept = 20000;
+
+double lines_height(std::size_t lines, double points, const TextStyle& style) {
+    const Reach reach = reach_of(style);
+    const double between = lines > 0 ? static_cast<double>(lines - 1) : 0.0;
+    return points * mm_per_point * (reach.above + reach.below + between * style.pitch);
+}
+
+/// A part of a phrase without the spaces around it.
+Phrase part_of(const Phrase& whole, qsizetype from, qsizetype length) {
+    QString text = whole.text.mid(from, length);
+    while (!text.isEmpty() && text.back().isSpace()) text.chop(1);
+    const qsizetype bold = std::clamp<qsizetype>(whole.bold_letters - from, 0, text.size());
+    return {text, static_cast<int>(bold)};
+}
+
+double offset_of(Align align, double room, double width) {
+    switch (align) {
+        case Align::left: return 0.0;
+        case Align::centre: return (room - width) / 2.0;
+        case Align::right: return room - width;
+    }
+    return 0.0;
+}
+
+}  // namespace
+
+QFont sheet_font(double points, bool bold) {
+    QFont font(QStringLiteral("Noto Sans"));
+    font.setStyleHint(QFont::SansSerif);
+    font.setPixelSize(static_cast<int>(std::lround(points * mm_per_point * units_per_mm)));
+    font.setHintingPreference(QFont::PreferNoHinting);
+    font.setBold(bold);
+    // A hair of spacing keeps letters from being joined (fi, fl): readers and searches find the
+    // words in the PDF.
+    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.5);
+    return font;
+}
+
+double baseline_below_top(const TextStyle& style, double points) {
+    return reach_of(style).above * points * mm_per_point;
+}
+
+Phrase phrase(const QString& head, const QString& text) {
+    if (head.isEmpty()) return {text, 0};
+    if (text.isEmpty()) return {head, static_cast<int>(head.size())};
+    return {head + u' ' + text, static_cast<int>(head.size())};
+}
+
+void apply_fonts(QTextLayout& layout, double points, bool bold, int bold_letters) {
+    layout.setFont(sheet_font(points, bold));
+    QTextOption option;
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    // Where a line starts is the layout's business, whichever way its letters run.
+    option.setAlignment(Qt::AlignLeft | Qt::AlignAbsolute);
+    option.setUseDesignMetrics(true);
+    layout.setTextOption(option);
+    if (bold || bold_letters == 0) return;
+    QTextLayout::FormatRange head;
+    head.start = 0;
+    head.length = bold_letters;
+    head.format.setFont(sheet_font(points, true));
+    layout.setFormats({head});
+}
+
+const TypeSetter::Broken& TypeSetter::broken(const Phrase& phrase, double width, double points,
+                                             bool bold) {
+    const QString key = QStringLiteral("%1 %2 %3 %4 ")
+                            .arg(width)
+                            .arg(points)
+                            .arg(bold ? 1 : 0)
+                            .arg(phrase.bold_letters) +
+                        phrase.text;
+    const auto found = known_.constFind(key);
+    if (found != known_.constEnd()) return *found;
+    if (known_.size() > most_kept) known_.clear();
+
+    Broken result;
+    QTextLayout layout(phrase.text);
+    apply_fonts(layout, points, bold, phrase.bold_letters);
+    QTextBoundaryFinder boundary(QTextBoundaryFinder::Line, phrase.text);
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(width * units_per_mm);
+        const int end = line.textStart() + line.textLength();
+        boundary.setPosition(end);
+        result.inside_word = result.inside_word || !boundary.isAtBoundary();
+        result.lines.push_back(part_of(phrase, line.textStart(), line.textLength()));
+        result.widths.push_back(line.naturalTextWidth() / units_per_mm);
+    }
+    layout.endLayout();
+    return *known_.insert(key, result);
+}
+
+TypeSetter::Broken TypeSetter::cut(const Phrase& phrase, const QRectF& frame,
+                                   const TextStyle& style) {
+    const double width = frame.width();
+    Broken result = broken(phrase, width, style.least_points, style.bold);
+    const double room =
+        frame.height() + tolerance_mm - lines_height(1, style.least_points, style);
+    const double pitch_mm = style.pitch * style.least_points * mm_per_point;
+    const int in_height = 1 + static_cast<int>(std::max(0.0, std::floor(room / pitch_mm)));
+    const auto kept = static_cast<std::size_t>(std::min(in_height, style.most_lines));
+    if (result.lines.size() <= kept) return result;
+    // The last line takes all that is left, shortened until its ellipsis fits.
+    qsizetype from = 0;
+    for (std::size_t i = 0; i + 1 < kept; ++i) {
+        from = phrase.text.indexOf(result.lines[i].text, from) + result.lines[i].text.size();
+    }
+    while (from < phrase.text.size() && phrase.text[from].isSpace()) ++from;
+    Phrase last = part_of(phrase, from, phrase.text.size() - from);
+    const bool bold = style.bold || last.bold_letters > 0;
+    const QFontMetricsF metrics(sheet_font(style.least_points, bold));
+    last.text = metrics.elidedText(last.text, Qt::ElideRight, width * units_per_mm);
+    last.bold_letters = std::min(last.bold_letters, static_cast<int>(last.text.size()));
+    result.lines.resize(kept);
+    result.widths.resize(kept);
+    result.lines.back() = last;
+    result.widths.back() = this->width(last, style.least_points, style.bold);
+    return result;
+}
+
+TextItem TypeSetter::set(const Phrase& phrase, const QRectF& frame, const TextStyle& style) {
+    TextItem item;
+    item.rect = frame;
+    item.bold = style.bold;
+    item.ink = style.ink;
+    item.points = style.points;
+    if (phrase.text.isEmpty()) return item;
+
+    Broken set;
+    for (;;) {
+        set = broken(phrase, frame.width(), item.points, style.bold);
+        const bool smallest = item.points <= style.least_points;
+        const bool fits = set.lines.size() <= static_cast<std::size_t>(style.most_lines) &&
+                          lines_height(set.lines.size(), item.points, style) <=
+                              frame.height() + tolerance_mm;
+        if (fits && (smallest || !set.inside_word)) break;
+        if (smallest) {
+            item.elided = !fits;
+            if (!fits) set = cut(phrase, frame, style);
+            break;
+        }
+        item.points = std::max(item.points - size_step_points, style.least_points);
+    }
+    const double size = item.points * mm_per_point;
+    double baseline = frame.top() + baseline_below_top(style, style.most_lines == 1 ? style.points
+                                                                                   : item.points);
+    if (style.middle) {
+        const double height = lines_height(set.lines.size(), item.points, style);
+        baseline = frame.top() + (frame.height() - height) / 2.0 +
+                   baseline_below_top(style, item.points);
+    }
+    for (std::size_t i = 0; i < set.lines.size(); ++i) {
+        item.lines.push_back({set.lines[i].text,
+                              frame.left() + offset_of(style.align, frame.width(), set.widths[i]),
+                              baseline, set.lines[i].bold_letters});
+        baseline += style.pitch * size;
+    }
+    return item;
+}
+
+double TypeSetter::height(const Phrase& phrase, double width, double points,
+                          const TextStyle& style) {
+    if (phrase.text.isEmpty()) return 0.0;
+    return lines_height(broken(phrase, width, points, style.bold).lines.size(), points, style);
+}
+
+double TypeSetter::width(const Phrase& phrase, double points, bool bold) {
+    const Broken& one = broken(phrase, unbounded_mm, points, bold);
+    return one.widths.empty() ? 0.0 : one.widths.front();
+}
+
+}  // namespace leadline
