@@ -26,6 +26,12 @@ void GuestFilter::keep(const GuestId& guest) {
     invalidateFilter();
 }
 
+bool GuestFilter::lessThan(const QModelIndex& left, const QModelIndex& right) const {
+    if (QSortFilterProxyModel::lessThan(left, right)) return true;
+    if (QSortFilterProxyModel::lessThan(right, left)) return false;
+    return sortOrder() == Qt::AscendingOrder ? left.row() < right.row() : left.row() > right.row();
+}
+
 bool GuestFilter::filterAcceptsRow(int row, const QModelIndex& parent) const {
     const auto* guests = qobject_cast<const GuestModel*>(sourceModel());
     if (guests == nullptr) return true;

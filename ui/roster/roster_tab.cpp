@@ -180,6 +180,11 @@ QWidget* RosterTab::build_right() {
 void RosterTab::connect_parts() {
     connect(&document_, &SessionDocument::changed, this, &RosterTab::refresh);
     connect(&document_, &SessionDocument::opened, this, &RosterTab::start_anew);
+    connect(document_.undo_stack(), &QUndoStack::indexChanged, this, [this] {
+        // Something else was done: another Undo would take back that, not the removal.
+        if (may_undo_) notice_->hide();
+        may_undo_ = false;
+    });
     connect(search_, &QLineEdit::textChanged, this, &RosterTab::search);
     connect(add_, &QPushButton::clicked, add_action_, &QAction::trigger);
     connect(remove_, &QPushButton::clicked, remove_action_, &QAction::trigger);
@@ -210,10 +215,6 @@ void RosterTab::refresh() {
     const QScopedValueRollback guard(refreshing_, true);
     model_->refresh();
     table_->setColumnHidden(static_cast<int>(GuestColumn::consent), !model_->any_consent());
-    if (undo_index_ >= 0 && document_.undo_stack()->index() != undo_index_) {
-        undo_index_ = -1;
-        notice_->hide();
-    }
     crew_->refresh();
     update_empty_state();
     if (selected().empty() && filter_->rowCount() > 0) select_row(last_row_);
@@ -221,7 +222,7 @@ void RosterTab::refresh() {
 }
 
 void RosterTab::start_anew() {
-    undo_index_ = -1;
+    may_undo_ = false;
     last_row_ = 0;
     notice_->hide();
     search_->clear();
@@ -312,7 +313,7 @@ void RosterTab::add_guest() {
         tr("Add guest"), [&](Session& session) { id = leadline::add_guest(session, name); },
         merge_key);
     if (!done) return say(words(done.error()));
-    if (undo_index_ < 0) notice_->hide();
+    notice_->hide();
     if (select(id)) editor_->focus_name();
 }
 
@@ -331,21 +332,21 @@ void RosterTab::remove_guests() {
 }
 
 void RosterTab::undo_removal() {
-    if (undo_index_ != document_.undo_stack()->index()) return;
+    if (!may_undo_) return;
     document_.undo_stack()->undo();
     if (!removed_.empty()) select(removed_.front());
     table_->setFocus();
 }
 
 void RosterTab::say(const QString& text) {
-    undo_index_ = -1;
+    may_undo_ = false;
     undo_->hide();
     notice_text_->setText(text);
     notice_->show();
 }
 
 void RosterTab::say_with_undo(const QString& text) {
-    undo_index_ = document_.undo_stack()->index();
+    may_undo_ = true;
     undo_->show();
     notice_text_->setText(text);
     notice_->show();

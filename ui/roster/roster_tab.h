@@ -101,9 +101,9 @@ private:
     QAction* remove_action_ = nullptr;
     QAction* find_action_ = nullptr;
 
-    int undo_index_ = -1;             ///< of the undo stack, when undo_ may be pressed
+    bool may_undo_ = false;  ///< the last step of the undo stack is the removal told of
     std::vector<GuestId> removed_;
-    int last_row_ = 0;                ///< of the table, where the selection goes when its guest is gone
+    int last_row_ = 0;  ///< of the table, where the selection goes when its guest is gone
     bool refreshing_ = false;
     bool sized_ = false;
 };

@@ -11,7 +11,7 @@
 
 #include "ui/document/session_document.h"
 #include "ui/shell/findings_model.h"
-#include "ui/shell/overrule_dialog.h"
+#include "ui/widgets/overrule_dialog.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/name_words.h"
 
@@ -198,21 +198,11 @@ void FindingsPanel::overrule() {
                           leader != nullptr ? QString::fromStdString(leader->name) : QString(),
                           this);
     if (dialog.exec() != QDialog::Accepted) return;
-    const Overrule decision{finding_key, dialog.reason().toStdString(),
-                            dialog.decided_by().toStdString()};
-    static_cast<void>(document_.edit(tr("Set a finding aside"), [&](Session& session) {
-        std::erase_if(session.overrules,
-                      [&](const Overrule& old) { return old.finding == finding_key; });
-        session.overrules.push_back(decision);
-    }).has_value());
+    set_aside(document_, finding_key, dialog);
 }
 
 void FindingsPanel::withdraw() {
-    const std::string finding_key = key(*model_->finding_at(list_->currentIndex().row()));
-    static_cast<void>(document_.edit(tr("Withdraw a decision"), [&](Session& session) {
-        std::erase_if(session.overrules,
-                      [&](const Overrule& old) { return old.finding == finding_key; });
-    }).has_value());
+    withdraw_decision(document_, key(*model_->finding_at(list_->currentIndex().row())));
 }
 
 }  // namespace leadline

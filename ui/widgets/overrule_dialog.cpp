@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/shell/overrule_dialog.h"
+#include "ui/widgets/overrule_dialog.h"
 
 #include <QDialogButtonBox>
 #include <QFormLayout>
@@ -8,6 +8,8 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
+
+#include "ui/document/session_document.h"
 
 namespace leadline {
 
@@ -63,6 +65,32 @@ QString OverruleDialog::decided_by() const { return decided_by_->text().simplifi
 
 void OverruleDialog::update_button() {
     accept_->setEnabled(!reason().isEmpty() && !decided_by().isEmpty());
+}
+
+void set_aside(SessionDocument& document, const std::string& finding_key,
+               const OverruleDialog& dialog) {
+    const Overrule decision{finding_key, dialog.reason().toStdString(),
+                            dialog.decided_by().toStdString()};
+    static_cast<void>(document
+                          .edit(OverruleDialog::tr("Set a finding aside"),
+                                [&](Session& session) {
+                                    std::erase_if(session.overrules, [&](const Overrule& old) {
+                                        return old.finding == finding_key;
+                                    });
+                                    session.overrules.push_back(decision);
+                                })
+                          .has_value());
+}
+
+void withdraw_decision(SessionDocument& document, const std::string& finding_key) {
+    static_cast<void>(document
+                          .edit(OverruleDialog::tr("Withdraw a decision"),
+                                [&](Session& session) {
+                                    std::erase_if(session.overrules, [&](const Overrule& old) {
+                                        return old.finding == finding_key;
+                                    });
+                                })
+                          .has_value());
 }
 
 }  // namespace leadline

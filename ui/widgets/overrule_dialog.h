@@ -12,6 +12,8 @@ class QPushButton;
 
 namespace leadline {
 
+class SessionDocument;
+
 /// Asks why a finding is set aside, and by whom. Cannot be closed with OK while either is empty.
 class OverruleDialog : public QDialog {
     Q_OBJECT
@@ -26,5 +28,11 @@ private:
     QLineEdit* decided_by_;
     QPushButton* accept_;
 };
+
+/// Sets the finding with this key aside, for the dialog's reason: one undoable step.
+void set_aside(SessionDocument& document, const std::string& finding_key,
+               const OverruleDialog& dialog);
+/// Takes such a decision back.
+void withdraw_decision(SessionDocument& document, const std::string& finding_key);
 
 }  // namespace leadline

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sheet/card_list.h"
+
+#include "ui/document/session_document.h"
+#include "ui/sheet/cards.h"
+#include "ui/widgets/theme.h"
+#include "ui/words/finding_words.h"
+
+namespace leadline {
+namespace {
+
+constexpr int guest_role = Qt::UserRole + 1;
+
+}  // namespace
+
+CardList::CardList(SessionDocument& document, QWidget* parent)
+    : QListWidget(parent), document_(document) {
+    setObjectName(QStringLiteral("card_list"));
+    setAccessibleName(tr("Guests and their cards"));
+    setWordWrap(true);
+    setTextElideMode(Qt::ElideRight);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setFrameShape(QFrame::NoFrame);
+    setSpacing(2);
+    connect(this, &QListWidget::itemChanged, this, &CardList::note_tick);
+    connect(&document_, &SessionDocument::opened, this, [this] { left_out_.clear(); });
+    connect(&document_, &SessionDocument::changed, this, &CardList::refresh);
+    refresh();
+}
+
+void CardList::refresh() {
+    filling_ = true;
+    const Session& session = document_.session();
+    const int rows = static_cast<int>(session.guests.size());
+    while (count() > rows) delete takeItem(count() - 1);
+    while (count() < rows) addItem(new QListWidgetItem);
+    for (int row = 0; row < rows; ++row) {
+        const Guest& guest = session.guests[static_cast<std::size_t>(row)];
+        const std::vector<Finding> stops = blocking_findings(document_.plan(), guest);
+        const QString guest_name = QString::fromStdString(guest.name);
+        QListWidgetItem& entry = *item(row);
+        entry.setData(guest_role, QString::fromStdString(guest.id.text));
+        entry.setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
+        entry.setCheckState(left_out_.contains(guest.id) ? Qt::Unchecked : Qt::Checked);
+        const QString shown = guest_name.size() > 60 ? guest_name.left(59) + QChar(0x2026)
+                                                     : guest_name;
+        if (stops.empty()) {
+            entry.setText(QString(shown + u'\n' + tr("Ready")));
+            entry.setIcon(severity_icon(Severity::note, palette()));
+        } else {
+            const FindingText said = words(stops.front(), session, document_.units());
+            entry.setText(QString(shown + u'\n' + tr("Stop: %1").arg(said.what)));
+            entry.setIcon(severity_icon(Severity::stop, palette()));
+        }
+        entry.setToolTip(guest_name);
+    }
+    if (currentRow() < 0 && count() > 0) setCurrentRow(0);
+    filling_ = false;
+    Q_EMIT selection_changed();
+}
+
+void CardList::note_tick(QListWidgetItem* entry) {
+    if (filling_) return;
+    const GuestId id(entry->data(guest_role).toString().toStdString());
+    const bool wanted = entry->checkState() == Qt::Checked;
+    const bool changed = wanted ? left_out_.erase(id) > 0 : left_out_.insert(id).second;
+    if (changed) Q_EMIT selection_changed();
+}
+
+GuestId CardList::current_guest() const {
+    const QListWidgetItem* entry = currentItem();
+    return GuestId(entry != nullptr ? entry->data(guest_role).toString().toStdString()
+                                    : std::string());
+}
+
+std::optional<Finding> CardList::current_stop() const {
+    const Guest* guest = find_guest(document_.session(), current_guest());
+    if (guest == nullptr) return std::nullopt;
+    const std::vector<Finding> stops = blocking_findings(document_.plan(), *guest);
+    if (stops.empty()) return std::nullopt;
+    return stops.front();
+}
+
+void CardList::set_all_wanted(bool wanted) {
+    left_out_.clear();
+    if (!wanted) {
+        for (const Guest& guest : document_.session().guests) left_out_.insert(guest.id);
+    }
+    refresh();
+}
+
+}  // namespace leadline
