@@ -112,8 +112,8 @@ TEST_P(EachSample, GivesQuarterLetterCardsToo) {
 INSTANTIATE_TEST_SUITE_P(Samples, EachSample,
                          ::testing::Values("salt-cove", "mountain-lake", "harbour-morning",
                                            "finished-dive"),
-                         [](const auto& info) {
-                             std::string name = info.param;
+                         [](const auto& one) {
+                             std::string name = one.param;
                              std::erase(name, '-');
                              return name;
                          });

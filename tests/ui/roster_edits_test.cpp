@@ -85,6 +85,10 @@ TEST(RosterEdits, ANewCylinderKeepsTheReadingOnlyWhereItMayHoldIt) {
     const Cylinder first = cylinder_of_type(large, std::nullopt, air);
     EXPECT_EQ(first.fill_pressure.value(), 0.0) << "no gauge has been read yet";
     EXPECT_DOUBLE_EQ(first.fill_temperature.value(), air.value());
+    EXPECT_DOUBLE_EQ(
+        cylinder_of_type(large, std::nullopt, Kelvins(Celsius(2.0))).fill_temperature.value(),
+        Kelvins(Celsius(15.0)).value())
+        << "a cold day makes no more air";
     Cylinder full = first;
     full.fill_pressure = Bars(220.0);
     EXPECT_EQ(cylinder_of_type(small, full, air).fill_pressure.value(), 0.0);

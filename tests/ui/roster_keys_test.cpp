@@ -180,7 +180,9 @@ TEST_F(RosterTest, NoTwoControlsInSightShareAMnemonic) {
             const auto [other, fresh] = seen.emplace(key, text.toStdString());
             EXPECT_TRUE(fresh) << page << ": " << text.toStdString() << " and " << other->second;
         };
-        for (const auto* button : tab_->findChildren<QAbstractButton*>()) note(button, button->text());
+        for (const auto* button : tab_->findChildren<QAbstractButton*>()) {
+            note(button, button->text());
+        }
         for (const auto* label : tab_->findChildren<QLabel*>()) {
             if (label->buddy() != nullptr) note(label, label->text());
         }

@@ -40,7 +40,7 @@ TEST_F(RosterTest, AGuestIsTakenInFromNothingToReady) {
                             [](Answer answer) { return answer == Answer::no; }));
 
     click("page_kit");
-    choose("guest_cylinder_combo", "Steel 12 L, 232");
+    choose("guest_cylinder_combo", "Steel 12");
     ASSERT_TRUE(guest(0).kit.cylinder.has_value());
     EXPECT_EQ(guest(0).kit.cylinder->fill_pressure.value(), 0.0);
     EXPECT_TRUE(child<QLabel>("fill_remark")->isVisible()) << "asks for the gauge to be read";

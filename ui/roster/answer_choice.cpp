@@ -63,8 +63,9 @@ void AnswerSegment::keyPressEvent(QKeyEvent* event) {
     const bool plain = (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == 0;
     if (plain && event->key() == Qt::Key_Up) return Q_EMIT moved(-1);
     if (plain && event->key() == Qt::Key_Down) return Q_EMIT moved(1);
-    if (plain && starts_with(label(Answer::no), event->text())) return Q_EMIT answered(Answer::no);
-    if (plain && starts_with(label(Answer::yes), event->text())) return Q_EMIT answered(Answer::yes);
+    for (const Answer answer : {Answer::no, Answer::yes}) {
+        if (plain && starts_with(label(answer), event->text())) return Q_EMIT answered(answer);
+    }
     if (plain && (event->key() == Qt::Key_Backspace || event->key() == Qt::Key_Minus)) {
         return Q_EMIT answered(Answer::unanswered);
     }
@@ -107,7 +108,8 @@ AnswerChoice::AnswerChoice(const QString& about, const QString& object_name, QWi
 void AnswerChoice::show_answer(Answer answer) {
     QAbstractButton* wanted = buttons_->button(id_of(answer));
     if (wanted->isChecked()) return;
-    const bool focused = buttons_->checkedButton() != nullptr && buttons_->checkedButton()->hasFocus();
+    const QAbstractButton* before = buttons_->checkedButton();
+    const bool focused = before != nullptr && before->hasFocus();
     wanted->setChecked(true);
     if (focused) wanted->setFocus();
 }

@@ -31,9 +31,9 @@ private:
     Answer answer_;
 };
 
-/// No | Yes | – for one question; one stop for the Tab key. Left and Right choose, Up and Down go to
-/// the next question, and the first letters of No and Yes answer and go on, so that a clean sheet is
-/// one key a question.
+/// No | Yes | – for one question; one stop for the Tab key. Left and Right choose, Up and Down go
+/// to the next question, and the first letters of No and Yes answer and go on, so that a clean
+/// sheet is one key a question.
 class AnswerChoice : public QWidget {
     Q_OBJECT
 public:

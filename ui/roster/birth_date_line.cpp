@@ -15,7 +15,8 @@ int month_number(const QString& word) {
     if (wanted.size() < least_letters) return 0;
     for (const QLocale& locale : {QLocale(), QLocale(QLocale::English)}) {
         for (int month = 1; month <= 12; ++month) {
-            const std::array names{locale.monthName(month), locale.monthName(month, QLocale::ShortFormat),
+            const std::array names{locale.monthName(month),
+                                   locale.monthName(month, QLocale::ShortFormat),
                                    locale.standaloneMonthName(month)};
             const bool named = std::any_of(names.begin(), names.end(), [&](const QString& name) {
                 return name.toLower().remove(u'.') == wanted;

@@ -16,8 +16,8 @@ class CylinderPicker;
 class Field;
 class FieldForm;
 
-/// What can be done to several guests at once: put them into a group, hand out the same cylinder with
-/// the same fill. Each is one undoable step.
+/// What can be done to several guests at once: put them into a group, hand out the same cylinder
+/// with the same fill. Each is one undoable step.
 class BulkPage : public QWidget {
     Q_OBJECT
 public:

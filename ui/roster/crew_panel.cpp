@@ -18,12 +18,12 @@
 namespace leadline {
 namespace {
 
-// What a boat or a beach calls out: short, told apart by ear, and no colour that a language reads as
-// a warning.
+// What a boat or a beach calls out: short, told apart by ear, and no colour that a language reads
+// as a warning.
 QString group_call(const Session& session) {
     const std::array names{
-        CrewPanel::tr("Blue"), CrewPanel::tr("White"), CrewPanel::tr("Green"), CrewPanel::tr("Silver"),
-        CrewPanel::tr("Violet"), CrewPanel::tr("Brown"),
+        CrewPanel::tr("Blue"),   CrewPanel::tr("White"),  CrewPanel::tr("Green"),
+        CrewPanel::tr("Silver"), CrewPanel::tr("Violet"), CrewPanel::tr("Brown"),
     };
     for (const QString& name : names) {
         bool taken = false;

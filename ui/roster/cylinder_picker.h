@@ -16,8 +16,8 @@ class ChoiceBox;
 const char* changed_part(const std::optional<Cylinder>& before,
                          const std::optional<Cylinder>& after);
 
-/// The three controls of a cylinder, laid out by whoever asks for them: kind, gauge reading, and the
-/// temperature of the gas when it was read. The readings are off while no kind is chosen.
+/// The three controls of a cylinder, laid out by whoever asks for them: kind, gauge reading, and
+/// the temperature of the gas when it was read. The readings are off while no kind is chosen.
 class CylinderPicker : public QObject {
     Q_OBJECT
 public:

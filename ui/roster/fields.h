@@ -63,8 +63,8 @@ public:
     [[nodiscard]] std::string trimmed() const { return text().trimmed().toStdString(); }
 };
 
-/// A list of choices that each carry a text of the model (an id, a tag). Long ones are cut, with the
-/// whole in the tooltip. The wheel changes it only while it has the focus.
+/// A list of choices that each carry a text of the model (an id, a tag). Long ones are cut, with
+/// the whole in the tooltip. The wheel changes it only while it has the focus.
 class ChoiceBox : public QComboBox {
     Q_OBJECT
 public:

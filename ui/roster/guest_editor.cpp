@@ -119,7 +119,9 @@ void GuestEditor::set_guest_finder(GuestFinder finder) {
 void GuestEditor::show_guest(const GuestId& guest) {
     if (guest == desk_.guest_id()) return refresh();
     const QString unread = person_->complaints() + kit_->complaints();
-    if (!unread.isEmpty()) Q_EMIT unread_complaint(name_->text() + QStringLiteral(" – ") + unread);
+    if (!unread.isEmpty()) {
+        Q_EMIT unread_complaint(name_->text() + QStringLiteral(" – ") + unread);
+    }
     desk_.set_guest(guest);
     person_->start_guest();
     kit_->start_guest();
@@ -174,8 +176,10 @@ void GuestEditor::refresh_findings() {
         findings_[place(page)]->show_findings(here, desk_.document());
         QAbstractButton* button = buttons_->button(static_cast<int>(page));
         button->setIcon(mark_icon(worst, palette()));
-        button->setAccessibleDescription(
-            worst == Mark::stop ? tr("stops the dive") : worst == Mark::caution ? tr("care") : QString());
+        const QString state = worst == Mark::stop      ? tr("stops the dive")
+                              : worst == Mark::caution ? tr("care")
+                                                       : QString();
+        button->setAccessibleDescription(state);
     }
 }
 
@@ -184,7 +188,9 @@ void GuestEditor::show_page(GuestPage page) {
     stack_->setCurrentIndex(static_cast<int>(page));
 }
 
-GuestPage GuestEditor::page() const { return pages.at(static_cast<std::size_t>(stack_->currentIndex())); }
+GuestPage GuestEditor::page() const {
+    return pages.at(static_cast<std::size_t>(stack_->currentIndex()));
+}
 
 GuestPage GuestEditor::worst_page() const {
     const auto own = findings_of(desk_.document().plan(), desk_.guest_id());

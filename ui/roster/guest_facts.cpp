@@ -53,7 +53,8 @@ bool consent_matters(const SessionDocument& document, const Guest& guest) {
     const std::optional<int> age = age_of(document.session(), guest);
     if (age && *age < of_age_years) return true;
     for (const Finding& finding : document.plan().findings) {
-        if (finding.code == FindingCode::consent_missing && is_about(finding, guest.id)) return true;
+        if (finding.code != FindingCode::consent_missing) continue;
+        if (is_about(finding, guest.id)) return true;
     }
     return false;
 }

@@ -18,7 +18,8 @@ namespace {
 /// Letters a column is made for; the text in full stands in the tooltip.
 constexpr std::array<int, guest_column_count> letters{16, 16, 6, 10, 17, 11, 14, 16, 10};
 
-/// A selected row is tinted and has a bar at its left edge, so that marks and words keep their inks.
+/// A selected row is tinted and has a bar at its left edge, so that marks and words keep their
+/// inks.
 class RowDelegate : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;

@@ -30,7 +30,8 @@ KnownGuestList::KnownGuestList(QLineEdit& line)
       completer_(new QCompleter(this)),
       model_(new QStandardItemModel(this)) {
     completer_->setModel(model_);
-    // What fits is for the records to say (without accents, any word of the name), not for the list.
+    // What fits is for the records to say (without accents, any word of the name), not for the
+    // list.
     completer_->setCompletionMode(QCompleter::UnfilteredPopupCompletion);
     completer_->setCompletionRole(name_role);
     completer_->setWidget(&line);
@@ -55,8 +56,9 @@ void KnownGuestList::offer(const QString& typed, const Session& session) {
     model_->clear();
     for (const KnownGuest& known : offered_) {
         const QString person = QString::fromStdString(known.guest.name);
-        const QString born = known.guest.birth_date ? tr("born %1").arg(spelled(*known.guest.birth_date))
-                                                    : tr("birth date not known");
+        const QString born = known.guest.birth_date
+                                 ? tr("born %1").arg(spelled(*known.guest.birth_date))
+                                 : tr("birth date not known");
         auto* item = new QStandardItem(
             person + QStringLiteral(" · ") + born + QStringLiteral(" · ") +
             (known.sessions == 1 ? tr("1 session") : tr("%1 sessions").arg(known.sessions)));

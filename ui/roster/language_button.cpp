@@ -39,9 +39,10 @@ void LanguageButton::show_languages(const std::vector<std::string>& tags) {
     tags_ = tags;
     for (const std::string& tag : tags) {
         const auto actions = menu()->actions();
-        const bool offered = std::any_of(actions.begin(), actions.end(), [&](const QAction* action) {
-            return action->data().toString().toStdString() == tag;
-        });
+        const bool offered =
+            std::any_of(actions.begin(), actions.end(), [&](const QAction* action) {
+                return action->data().toString().toStdString() == tag;
+            });
         if (!offered) add(tag);
     }
     for (QAction* action : menu()->actions()) {

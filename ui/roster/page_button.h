@@ -5,8 +5,8 @@
 
 namespace leadline {
 
-/// Heading of a page of the editor: a mark and a word over a line, which is thick, and the word bold,
-/// for the page shown.
+/// Heading of a page of the editor: a mark and a word over a line, which is thick, and the word
+/// bold, for the page shown.
 class PageButton : public QAbstractButton {
     Q_OBJECT
 public:

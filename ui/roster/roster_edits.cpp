@@ -83,7 +83,9 @@ Cylinder cylinder_of_type(const CylinderType& type, const std::optional<Cylinder
                           Kelvins air) {
     Cylinder cylinder;
     cylinder.type = type.id;
-    cylinder.fill_temperature = before ? before->fill_temperature : air;
+    // Air that was warmer when the gauge was read is less air: the safe side.
+    if (air > cylinder.fill_temperature) cylinder.fill_temperature = air;
+    if (before) cylinder.fill_temperature = before->fill_temperature;
     if (before && before->fill_pressure.value() <= type.working_pressure.value()) {
         cylinder.fill_pressure = before->fill_pressure;
     }

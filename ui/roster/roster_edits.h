@@ -9,11 +9,11 @@
 
 namespace leadline {
 
-// Changes to a session that touch more than one value. Each leaves the session without references to
-// what is gone.
+// Changes to a session that touch more than one value. Each leaves the session without references
+// to what is gone.
 
-/// Adds a guest of this name, in no group; the language is that of the guest before, since people who
-/// book together mostly share one.
+/// Adds a guest of this name, in no group; the language is that of the guest before, since people
+/// who book together mostly share one.
 GuestId add_guest(Session& session, const std::string& name);
 
 /// Removes guests together with the overrules that speak of them: their ids may be given out again,
@@ -33,14 +33,14 @@ void remove_staff(Session& session, const StaffId& member);
 /// the language, so that taking a person from the records can overwrite nothing.
 bool nothing_lasting(const Guest& guest);
 
-/// Takes over what lasts: name, birth date, language, sizes, measured RMV. Screening and consent are
-/// given anew every time and stay as they are.
+/// Takes over what lasts: name, birth date, language, sizes, measured RMV. Screening and consent
+/// are given anew every time and stay as they are.
 void fill_lasting(Guest& guest, const Guest& known);
 
-/// A cylinder of another type handed out in place of `before`. The reading is kept where the new one
-/// may hold it; otherwise it is 0 bar, so that nobody plans with air that no gauge has shown.
-/// @param air  where nothing was handed out before: temperature of the gas, taken as that of the air
-///             around it, which is the safe side of the customary 15 C on a warm day
+/// A cylinder of another type handed out in place of `before`. The reading is kept where the new
+/// one may hold it; otherwise it is 0 bar, so that nobody plans with air that no gauge has shown.
+/// @param air  where nothing was handed out before, the gas is taken to be as warm as the air around
+///             it, and never colder than the customary 15 C, which errs to less air
 Cylinder cylinder_of_type(const CylinderType& type, const std::optional<Cylinder>& before,
                           Kelvins air);
 

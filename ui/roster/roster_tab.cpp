@@ -13,7 +13,6 @@
 #include <QScopedValueRollback>
 #include <QSplitter>
 #include <QStackedWidget>
-#include <QUndoStack>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -23,6 +22,7 @@
 #include "ui/roster/guest_filter.h"
 #include "ui/roster/guest_model.h"
 #include "ui/roster/guest_table.h"
+#include "ui/roster/notice_strip.h"
 #include "ui/roster/roster_edits.h"
 #include "ui/words/error_words.h"
 
@@ -103,24 +103,6 @@ QBoxLayout* RosterTab::build_bar(QWidget* parent) {
     return row;
 }
 
-QWidget* RosterTab::build_notice(QWidget* parent) {
-    notice_ = new QWidget(parent);
-    notice_->setObjectName(QStringLiteral("notice"));
-    notice_text_ = new QLabel(notice_);
-    notice_text_->setObjectName(QStringLiteral("notice_text"));
-    notice_text_->setTextFormat(Qt::PlainText);
-    notice_text_->setWordWrap(true);
-    undo_ = new QPushButton(tr("Undo"), notice_);
-    undo_->setObjectName(QStringLiteral("undo_remove"));
-    undo_->setAccessibleName(tr("Undo the removal"));
-    auto* row = new QHBoxLayout(notice_);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(notice_text_, 1);
-    row->addWidget(undo_);
-    notice_->hide();
-    return notice_;
-}
-
 QWidget* RosterTab::build_splitters() {
     across_ = new QSplitter(Qt::Horizontal, this);
     across_->setObjectName(QStringLiteral("roster_splitter"));
@@ -148,7 +130,8 @@ QWidget* RosterTab::build_left() {
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(spacing);
     column->addLayout(build_bar(top));
-    column->addWidget(build_notice(top));
+    notice_ = new NoticeStrip(*document_.undo_stack(), top);
+    column->addWidget(notice_);
     table_stack_ = new QStackedWidget(top);
     table_ = new GuestTable(table_stack_);
     table_->setModel(filter_);
@@ -167,8 +150,6 @@ QWidget* RosterTab::build_right() {
     editor_ = new GuestEditor(document_, right_);
     bulk_ = new BulkPage(document_, right_);
     nobody_ = friendly(QStringLiteral("editor_empty"), right_);
-    nobody_->setText(tr("Choose a guest to see who it is, what the health questions came to and "
-                        "what was handed out."));
     right_->addWidget(nobody_);
     right_->addWidget(editor_);
     right_->addWidget(bulk_);
@@ -180,22 +161,20 @@ QWidget* RosterTab::build_right() {
 void RosterTab::connect_parts() {
     connect(&document_, &SessionDocument::changed, this, &RosterTab::refresh);
     connect(&document_, &SessionDocument::opened, this, &RosterTab::start_anew);
-    connect(document_.undo_stack(), &QUndoStack::indexChanged, this, [this] {
-        // Something else was done: another Undo would take back that, not the removal.
-        if (may_undo_) notice_->hide();
-        may_undo_ = false;
-    });
     connect(search_, &QLineEdit::textChanged, this, &RosterTab::search);
     connect(add_, &QPushButton::clicked, add_action_, &QAction::trigger);
     connect(remove_, &QPushButton::clicked, remove_action_, &QAction::trigger);
-    connect(undo_, &QPushButton::clicked, this, &RosterTab::undo_removal);
+    connect(notice_, &NoticeStrip::undone, this, [this] {
+        if (!removed_.empty()) select(removed_.front());
+        table_->setFocus();
+    });
     connect(table_, &GuestTable::edit_wanted, this, &RosterTab::edit_selected);
     connect(table_, &GuestTable::remove_wanted, this, &RosterTab::remove_guests);
     connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
             &RosterTab::selection_changed);
     connect(editor_, &GuestEditor::left, this, [this] { table_->setFocus(); });
-    connect(editor_, &GuestEditor::unread_complaint, this, &RosterTab::say);
-    connect(crew_, &CrewPanel::refused, this, &RosterTab::say);
+    connect(editor_, &GuestEditor::unread_complaint, notice_, &NoticeStrip::say);
+    connect(crew_, &CrewPanel::refused, notice_, &NoticeStrip::say);
     connect(crew_, &CrewPanel::opened, this, [this](bool open) {
         // Closed, the strip is as high as its heading and leaves the rest to the table.
         crew_->setMaximumHeight(open ? QWIDGETSIZE_MAX : crew_->minimumSizeHint().height());
@@ -222,9 +201,8 @@ void RosterTab::refresh() {
 }
 
 void RosterTab::start_anew() {
-    may_undo_ = false;
     last_row_ = 0;
-    notice_->hide();
+    notice_->clear();
     search_->clear();
     table_->clearSelection();
 }
@@ -233,8 +211,13 @@ void RosterTab::update_empty_state() {
     if (model_->rowCount() == 0) {
         empty_->setText(tr("No guests yet. Add the first one (Ins) or open a session."));
     } else if (filter_->rowCount() == 0) {
-        empty_->setText(tr("Nobody is called \"%1\". Esc shows all guests again.").arg(search_->text()));
+        empty_->setText(
+            tr("Nobody is called \"%1\". Esc shows all guests again.").arg(search_->text()));
     }
+    nobody_->setText(model_->rowCount() == 0
+                         ? QString()
+                         : tr("Choose a guest to see who it is, what the health questions came to "
+                              "and what was handed out."));
     table_stack_->setCurrentIndex(filter_->rowCount() == 0 ? 1 : 0);
     remove_->setEnabled(filter_->rowCount() > 0);
     remove_action_->setEnabled(filter_->rowCount() > 0);
@@ -258,7 +241,9 @@ std::vector<GuestId> RosterTab::selected() const {
     std::vector<GuestId> ids;
     QModelIndexList rows = table_->selectionModel()->selectedRows();
     std::sort(rows.begin(), rows.end());
-    for (const QModelIndex& row : rows) ids.push_back(model_->id_at(filter_->mapToSource(row).row()));
+    for (const QModelIndex& row : rows) {
+        ids.push_back(model_->id_at(filter_->mapToSource(row).row()));
+    }
     return ids;
 }
 
@@ -281,7 +266,8 @@ void RosterTab::select_row(int row) {
 
 void RosterTab::selection_changed() {
     const std::vector<GuestId> ids = selected();
-    remove_->setText(ids.size() > 1 ? tr("&Remove %1 guests").arg(ids.size()) : tr("&Remove guest"));
+    remove_->setText(ids.size() > 1 ? tr("&Remove %1 guests").arg(ids.size())
+                                    : tr("&Remove guest"));
     if (ids.empty()) {
         if (!refreshing_ || filter_->rowCount() == 0) right_->setCurrentWidget(nobody_);
         return;
@@ -301,7 +287,8 @@ void RosterTab::selection_changed() {
 
 void RosterTab::add_guest() {
     if (document_.session().guests.size() >= most_guests) {
-        return say(tr("A session holds %1 guests at most. Open another for the rest.").arg(most_guests));
+        return notice_->say(
+            tr("A session holds %1 guests at most. Open another for the rest.").arg(most_guests));
     }
     GuestId id;
     const std::string name =
@@ -312,8 +299,8 @@ void RosterTab::add_guest() {
     const Result<Done> done = document_.edit(
         tr("Add guest"), [&](Session& session) { id = leadline::add_guest(session, name); },
         merge_key);
-    if (!done) return say(words(done.error()));
-    notice_->hide();
+    if (!done) return notice_->say(words(done.error()));
+    notice_->clear();
     if (select(id)) editor_->focus_name();
 }
 
@@ -326,30 +313,9 @@ void RosterTab::remove_guests() {
     const Result<Done> done =
         document_.edit(tr("Remove %1").arg(who),
                        [&](Session& session) { leadline::remove_guests(session, ids); });
-    if (!done) return say(words(done.error()));
+    if (!done) return notice_->say(words(done.error()));
     removed_ = ids;
-    say_with_undo(tr("Removed %1").arg(who));
-}
-
-void RosterTab::undo_removal() {
-    if (!may_undo_) return;
-    document_.undo_stack()->undo();
-    if (!removed_.empty()) select(removed_.front());
-    table_->setFocus();
-}
-
-void RosterTab::say(const QString& text) {
-    may_undo_ = false;
-    undo_->hide();
-    notice_text_->setText(text);
-    notice_->show();
-}
-
-void RosterTab::say_with_undo(const QString& text) {
-    may_undo_ = true;
-    undo_->show();
-    notice_text_->setText(text);
-    notice_->show();
+    notice_->say_with_undo(tr("Removed %1").arg(who));
 }
 
 void RosterTab::edit_selected() {

@@ -23,6 +23,7 @@ class GuestEditor;
 class GuestFilter;
 class GuestModel;
 class GuestTable;
+class NoticeStrip;
 
 /// Who comes, may they dive today, with whom, in what? The guests as a table, the one chosen beside
 /// it to be edited, groups and staff below.
@@ -57,7 +58,6 @@ private:
     QWidget* build_splitters();
     QWidget* build_left();
     QBoxLayout* build_bar(QWidget* parent);
-    QWidget* build_notice(QWidget* parent);
     QWidget* build_right();
     void connect_parts();
 
@@ -71,11 +71,6 @@ private:
     void add_guest();
     void remove_guests();
     void edit_selected();
-    /// Shows a sentence in the strip above the table.
-    void say(const QString& text);
-    /// Likewise, with a button that takes the last step back while nothing else has been done.
-    void say_with_undo(const QString& text);
-    void undo_removal();
     void update_empty_state();
 
     SessionDocument& document_;
@@ -87,9 +82,7 @@ private:
     QLineEdit* search_ = nullptr;
     QPushButton* add_ = nullptr;
     QPushButton* remove_ = nullptr;
-    QWidget* notice_ = nullptr;
-    QLabel* notice_text_ = nullptr;
-    QPushButton* undo_ = nullptr;
+    NoticeStrip* notice_ = nullptr;
     CrewPanel* crew_ = nullptr;
     QSplitter* across_ = nullptr;
     QSplitter* down_ = nullptr;
@@ -101,8 +94,7 @@ private:
     QAction* remove_action_ = nullptr;
     QAction* find_action_ = nullptr;
 
-    bool may_undo_ = false;  ///< the last step of the undo stack is the removal told of
-    std::vector<GuestId> removed_;
+    std::vector<GuestId> removed_;  ///< last
     int last_row_ = 0;  ///< of the table, where the selection goes when its guest is gone
     bool refreshing_ = false;
     bool sized_ = false;

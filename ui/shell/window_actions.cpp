@@ -118,6 +118,8 @@ void WindowActions::build_edit_menu() {
         window_.roster_->focus_search();
     });
     find->setShortcut(QKeySequence::Find);
+    // The window's key works on every tab; two owners of one key would silence both.
+    window_.roster_->find_action()->setShortcut(QKeySequence());
 }
 
 void WindowActions::build_view_menu() {

@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gmock/gmock.h>
+
+#include <QFont>
+#include <QFontMetricsF>
+
+#include "ui/sheet/cards.h"
+#include "ui/sheet/card_layout.h"
+#include "ui_fixture.h"
+
+namespace leadline::testing {
+namespace {
+
+using ::testing::Contains;
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+std::vector<CardContent> cards_of(const Session& session, UnitSystem units) {
+    const Result<Plan> planned = plan(session, rules());
+    EXPECT_TRUE(planned.has_value());
+    std::vector<CardContent> cards;
+    for (const Guest& guest : session.guests) {
+        cards.push_back(card_content(session, *planned, guest, units));
+    }
+    return cards;
+}
+
+/// Text items that leave the card they stand on, or that lie on one another.
+QStringList faults(const Page& page) {
+    constexpr double hair = 0.05;  // [mm]
+    QStringList found;
+    std::vector<const TextItem*> texts;
+    for (const SheetItem& item : page.items) {
+        const auto* text = std::get_if<TextItem>(&item);
+        if (text == nullptr) continue;
+        const bool inside = std::any_of(page.frames.begin(), page.frames.end(), [&](const QRectF& f) {
+            return f.adjusted(-hair, -hair, hair, hair).contains(text->rect);
+        });
+        if (!inside) found << QStringLiteral("outside: ") + text->lines.front().text;
+        for (const TextItem* other : texts) {
+            const QRectF overlap = text->rect.intersected(other->rect);
+            if (overlap.width() > hair && overlap.height() > hair) {
+                found << QStringLiteral("overlap: ") + text->lines.front().text +
+                             QStringLiteral(" / ") + other->lines.front().text;
+            }
+        }
+        texts.push_back(text);
+    }
+    return found;
+}
+
+struct Case {
+    const char* sample;
+    CardSize size;
+    UnitSystem units;
+};
+
+class CardLayout : public ::testing::TestWithParam<Case> {};
+
+TEST_P(CardLayout, NothingLeavesItsCardOrLiesOnAnother) {
+    const auto cards = cards_of(sample(GetParam().sample).session, GetParam().units);
+    const std::vector<Page> pages = card_pages(cards, GetParam().size);
+    EXPECT_EQ(pages.size(), (cards.size() + 3) / 4);
+    for (const Page& page : pages) EXPECT_EQ(faults(page).join(u'\n').toStdString(), "");
+}
+
+TEST_P(CardLayout, EveryWordOfTheContentIsOnThePage) {
+    const auto cards = cards_of(sample(GetParam().sample).session, GetParam().units);
+    QString words;
+    for (const Page& page : card_pages(cards, GetParam().size)) {
+        words += words_on(page).join(u' ') + u' ';
+    }
+    words = words.simplified().remove(u' ');
+    for (const CardContent& card : cards) {
+        for (QString text : all_words(card)) {
+            const QString bare = text.simplified().remove(u' ').remove(QChar(0x00A0));
+            EXPECT_TRUE(QString(words).remove(QChar(0x00A0)).contains(bare)) << text.toStdString();
+        }
+    }
+}
+
+TEST_P(CardLayout, TypeIsNeverSmallerThanSevenPoints) {
+    const auto cards = cards_of(sample(GetParam().sample).session, GetParam().units);
+    for (const Page& page : card_pages(cards, GetParam().size)) {
+        for (const SheetItem& item : page.items) {
+            if (const auto* text = std::get_if<TextItem>(&item)) {
+                EXPECT_GE(text->points, 7.0) << text->lines.front().text.toStdString();
+            }
+        }
+    }
+}
+
+std::vector<Case> cases() {
+    std::vector<Case> all;
+    for (const char* name : {"salt-cove", "mountain-lake", "harbour-morning", "finished-dive"}) {
+        for (const CardSize size : {CardSize::a6_on_a4, CardSize::quarter_letter}) {
+            for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+                all.push_back({name, size, units});
+            }
+        }
+    }
+    return all;
+}
+
+INSTANTIATE_TEST_SUITE_P(All, CardLayout, ::testing::ValuesIn(cases()), [](const auto& one) {
+    std::string name = one.param.sample;
+    std::erase(name, '-');
+    name += one.param.size == CardSize::a6_on_a4 ? "A6" : "Letter";
+    return name + (one.param.units == UnitSystem::metric ? "Metric" : "Imperial");
+});
+
+TEST(CardLayoutOfMany, TwelveGuestsWithLongNamesFit) {
+    Session session = sample("salt-cove").session;
+    const Guest pattern = session.guests.front();
+    session.guests.clear();
+    for (int i = 0; i < 12; ++i) {
+        Guest guest = pattern;
+        guest.id = GuestId("guest-" + std::to_string(i + 1));
+        guest.name = std::string(static_cast<std::size_t>(10 * (i + 1)), i % 2 == 0 ? 'W' : 'i');
+        guest.kit.suit = "7 mm two-piece with hood and gloves, size XXL long";
+        session.guests.push_back(guest);
+    }
+    session.site.meeting_place = std::string(120, 'M');
+    session.site.emergency_line = "+00 555 0100 then ask for the duty officer, channel 16";
+    for (const CardSize size : {CardSize::a6_on_a4, CardSize::quarter_letter}) {
+        const auto pages = card_pages(cards_of(session, UnitSystem::metric), size);
+        EXPECT_EQ(pages.size(), 3U);
+        for (const Page& page : pages) EXPECT_EQ(faults(page).join(u'\n').toStdString(), "");
+    }
+}
+
+TEST(CardLayoutOfMany, NoGuestsMakeNoPages) {
+    EXPECT_TRUE(card_pages({}, CardSize::a6_on_a4).empty());
+}
+
+TEST(CardContentTest, RoundsEveryFigureToTheSafeSide) {
+    Session session = sample("salt-cove").session;
+    for (ProfilePoint& point : session.profile.points) {
+        point.depth = Depth(point.depth.meters() * 0.97);
+    }
+    const Result<Plan> planned = plan(session, rules());
+    ASSERT_TRUE(planned.has_value());
+    const Guest& guest = session.guests.front();
+    const GuestGas* gas = find_gas(*planned, guest.id);
+    const CardContent card = card_content(session, *planned, guest, UnitSystem::metric);
+    bool low_found = false;
+    for (const CardFigure& figure : card.figures) {
+        if (!figure.strong) continue;
+        low_found = true;
+        EXPECT_GE(figure.number.toDouble(), gas->signal_pressure.value() - 1e-6);
+    }
+    EXPECT_TRUE(low_found);
+    // No deeper than planned, whatever the rounding.
+    bool depth_found = false;
+    for (const CardFigure& figure : card.figures) {
+        if (figure.unit != u"m") continue;
+        depth_found = true;
+        EXPECT_LE(figure.number.toDouble(), deepest(session.profile).meters().value());
+    }
+    EXPECT_TRUE(depth_found);
+}
+
+TEST(CardContentTest, HoldsNothingPrivate) {
+    Session session = sample("salt-cove").session;
+    Guest& guest = session.guests.front();
+    guest.note = "SECRETNOTE";
+    guest.birth_date = Date{std::chrono::year(1987), std::chrono::month(11), std::chrono::day(23)};
+    guest.body_mass = Kilograms(137.0);
+    guest.body_height = Meters(1.93);
+    guest.screening.health[0] = Answer::yes;
+    guest.screening.physician_approval_seen = true;
+    session.overrules.push_back({"screening_physician:" + guest.id.text, "SECRETREASON", "Me"});
+    const QString words =
+        all_words(cards_of(session, UnitSystem::metric).front()).join(u' ');
+    for (const char* secret : {"SECRETNOTE", "1987", "137", "193", "SECRETREASON", "Lungs", "lungs"}) {
+        EXPECT_FALSE(words.contains(QString::fromUtf8(secret))) << secret;
+    }
+}
+
+TEST(CardContentTest, SaysWhatEveryCardMustSay) {
+    const QString words =
+        all_words(cards_of(sample("salt-cove").session, UnitSystem::metric).front()).join(u' ');
+    for (const char* must : {"Never hold your breath", "Ears", "24", "Up, not", "Low on air",
+                             "Out of air", "instructor decides", "no shame"}) {
+        EXPECT_TRUE(words.contains(QString::fromUtf8(must))) << must << "\n" << words.toStdString();
+    }
+}
+
+TEST(CardContentTest, StaysShort) {
+    for (const CardContent& card :
+         cards_of(sample("harbour-morning").session, UnitSystem::metric)) {
+        const QString words = all_words(card).join(u' ').simplified();
+        EXPECT_LE(words.split(u' ').size(), 230) << words.toStdString();
+    }
+}
+
+TEST(CardSelectionTest, AStopRefusesTheCardUntilItIsOverruled) {
+    Session session = sample("salt-cove").session;
+    Guest& guest = session.guests.front();
+    guest.screening.health[0] = Answer::unanswered;
+    CardSelection selection = select_cards(session, *plan(session, rules()), UnitSystem::metric);
+    EXPECT_THAT(selection.blocked, Contains(guest.id));
+    EXPECT_EQ(selection.cards.size(), session.guests.size() - 1);
+    session.overrules.push_back(
+        {"screening_unanswered:" + guest.id.text, "Asked aloud, all no", "Instructor"});
+    selection = select_cards(session, *plan(session, rules()), UnitSystem::metric);
+    EXPECT_THAT(selection.blocked, Not(Contains(guest.id)));
+    EXPECT_EQ(selection.cards.size(), session.guests.size());
+}
+
+TEST(CardSelectionTest, AStopOnTheSessionRefusesEveryCard) {
+    Session session = sample("salt-cove").session;
+    session.site.emergency_line.clear();
+    const CardSelection selection =
+        select_cards(session, *plan(session, rules()), UnitSystem::metric);
+    EXPECT_TRUE(selection.cards.empty());
+    EXPECT_EQ(selection.blocked.size(), session.guests.size());
+}
+
+}  // namespace
+}  // namespace leadline::testing

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/debrief/log_edits.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+
+#include "core/files/session_file.h"
+#include "core/files/text_file.h"
+#include "ui/document/resources.h"
+#include "ui/document/session_document.h"
+
+namespace leadline {
+namespace {
+
+QString tr(const char* source) { return QCoreApplication::translate("LogEdits", source); }
+
+}  // namespace
+
+DiveLog started_log(const Session& session, const Plan& plan) {
+    constexpr int last_minute = 24 * 60 - 1;
+    DiveLog log;
+    log.time_in = session.dive_time;
+    const int minutes = static_cast<int>(std::ceil(duration(session.profile).value()));
+    log.time_out = TimeOfDay{std::min(last_minute, log.time_in.minutes_after_midnight + minutes)};
+    log.heads_in = static_cast<int>(session.guests.size());
+    for (const Guest& guest : session.guests) {
+        DiverLog diver;
+        diver.guest = guest.id;
+        if (const GuestGas* gas = find_gas(plan, guest.id); gas != nullptr && gas->has_cylinder) {
+            diver.start_pressure = Bars(std::floor(gas->start_pressure.value()));
+        }
+        diver.end_pressure = diver.start_pressure;
+        log.divers.push_back(diver);
+    }
+    return log;
+}
+
+Result<Done> load_log(SessionDocument& document, const QString& path) {
+    const Result<std::string> text = read_text_file(path.toStdString());
+    if (!text) return text.error();
+    Result<SessionFile> file =
+        read_session(*text, resource_text(QStringLiteral("schema/session.schema.json")));
+    if (!file) return file.error();
+    if (!file->log) return Error{ErrorCode::missing_field, "/", "log", ""};
+    DiveLog log = *file->log;
+    std::erase_if(log.divers, [&](const DiverLog& diver) {
+        return find_guest(document.session(), diver.guest) == nullptr;
+    });
+    if (log.divers.empty()) {
+        return Error{ErrorCode::unknown_reference, "/log/divers",
+                     file->log->divers.empty() ? "" : file->log->divers.front().guest.text, ""};
+    }
+    return document.edit_log(tr("Open a log"),
+                             [&](std::optional<DiveLog>& current) { current = log; });
+}
+
+int use_as_measured(SessionDocument& document, const std::vector<GuestId>& guests) {
+    if (!document.review()) return 0;
+    int changed = 0;
+    const Review review = *document.review();
+    const Result<Done> done = document.edit(tr("Use measured breathing"), [&](Session& session) {
+        for (const DiverReview& diver : review.divers) {
+            Guest* guest = find_guest(session, diver.guest);
+            const bool wanted = std::find(guests.begin(), guests.end(), diver.guest) != guests.end();
+            if (guest == nullptr || !wanted || !diver.actual_rmv) continue;
+            const double rounded = std::ceil(diver.actual_rmv->value() * 2.0 - 1e-9) / 2.0;
+            if (rounded < 5.0 || rounded > 100.0) continue;
+            guest->measured_rmv = LitersPerMinute(rounded);
+            ++changed;
+        }
+    });
+    return done ? changed : 0;
+}
+
+}  // namespace leadline
