@@ -164,6 +164,22 @@ TEST(Architecture, EveryFileNamesItsLicence) {
     }
 }
 
+TEST(Architecture, NoTwoTypesOfTheProgramShareAName) {
+    // All live in one namespace: two of a name would be one to the linker, without a warning.
+    static const std::regex type("^(?:class|struct|enum class) ([A-Za-z]+)(?: final)? *(?::[^:]|\\{)",
+                                 std::regex::multiline);
+    std::map<std::string, std::string> seen;
+    for (const Source& source : sources({"core", "ui", "app"})) {
+        if (source.path.ends_with(".cpp")) continue;
+        for (std::sregex_iterator it(source.text.begin(), source.text.end(), type), end; it != end;
+             ++it) {
+            const auto [first, is_new] = seen.emplace((*it)[1], source.path);
+            EXPECT_TRUE(is_new) << (*it)[1] << " in " << first->second << " and " << source.path;
+        }
+    }
+    EXPECT_GT(seen.size(), 50U);
+}
+
 TEST(Architecture, TheTopLevelIsAsAgreed) {
     const std::set<std::string> agreed{"CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE",
                                        "CMakePresets.json", "app", "core", "ui", "resources",

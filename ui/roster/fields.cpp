@@ -137,14 +137,14 @@ void FieldForm::clear_complaints() {
     for (auto* field : findChildren<Field*>()) field->complain({});
 }
 
-// ---- TextLine ----------------------------------------------------------------------------------
+// ---- TypedLine ----------------------------------------------------------------------------------
 
-TextLine::TextLine(const QString& object_name, int longest, QWidget* parent) : QLineEdit(parent) {
+TypedLine::TypedLine(const QString& object_name, int longest, QWidget* parent) : QLineEdit(parent) {
     setObjectName(object_name);
     setMaxLength(longest);
 }
 
-void TextLine::show_text(const std::string& text) {
+void TypedLine::show_text(const std::string& text) {
     const QString wanted = QString::fromStdString(text);
     setToolTip(plain_tip(wanted));
     if (this->text().trimmed() == wanted.trimmed()) return;

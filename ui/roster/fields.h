@@ -54,10 +54,10 @@ private:
 };
 
 /// A line of text that reports every keystroke and is not disturbed by its own value coming back.
-class TextLine : public QLineEdit {
+class TypedLine : public QLineEdit {
     Q_OBJECT
 public:
-    TextLine(const QString& object_name, int longest, QWidget* parent = nullptr);
+    TypedLine(const QString& object_name, int longest, QWidget* parent = nullptr);
     /// Shows a text, unless the line says the same but for spaces at the ends.
     void show_text(const std::string& text);
     [[nodiscard]] std::string trimmed() const { return text().trimmed().toStdString(); }

@@ -89,7 +89,7 @@ GroupList::Line GroupList::add_line(const Group& group, int number) {
     const QString stem = QStringLiteral("group_%1_").arg(number);
     Line line;
     line.id = group.id;
-    line.name = new TextLine(stem + QStringLiteral("name"), longest_name, rows_);
+    line.name = new TypedLine(stem + QStringLiteral("name"), longest_name, rows_);
     line.instructor = new ChoiceBox(stem + QStringLiteral("instructor"), rows_);
     line.assistant = new ChoiceBox(stem + QStringLiteral("assistant"), rows_);
     line.guests = new QLabel(rows_);

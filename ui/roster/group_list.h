@@ -14,7 +14,7 @@ namespace leadline {
 
 class ChoiceBox;
 class FindingList;
-class TextLine;
+class TypedLine;
 
 /// The session's groups, one line each: name, instructor, assistant, how many guests, and below it
 /// what is wrong with the group.
@@ -32,7 +32,7 @@ Q_SIGNALS:
 private:
     struct Line {
         GroupId id;
-        TextLine* name = nullptr;
+        TypedLine* name = nullptr;
         ChoiceBox* instructor = nullptr;
         ChoiceBox* assistant = nullptr;
         QLabel* guests = nullptr;

@@ -71,7 +71,7 @@ void KitPage::build_cylinder() {
 
 void KitPage::add_item(const QString& label, const QString& name, const char* key,
                        std::string Kit::*text) {
-    auto* line = new TextLine(name, longest_item, this);
+    auto* line = new TypedLine(name, longest_item, this);
     auto* suggestions = new QStringListModel(this);
     auto* completer = new QCompleter(suggestions, line);
     completer->setCaseSensitivity(Qt::CaseInsensitive);

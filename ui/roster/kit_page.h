@@ -16,7 +16,7 @@ class CylinderPicker;
 class Field;
 class FieldForm;
 class ShoeBox;
-class TextLine;
+class TypedLine;
 
 /// Sizes, and what was handed out.
 class KitPage : public QWidget {
@@ -31,7 +31,7 @@ public:
 private:
     /// A text of the kit, with what other guests already have as suggestions.
     struct Item {
-        TextLine* line = nullptr;
+        TypedLine* line = nullptr;
         std::string Kit::*text = nullptr;
         QStringListModel* suggestions = nullptr;
     };

@@ -46,7 +46,7 @@ PersonPage::PersonPage(EditDesk& desk, QWidget* parent)
     : QWidget(parent),
       desk_(desk),
       form_(new FieldForm(this)),
-      name_(new TextLine(QStringLiteral("name_edit"), longest_name, this)),
+      name_(new TypedLine(QStringLiteral("name_edit"), longest_name, this)),
       known_(new KnownGuestList(*name_)),
       birth_date_(new BirthDateLine(this)),
       language_(new ChoiceBox(QStringLiteral("language_combo"), this)),

@@ -17,7 +17,7 @@ class ChoiceBox;
 class ClearableBox;
 class Field;
 class FieldForm;
-class TextLine;
+class TypedLine;
 
 /// Who a guest is: name, birth date, language, group, consent, breathing, and staff's own note.
 class PersonPage : public QWidget {
@@ -46,7 +46,7 @@ private:
 
     EditDesk& desk_;
     FieldForm* form_;
-    TextLine* name_;
+    TypedLine* name_;
     Field* name_field_ = nullptr;
     KnownGuestList* known_;
     BirthDateLine* birth_date_;

@@ -73,7 +73,7 @@ StaffList::Line StaffList::add_line(const StaffMember& member, int number) {
     const QString stem = QStringLiteral("staff_%1").arg(number);
     Line line;
     line.id = member.id;
-    line.name = new TextLine(stem + QStringLiteral("_name"), longest_name, rows_);
+    line.name = new TypedLine(stem + QStringLiteral("_name"), longest_name, rows_);
     line.role = new ChoiceBox(stem + QStringLiteral("_role"), rows_);
     line.role->offer({{label(StaffRole::instructor), QStringLiteral("instructor")},
                       {label(StaffRole::assistant), QStringLiteral("assistant")}});

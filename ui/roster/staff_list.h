@@ -15,7 +15,7 @@ class ChoiceBox;
 class CylinderPicker;
 class FindingList;
 class LanguageButton;
-class TextLine;
+class TypedLine;
 
 /// The staff, one line each: name, role, languages, cylinder and fill, and below it what is wrong.
 class StaffList : public QWidget {
@@ -32,7 +32,7 @@ Q_SIGNALS:
 private:
     struct Line {
         StaffId id;
-        TextLine* name = nullptr;
+        TypedLine* name = nullptr;
         ChoiceBox* role = nullptr;
         LanguageButton* languages = nullptr;
         CylinderPicker* cylinder = nullptr;
