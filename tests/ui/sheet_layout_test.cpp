@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gmock/gmock.h>
 
-#include <QFont>
+#include <QFontInfo>
 #include <QFontMetricsF>
 
 #include "ui/sheet/cards.h"
 #include "ui/sheet/card_layout.h"
+#include "ui/sheet/type_setting.h"
 #include "ui_fixture.h"
 
 namespace leadline::testing {
@@ -25,26 +26,49 @@ std::vector<CardContent> cards_of(const Session& session, UnitSystem units) {
     return cards;
 }
 
-/// Text items that leave the card they stand on, or that lie on one another.
+/// Where the letters of a text really stand: from the height of a capital down to a descender, as
+/// wide as the line is set. Frames may touch; letters may not.
+std::vector<QRectF> letter_boxes(const TextItem& text) {
+    constexpr double capital = 0.72;     // of the size, Noto Sans
+    constexpr double descender = 0.22;
+    const double size = text.points * mm_per_point;
+    std::vector<QRectF> boxes;
+    for (const TextLine& line : text.lines) {
+        const bool bold = text.bold || line.bold_letters == line.text.size();
+        // Measured large and scaled down, so that no hinting of small type gets in.
+        const QFontMetricsF metrics(sheet_font(100.0, bold));
+        const double em = QFontInfo(sheet_font(100.0, bold)).pixelSize();
+        const double width = metrics.horizontalAdvance(line.text) / em * size;
+        boxes.emplace_back(line.left, line.baseline - capital * size, width,
+                           (capital + descender) * size);
+    }
+    return boxes;
+}
+
+/// Texts that leave the card they stand on, or whose letters lie on those of another.
 QStringList faults(const Page& page) {
-    constexpr double hair = 0.05;  // [mm]
+    constexpr double hair = 0.3;  // [mm], of overlap that no eye sees
     QStringList found;
-    std::vector<const TextItem*> texts;
+    std::vector<std::pair<QRectF, QString>> placed;
     for (const SheetItem& item : page.items) {
         const auto* text = std::get_if<TextItem>(&item);
-        if (text == nullptr) continue;
-        const bool inside = std::any_of(page.frames.begin(), page.frames.end(), [&](const QRectF& f) {
-            return f.adjusted(-hair, -hair, hair, hair).contains(text->rect);
-        });
-        if (!inside) found << QStringLiteral("outside: ") + text->lines.front().text;
-        for (const TextItem* other : texts) {
-            const QRectF overlap = text->rect.intersected(other->rect);
-            if (overlap.width() > hair && overlap.height() > hair) {
-                found << QStringLiteral("overlap: ") + text->lines.front().text +
-                             QStringLiteral(" / ") + other->lines.front().text;
+        if (text == nullptr || text->lines.empty()) continue;
+        const QString first = text->lines.front().text;
+        std::vector<QRectF> own = letter_boxes(*text);
+        for (const QRectF& box : own) {
+            const bool inside =
+                std::any_of(page.frames.begin(), page.frames.end(), [&](const QRectF& frame) {
+                    return frame.adjusted(-hair, -hair, hair, hair).contains(box);
+                });
+            if (!inside) found << QStringLiteral("outside: ") + first;
+            for (const auto& [other, words] : placed) {
+                const QRectF overlap = box.intersected(other);
+                if (overlap.width() > hair && overlap.height() > hair) {
+                    found << QStringLiteral("overlap: ") + first + QStringLiteral(" / ") + words;
+                }
             }
         }
-        texts.push_back(text);
+        for (const QRectF& box : own) placed.emplace_back(box, first);
     }
     return found;
 }
@@ -129,6 +153,25 @@ TEST(CardLayoutOfMany, TwelveGuestsWithLongNamesFit) {
     }
 }
 
+TEST(CardLayoutOfMany, TheFinderOfFaultsFindsThem) {
+    std::vector<Page> pages =
+        card_pages(cards_of(sample("salt-cove").session, UnitSystem::metric), CardSize::a6_on_a4);
+    TextItem stray;
+    stray.points = 10.0;
+    stray.lines = {{QStringLiteral("stray"), 103.0, 60.0, 0}};  // over the edge of the first card
+    pages.front().items.push_back(stray);
+    EXPECT_NE(faults(pages.front()).join(u' ').indexOf(QStringLiteral("outside: stray")), -1);
+    for (SheetItem& item : pages.front().items) {
+        auto* text = std::get_if<TextItem>(&item);
+        if (text == nullptr || text->lines.empty()) continue;
+        TextItem twice = *text;
+        twice.lines.front().text = QStringLiteral("twice");
+        pages.front().items.push_back(twice);
+        break;
+    }
+    EXPECT_NE(faults(pages.front()).join(u' ').indexOf(QStringLiteral("overlap: twice")), -1);
+}
+
 TEST(CardLayoutOfMany, NoGuestsMakeNoPages) {
     EXPECT_TRUE(card_pages({}, CardSize::a6_on_a4).empty());
 }
@@ -190,7 +233,7 @@ TEST(CardContentTest, StaysShort) {
     for (const CardContent& card :
          cards_of(sample("harbour-morning").session, UnitSystem::metric)) {
         const QString words = all_words(card).join(u' ').simplified();
-        EXPECT_LE(words.split(u' ').size(), 230) << words.toStdString();
+        EXPECT_LE(words.split(u' ').size(), 260) << words.toStdString();
     }
 }
 

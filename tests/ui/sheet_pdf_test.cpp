@@ -59,8 +59,8 @@ TEST_F(SheetPdf, EmbedsEveryFont) {
     for (int row = 0; std::getline(lines, line); ++row) {
         if (row < 2) continue;
         ++seen;
-        // name, type, encoding, emb, sub, uni: the first yes is "embedded".
-        EXPECT_THAT(line, HasSubstr(" yes yes yes")) << line;
+        // name, type, encoding, then: embedded, subset, with a map to Unicode.
+        EXPECT_THAT(line, ::testing::ContainsRegex(" yes +(yes|no) +yes +[0-9]"));
     }
     EXPECT_GT(seen, 0);
 }
@@ -101,7 +101,7 @@ double difference(const QImage& a, const QImage& b) {
         for (int x = 0; x < small_a.width(); ++x) {
             const int delta =
                 qGray(small_a.pixel(x, y)) - qGray(small_b.pixel(x, y));
-            differing += std::abs(delta) > 96 ? 1 : 0;
+            differing += std::abs(delta) > 80 ? 1 : 0;
         }
     }
     return static_cast<double>(differing) / (small_a.width() * small_a.height());
@@ -124,11 +124,11 @@ TEST_F(SheetPdf, ThePreviewIsWhatThePdfShows) {
     painter.setRenderHint(QPainter::Antialiasing);
     SheetPainter().paint(painter, pages.front(), 102.0 / 25.4);
     painter.end();
-    EXPECT_LT(difference(printed, drawn), 0.02);
+    EXPECT_LT(difference(printed, drawn), 0.04);
     // The measure can tell: another page differs far more.
     QImage other(printed.size(), QImage::Format_RGB32);
     other.fill(Qt::white);
-    EXPECT_GT(difference(printed, other), 0.04);
+    EXPECT_GT(difference(printed, other), 0.10);
 }
 
 class BriefingTabTest : public SheetPdf {

@@ -83,6 +83,7 @@ DebriefTab::DebriefTab(SessionDocument& document, QWidget* parent)
     auto* message_line = new QHBoxLayout;
     message_line->addWidget(message_icon_, 0, Qt::AlignTop);
     message_line->addWidget(message_, 1);
+    pages_->setObjectName(QStringLiteral("debrief_pages"));
     pages_->addWidget(build_empty());
     pages_->addWidget(build_log());
     auto* layout = new QVBoxLayout(this);

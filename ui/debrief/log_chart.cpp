@@ -88,7 +88,7 @@ private:
         painter_.drawLine(area_.bottomLeft(), area_.bottomRight());
         painter_.setPen(inks_.faint);
         const bool imperial = document_.units() == UnitSystem::imperial;
-        const double step = imperial ? 10.0 * 0.3048 : (depth_ > 8.0 ? 4.0 : 2.0);
+        const double step = imperial ? 10.0 * 0.3048 : (depth_ > 12.0 ? 4.0 : 2.0);
         for (double depth = 0.0; depth <= depth_; depth += step) {
             const double y = at(Minutes(0.0), Depth(Meters(depth))).y();
             painter_.drawText(QRectF(0, y - 10, left_margin - 8, 20),

@@ -103,7 +103,7 @@ FindingsPanel::FindingsPanel(SessionDocument& document, QWidget* parent)
       title_(new QLabel(this)),
       detail_(new QLabel(this)),
       go_(new QPushButton(tr("&Show"), this)),
-      overrule_(new QPushButton(this)) {
+      overrule_(new QPushButton(tr("Go ahead &anyway…"), this)) {
     setObjectName(QStringLiteral("findings_panel"));
     title_->setObjectName(QStringLiteral("findings_title"));
     QFont heading = title_->font();
@@ -160,10 +160,8 @@ void FindingsPanel::focus_list() {
 }
 
 void FindingsPanel::show_current() {
-    const Readiness ready = document_.plan().readiness;
-    title_->setText(model_->rowCount() == 0
-                        ? tr("Nothing found")
-                        : tr("Findings (%1)").arg(ready.stops + ready.cautions + ready.notes));
+    title_->setText(model_->rowCount() == 0 ? tr("Nothing found")
+                                            : tr("Findings (%1)").arg(model_->rowCount()));
     const int row = list_->currentIndex().row();
     const Finding* finding = model_->finding_at(row);
     go_->setVisible(finding != nullptr);

@@ -123,6 +123,7 @@ MainWindow::MainWindow(SessionDocument& document, RecordKeeper& keeper, QWidget*
 
 void MainWindow::build_tabs() {
     tabs_->setObjectName(QStringLiteral("tabs"));
+    tabs_->setAccessibleName(tr("The five questions"));
     tabs_->setDocumentMode(true);
     QFont font = tabs_->font();
     font.setPointSizeF(font.pointSizeF() * 1.1);

@@ -94,44 +94,57 @@ Inks inks(const QPalette& palette) {
             QColor(0x23, 0x3B, 0x44)};
 }
 
-QIcon severity_icon(Severity severity, const QPalette& palette) {
+namespace {
+
+/// The shape in one ink, its inner mark in another.
+QPixmap severity_shape(Severity severity, const QColor& ink, const QColor& mark) {
     constexpr int side = 48;
-    const Inks colours = inks(palette);
     QPixmap pixmap(side, side);
     pixmap.fill(Qt::transparent);
     QPainter painter(&pixmap);
     painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(ink);
     switch (severity) {
-        case Severity::stop: {
-            painter.setPen(Qt::NoPen);
-            painter.setBrush(colours.stop);
+        case Severity::stop:
             painter.drawRoundedRect(QRectF(6, 6, 36, 36), 5, 5);
-            painter.setBrush(palette.color(QPalette::Base));
+            painter.setBrush(mark);
             painter.drawRect(QRectF(14, 20, 20, 8));
             break;
-        }
         case Severity::caution: {
             QPainterPath triangle;
             triangle.moveTo(24, 5);
             triangle.lineTo(45, 42);
             triangle.lineTo(3, 42);
             triangle.closeSubpath();
-            painter.setPen(Qt::NoPen);
-            painter.setBrush(colours.caution);
             painter.drawPath(triangle);
-            painter.setBrush(palette.color(QPalette::Base));
+            painter.setBrush(mark);
             painter.drawRect(QRectF(21.5, 17, 5, 13));
             painter.drawRect(QRectF(21.5, 33, 5, 5));
             break;
         }
-        case Severity::note: {
-            painter.setPen(QPen(colours.note, 5));
+        case Severity::note:
+            painter.setPen(QPen(ink, 5));
             painter.setBrush(Qt::NoBrush);
             painter.drawEllipse(QRectF(8, 8, 32, 32));
             break;
-        }
     }
-    return QIcon(pixmap);
+    return pixmap;
+}
+
+}  // namespace
+
+QIcon severity_icon(Severity severity, const QPalette& palette) {
+    const Inks colours = inks(palette);
+    QColor ink = colours.note;
+    if (severity == Severity::stop) ink = colours.stop;
+    if (severity == Severity::caution) ink = colours.caution;
+    QIcon icon(severity_shape(severity, ink, palette.color(QPalette::Base)));
+    // On a selected row the ink would drown in the highlight.
+    icon.addPixmap(severity_shape(severity, palette.color(QPalette::HighlightedText),
+                                  palette.color(QPalette::Highlight)),
+                   QIcon::Selected);
+    return icon;
 }
 
 }  // namespace leadline

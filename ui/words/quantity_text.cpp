@@ -93,7 +93,13 @@ QString text(MetersPerMinute rate, UnitSystem units) {
     return with_unit(rate.value(), tenth < 0.05 ? 0 : 1, tr("m/min"));
 }
 
-QString text(Minutes time) { return with_unit(time.value(), 0, tr("min")); }
+QString text(Minutes time) {
+    // Plans are drawn in half minutes; anything finer is an estimate and shown whole.
+    const double halves = time.value() * 2.0;
+    const auto nearest = static_cast<int>(std::lround(halves));
+    const bool is_half = std::abs(halves - nearest) < 0.02 && nearest % 2 != 0;
+    return with_unit(time.value(), is_half ? 1 : 0, tr("min"));
+}
 
 QString text(Liters volume, UnitSystem units) {
     if (units == UnitSystem::imperial) {
