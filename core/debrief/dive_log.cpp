@@ -18,7 +18,7 @@ Error range_error(const std::string& place, double value, const std::string& all
     return {ErrorCode::out_of_range, place, number_text(value), allowed};
 }
 
-Result<Done> check_samples(const DiverLog& diver, std::size_t index) {
+Result<Done> check_samples(const LogEntry& diver, std::size_t index) {
     double last = -1.0;
     for (std::size_t i = 0; i < diver.samples.size(); ++i) {
         const double time = diver.samples[i].time.value();
@@ -55,7 +55,7 @@ Bars highest_reading(const Guest& guest, const Session& session) {
     return Bars(std::ceil(gauge_pressure(*type, full, water, atmosphere).value()));
 }
 
-Result<Done> check_diver(const DiverLog& diver, std::size_t index, const Session& session) {
+Result<Done> check_diver(const LogEntry& diver, std::size_t index, const Session& session) {
     const Guest* guest = find_guest(session, diver.guest);
     if (guest == nullptr) {
         return Error{ErrorCode::unknown_reference, diver_place(index, "guest"), diver.guest.text,
@@ -89,9 +89,9 @@ Result<Done> check_diver(const DiverLog& diver, std::size_t index, const Session
 
 }  // namespace
 
-const DiverLog* find_log(const DiveLog& log, const GuestId& id) {
+const LogEntry* find_log(const DiveLog& log, const GuestId& id) {
     const auto found = std::find_if(log.divers.begin(), log.divers.end(),
-                                    [&](const DiverLog& diver) { return diver.guest == id; });
+                                    [&](const LogEntry& diver) { return diver.guest == id; });
     return found == log.divers.end() ? nullptr : &*found;
 }
 

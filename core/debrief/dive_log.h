@@ -21,7 +21,7 @@ struct DepthSample {
 };
 
 /// What happened to one guest.
-struct DiverLog {
+struct LogEntry {
     GuestId guest;
     Bars start_pressure{};  ///< gauge, read in the water or with the cylinder at water temperature
     Bars end_pressure{};
@@ -29,7 +29,7 @@ struct DiverLog {
     std::vector<DepthSample> samples;  ///< may be empty; then the group's or the plan's depth serves
     bool ears_troubled = false;
     std::string note;
-    friend bool operator==(const DiverLog&, const DiverLog&) = default;
+    friend bool operator==(const LogEntry&, const LogEntry&) = default;
 };
 
 /// What happened: times, head count and one entry a guest.
@@ -38,12 +38,12 @@ struct DiveLog {
     TimeOfDay time_out;
     int heads_in = 0;
     int heads_out = 0;
-    std::vector<DiverLog> divers;
+    std::vector<LogEntry> divers;
     std::string note;
     friend bool operator==(const DiveLog&, const DiveLog&) = default;
 };
 
-const DiverLog* find_log(const DiveLog& log, const GuestId& id);
+const LogEntry* find_log(const DiveLog& log, const GuestId& id);
 
 /// Checks a log against its session: every guest known and named once; end pressure not above start
 /// pressure; start not over what a cylinder at its working pressure reads in water so warm; duration

@@ -24,13 +24,13 @@ struct Track {
     DepthSource source = DepthSource::own_samples;
 };
 
-bool usable(const DiverLog& diver) { return diver.samples.size() >= 2; }
+bool usable(const LogEntry& diver) { return diver.samples.size() >= 2; }
 
 /// The diver's own track, else that of somebody in the same group, else the plan's.
-Track track_of(const DiverLog& diver, const Guest& guest, const Session& session,
+Track track_of(const LogEntry& diver, const Guest& guest, const Session& session,
                const DiveLog& log) {
     if (usable(diver)) return {diver.samples, DepthSource::own_samples};
-    for (const DiverLog& other : log.divers) {
+    for (const LogEntry& other : log.divers) {
         if (guest.group.empty()) break;  // guests in no group were not together
         const Guest* companion = find_guest(session, other.guest);
         if (companion != nullptr && companion->group == guest.group && usable(other)) {
@@ -89,7 +89,7 @@ public:
 
     Review run() {
         for (const Guest& guest : session_.guests) {
-            if (const DiverLog* diver = find_log(log_, guest.id)) {
+            if (const LogEntry* diver = find_log(log_, guest.id)) {
                 review_.divers.push_back(diver_review(guest, *diver));
                 judge(review_.divers.back());
             } else {
@@ -107,7 +107,7 @@ public:
     }
 
 private:
-    DiverReview diver_review(const Guest& guest, const DiverLog& diver) const {
+    DiverReview diver_review(const Guest& guest, const LogEntry& diver) const {
         DiverReview result;
         result.guest = guest.id;
         result.group = guest.group;
@@ -159,7 +159,7 @@ private:
         return rmv_of(used, bar * duration(session_.profile).value());
     }
 
-    void measure_air(const Guest& guest, const DiverLog& diver, const Track& track,
+    void measure_air(const Guest& guest, const LogEntry& diver, const Track& track,
                      DiverReview& result) const {
         if (!guest.kit.cylinder || diver.duration.value() <= 0.0) return;
         const CylinderType* type = find_cylinder_type(guest.kit.cylinder->type);

@@ -176,8 +176,8 @@ Session read_session_fields(const FieldReader& from) {
     return session;
 }
 
-DiverLog read_diver(const FieldReader& from) {
-    DiverLog diver;
+LogEntry read_diver(const FieldReader& from) {
+    LogEntry diver;
     diver.guest = from.id<GuestId>("guest");
     diver.start_pressure = Bars(from.number("start_pressure_bar"));
     diver.end_pressure = Bars(from.number("end_pressure_bar"));

@@ -143,7 +143,7 @@ ordered_json guest_json(const Guest& guest) {
     return to;
 }
 
-ordered_json diver_json(const DiverLog& diver) {
+ordered_json diver_json(const LogEntry& diver) {
     ordered_json to = ordered_json::object();
     to["guest"] = diver.guest.text;
     to["start_pressure_bar"] = number_json(diver.start_pressure.value());

@@ -25,7 +25,7 @@ Result<Done> remove_others(const QSqlDatabase& database, SessionRow row, const D
                            const DiveLog& now) {
     Statement remove(database,
                      u"DELETE FROM log_divers WHERE session_id = ? AND guest_id = ?"_qs);
-    for (const DiverLog& diver : before.divers) {
+    for (const LogEntry& diver : before.divers) {
         if (find_log(now, diver.guest) != nullptr) continue;
         const Result<Done> removed = remove.run(row.value, diver.guest);
         if (!removed) return removed;
@@ -44,7 +44,7 @@ Result<Done> write_divers(const QSqlDatabase& database, SessionRow row, const Di
                   "duration_min = excluded.duration_min, "
                   "ears_troubled = excluded.ears_troubled, note = excluded.note"_qs);
     int position = 0;
-    for (const DiverLog& diver : log.divers) {
+    for (const LogEntry& diver : log.divers) {
         const Result<Done> done =
             put.run(row.value, diver.guest, position++, diver.start_pressure, diver.end_pressure,
                     diver.duration, diver.ears_troubled, diver.note);
@@ -62,7 +62,7 @@ public:
           insert_(database, u"INSERT INTO log_samples (session_id, guest_id, position, time_min, "
                             "depth_m) VALUES (?, ?, ?, ?, ?)"_qs) {}
 
-    Result<Done> replace(const DiverLog& diver) {
+    Result<Done> replace(const LogEntry& diver) {
         const Result<Done> removed = remove_.run(row_.value, diver.guest);
         if (!removed) return removed;
         int position = 0;
@@ -83,8 +83,8 @@ private:
 Result<Done> write_samples(const QSqlDatabase& database, SessionRow row, const DiveLog& before,
                            const DiveLog& now) {
     SampleWriter writer(database, row);
-    for (const DiverLog& diver : now.divers) {
-        const DiverLog* stored = find_log(before, diver.guest);
+    for (const LogEntry& diver : now.divers) {
+        const LogEntry* stored = find_log(before, diver.guest);
         const bool same = stored != nullptr ? stored->samples == diver.samples
                                             : diver.samples.empty();
         if (same) continue;
@@ -94,8 +94,8 @@ Result<Done> write_samples(const QSqlDatabase& database, SessionRow row, const D
     return Done{};
 }
 
-DiverLog read_diver(Row& row) {
-    DiverLog diver;
+LogEntry read_diver(Row& row) {
+    LogEntry diver;
     diver.guest = GuestId(row.text());
     diver.start_pressure = row.quantity<Bars>();
     diver.end_pressure = row.quantity<Bars>();
@@ -109,7 +109,7 @@ DepthSample read_sample(Row& row) {
     return DepthSample{row.quantity<Minutes>(), Depth(row.quantity<Meters>())};
 }
 
-Result<std::vector<DiverLog>> read_divers(const QSqlDatabase& database, SessionRow row) {
+Result<std::vector<LogEntry>> read_divers(const QSqlDatabase& database, SessionRow row) {
     auto divers = Statement(database, u"SELECT guest_id, start_pressure_bar, end_pressure_bar, "
                                       "duration_min, ears_troubled, note FROM log_divers "
                                       "WHERE session_id = ? ORDER BY position"_qs)
@@ -117,7 +117,7 @@ Result<std::vector<DiverLog>> read_divers(const QSqlDatabase& database, SessionR
     if (!divers) return divers;
     Statement select(database, u"SELECT time_min, depth_m FROM log_samples "
                                "WHERE session_id = ? AND guest_id = ? ORDER BY position"_qs);
-    for (DiverLog& diver : *divers) {
+    for (LogEntry& diver : *divers) {
         auto samples = select.all(read_sample, row.value, diver.guest);
         if (!samples) return samples.error();
         diver.samples = std::move(*samples);

@@ -324,7 +324,7 @@ TEST(SessionFile, AnotherSchemaIsNoWayAroundTheTypes) {
 TEST(SessionFile, OfTwoHundredGuestsWithLogsFits) {
     SessionFile file = full_session();
     const Guest guest = file.session.guests[0];
-    DiverLog diver = file.log->divers[0];
+    LogEntry diver = file.log->divers[0];
     diver.samples.clear();
     for (int i = 0; i < 200; ++i) {
         diver.samples.push_back({Minutes(i * 0.25), Depth(Meters(6.0 + (i % 7) / 10.0))});

@@ -19,7 +19,7 @@ void fill_group(Scene& scene, std::size_t guests) {
     }
 }
 
-DiverLog& logged(Scene& scene) {
+LogEntry& logged(Scene& scene) {
     if (!scene.log) scene.log = log_as_planned(scene.session, plan_of(scene));
     return scene.log->divers.front();
 }

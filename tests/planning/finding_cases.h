@@ -31,6 +31,6 @@ Guest& guest_of(Scene& scene, std::size_t index = 0);
 /// Guests like the first one, until there are so many in the blue group.
 void fill_group(Scene& scene, std::size_t guests);
 /// The log's entry of the first guest; the scene gets a log as planned when it has none.
-DiverLog& logged(Scene& scene);
+LogEntry& logged(Scene& scene);
 
 }  // namespace leadline

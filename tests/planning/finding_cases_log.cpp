@@ -5,7 +5,7 @@ namespace leadline {
 namespace {
 
 void log_depth(Scene& scene, double depth) {
-    DiverLog& diver = logged(scene);
+    LogEntry& diver = logged(scene);
     for (const std::size_t corner : {2U, 3U, 4U}) diver.samples[corner].depth = meters(depth);
 }
 

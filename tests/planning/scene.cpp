@@ -154,7 +154,7 @@ DiveLog log_as_planned(const Session& session, const Plan& plan) {
     log.heads_in = 3;
     log.heads_out = 3;
     for (const GuestGas& gas : plan.guests) {
-        DiverLog diver;
+        LogEntry diver;
         diver.guest = gas.guest;
         diver.start_pressure = gas.start_pressure;
         diver.end_pressure = gas.end_pressure;

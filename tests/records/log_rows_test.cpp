@@ -29,7 +29,7 @@ protected:
         must(store_.save(row_, file_));
         EXPECT_EQ(must(store_.load(row_)), file_);
     }
-    std::vector<DiverLog>& divers() { return file_.log->divers; }
+    std::vector<LogEntry>& divers() { return file_.log->divers; }
 
     std::unique_ptr<Database> database_ = [] {
         auto opened = test::open(u":memory:"_qs);

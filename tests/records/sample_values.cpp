@@ -82,8 +82,8 @@ DiveLog full_log() {
     log.time_out = TimeOfDay{648};
     log.heads_in = 4;
     log.heads_out = 3;
-    DiverLog second{GuestId("guest-3"), Bars(199.9), Bars(71.1), Minutes(31.7), {}, false, ""};
-    DiverLog first{GuestId("guest-12"),
+    LogEntry second{GuestId("guest-3"), Bars(199.9), Bars(71.1), Minutes(31.7), {}, false, ""};
+    LogEntry first{GuestId("guest-12"),
                    Bars(193.1),
                    Bars(88.8),
                    Minutes(29.9),

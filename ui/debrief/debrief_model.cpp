@@ -179,7 +179,7 @@ bool DebriefModel::edit_diver(const GuestId& id, int column, double value) {
             tr("Change the log"),
             [&](std::optional<DiveLog>& log) {
                 if (!log) return;
-                for (DiverLog& diver : log->divers) {
+                for (LogEntry& diver : log->divers) {
                     if (diver.guest != id) continue;
                     switch (column) {
                         case start_column:

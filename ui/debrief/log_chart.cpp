@@ -39,10 +39,10 @@ public:
         draw_water();
         draw_axes();
         if (!document_.log()) return;
-        for (const DiverLog& diver : document_.log()->divers) {
+        for (const LogEntry& diver : document_.log()->divers) {
             if (diver.guest != current_) draw_line(diver, false);
         }
-        for (const DiverLog& diver : document_.log()->divers) {
+        for (const LogEntry& diver : document_.log()->divers) {
             if (diver.guest == current_) draw_line(diver, true);
         }
     }
@@ -52,7 +52,7 @@ private:
         minutes_ = duration(document_.session().profile).value();
         depth_ = deepest(document_.session().profile).meters().value();
         if (document_.log()) {
-            for (const DiverLog& diver : document_.log()->divers) {
+            for (const LogEntry& diver : document_.log()->divers) {
                 for (const DepthSample& sample : diver.samples) {
                     minutes_ = std::max(minutes_, sample.time.value());
                     depth_ = std::max(depth_, sample.depth.meters().value());
@@ -102,7 +102,7 @@ private:
         }
     }
 
-    void draw_line(const DiverLog& diver, bool chosen) {
+    void draw_line(const LogEntry& diver, bool chosen) {
         if (diver.samples.size() < 2) return;
         QPolygonF line;
         for (const DepthSample& sample : diver.samples) line << at(sample.time, sample.depth);
@@ -116,7 +116,7 @@ private:
     }
 
     /// Names stand in the right margin beside the line's end, pushed down where another stands.
-    void name_line(const DiverLog& diver, QPointF end, bool chosen) {
+    void name_line(const LogEntry& diver, QPointF end, bool chosen) {
         const Guest* guest = find_guest(document_.session(), diver.guest);
         QFont font = painter_.font();
         font.setBold(chosen);
@@ -141,7 +141,7 @@ private:
         painter_.setFont(font);
     }
 
-    void mark_limits(const DiverLog& diver) {
+    void mark_limits(const LogEntry& diver) {
         if (!document_.review()) return;
         QStringList words;
         for (const Finding& finding : document_.review()->findings) {

@@ -25,7 +25,7 @@ DiveLog started_log(const Session& session, const Plan& plan) {
     log.time_out = TimeOfDay{std::min(last_minute, log.time_in.minutes_after_midnight + minutes)};
     log.heads_in = static_cast<int>(session.guests.size());
     for (const Guest& guest : session.guests) {
-        DiverLog diver;
+        LogEntry diver;
         diver.guest = guest.id;
         if (const GuestGas* gas = find_gas(plan, guest.id); gas != nullptr && gas->has_cylinder) {
             diver.start_pressure = Bars(std::floor(gas->start_pressure.value()));
@@ -44,7 +44,7 @@ Result<Done> load_log(SessionDocument& document, const QString& path) {
     if (!file) return file.error();
     if (!file->log) return Error{ErrorCode::missing_field, "/", "log", ""};
     DiveLog log = *file->log;
-    std::erase_if(log.divers, [&](const DiverLog& diver) {
+    std::erase_if(log.divers, [&](const LogEntry& diver) {
         return find_guest(document.session(), diver.guest) == nullptr;
     });
     if (log.divers.empty()) {

@@ -107,7 +107,7 @@ Result<Done> SessionDocument::edit(const QString& what,
     change(after.session);
     // A guest who is removed takes the own log entry along.
     if (after.log) {
-        std::erase_if(after.log->divers, [&](const DiverLog& diver) {
+        std::erase_if(after.log->divers, [&](const LogEntry& diver) {
             return find_guest(after.session, diver.guest) == nullptr;
         });
     }
