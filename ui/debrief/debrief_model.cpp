@@ -90,7 +90,7 @@ QString DebriefModel::shown(const DiverReview& diver, int column) const {
         case deepest_column:
             return diver.depth_source == DepthSource::own_samples
                        ? text(diver.deepest, units)
-                       : tr("%1 (%2)").arg(text(diver.deepest, units), label(diver.depth_source));
+                       : tr("about %1").arg(text(diver.deepest, units));
         case mean_depth_column: return text(diver.mean_depth, units);
         case used_column:
             return tr("%1 of %2").arg(text(diver.used_volume, units),
@@ -118,6 +118,9 @@ QVariant DebriefModel::data(const QModelIndex& index, int role) const {
             if (index.column() == rmv_column || index.column() == rmv_change_column) {
                 return tr("Air used, over the pressure along the dive (%1). Planned: %2.")
                     .arg(label(diver->depth_source), text(diver->planned_rmv, document_.units()));
+            }
+            if (index.column() == deepest_column || index.column() == mean_depth_column) {
+                return tr("From %1.").arg(label(diver->depth_source));
             }
             return index.column() == name_column ? name_of(*diver) : QVariant();
         case Qt::CheckStateRole:

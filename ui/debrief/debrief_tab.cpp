@@ -399,9 +399,14 @@ void DebriefTab::use_measured(bool all) {
         for (const Guest& guest : document_.session().guests) guests.push_back(guest.id);
     }
     const int changed = use_as_measured(document_, guests);
-    say(changed > 0 ? tr("%n guest(s) will be planned with the rate breathed here.", nullptr, changed)
-                    : tr("No rate could be taken over."),
-        Severity::note);
+    if (changed == 0) {
+        say(tr("No rate could be taken over."), Severity::note);
+    } else if (changed == 1) {
+        say(tr("1 guest will be planned with the rate breathed here."), Severity::note);
+    } else {
+        say(tr("%1 guests will be planned with the rate breathed here.").arg(changed),
+            Severity::note);
+    }
 }
 
 void DebriefTab::say(const QString& text, Severity severity) {

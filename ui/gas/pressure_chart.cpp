@@ -253,7 +253,7 @@ void PressureChart::place_labels() {
     }
     if (hidden > 0) {
         Label more;
-        more.text = tr("and %n more in the table", nullptr, hidden);
+        more.text = tr("and %1 more in the table").arg(hidden);
         more.box = QRectF(plot_.right() + label_gap, bottom - metrics.height(),
                           metrics.horizontalAdvance(more.text), metrics.height());
         more.box.moveRight(std::min(more.box.right(), width() - 2.0));

@@ -173,7 +173,8 @@ void BriefingTab::refresh() {
                                  : tr("No card to show: every ticked guest has a stop, or none is "
                                       "ticked."));
     preview_->show_pages(card_pages(selection.cards, size()));
-    QString text = tr("%n card(s)", nullptr, static_cast<int>(selection.cards.size()));
+    const auto count = selection.cards.size();
+    QString text = count == 1 ? tr("1 card") : tr("%1 cards").arg(count);
     if (!selection.blocked.empty()) {
         text += QStringLiteral(" · ") + tr("%1 refused: a stop stands")
                                             .arg(selection.blocked.size());
@@ -223,7 +224,9 @@ void BriefingTab::save_pdf() {
     if (!written) {
         say(words(written.error()), Severity::stop);
     } else {
-        say(tr("%n page(s) saved to %1", nullptr, *written).arg(path), Severity::note);
+        say(*written == 1 ? tr("1 page saved to %1").arg(path)
+                          : tr("%1 pages saved to %2").arg(*written).arg(path),
+            Severity::note);
     }
 }
 
@@ -258,7 +261,9 @@ void BriefingTab::print() {
         sheet.paint(painter, preview_->pages()[static_cast<std::size_t>(page)], pixels_per_mm);
     }
     painter.end();
-    say(tr("%n page(s) sent to the printer", nullptr, preview_->count()), Severity::note);
+    say(preview_->count() == 1 ? tr("1 page sent to the printer")
+                               : tr("%1 pages sent to the printer").arg(preview_->count()),
+        Severity::note);
 }
 
 void BriefingTab::overrule() {

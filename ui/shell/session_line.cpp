@@ -167,7 +167,7 @@ void SessionLine::show_readiness() {
     QString words;
     QColor ink = colours.note;
     if (ready.stops > 0) {
-        words = tr("%n stop(s)", nullptr, ready.stops);
+        words = ready.stops == 1 ? tr("1 stop") : tr("%1 stops").arg(ready.stops);
         if (ready.cautions > 0) words += QStringLiteral(" · ") + tr("%1 care").arg(ready.cautions);
         ready_->setIcon(severity_icon(Severity::stop, palette()));
         ink = colours.stop;

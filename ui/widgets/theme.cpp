@@ -60,6 +60,11 @@ QPalette dark_palette() {
     palette.setColor(QPalette::ToolTipBase, sheet);
     palette.setColor(QPalette::ToolTipText, ink);
     palette.setColor(QPalette::Mid, QColor(0x4A, 0x53, 0x59));
+    // Fusion draws edges with these; left alone they would stay the light look's.
+    palette.setColor(QPalette::Light, QColor(0x4A, 0x53, 0x59));
+    palette.setColor(QPalette::Midlight, QColor(0x3A, 0x43, 0x49));
+    palette.setColor(QPalette::Dark, QColor(0x12, 0x16, 0x19));
+    palette.setColor(QPalette::Shadow, QColor(0x0A, 0x0D, 0x0F));
     const QColor greyed(0x7E, 0x83, 0x84);
     for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText}) {
         palette.setColor(QPalette::Disabled, role, greyed);
