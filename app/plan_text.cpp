@@ -45,7 +45,7 @@ QString groups_text(const Session& session, const Plan& plan, UnitSystem units) 
         text += tr("%1: %2 is first to reach the reserve")
                     .arg(subject_name(group.group, session), name_of(session, *group.limiting_guest));
         if (gas != nullptr && gas->minutes_to_reserve) {
-            text += tr(" (%1 at depth)").arg(leadline::text(*gas->minutes_to_reserve));
+            text += tr(" (%1 at depth)").arg(leadline::text(*gas->minutes_to_reserve, Rounding::down));
         }
         text += group.cut_short ? tr("; the dive must end after %1.").arg(leadline::text(group.ends_at))
                                 : tr("; the planned %1 are covered.").arg(leadline::text(group.ends_at));
@@ -107,7 +107,9 @@ QString plan_text(const Session& session, const Plan& plan, UnitSystem units) {
                         pressure(gas.leave_pressure, Rounding::up),
                         pressure(gas.signal_pressure, Rounding::up),
                         pressure(gas.end_pressure, Rounding::down),
-                        gas.minutes_to_reserve ? leadline::text(*gas.minutes_to_reserve) : none});
+                        gas.minutes_to_reserve
+                            ? leadline::text(*gas.minutes_to_reserve, Rounding::down)
+                            : none});
     }
     text += columns(rows) + u'\n' + findings_text(session, plan.findings, units);
     text += tr("\nEstimates for planning, on the side of more air used. The gauge, the guest's "

@@ -30,6 +30,13 @@ TEST(QuantityText, RoundsToTheSideAskedFor) {
               QString(u"7.9" + QString(space) + u"m"));
 }
 
+TEST(QuantityText, MinutesAreHalvesInPlansAndWholeInEstimates) {
+    EXPECT_EQ(text(Minutes(31.5)), QString(u"31.5" + QString(space) + u"min"));
+    EXPECT_EQ(text(Minutes(31.3)), QString(u"31" + QString(space) + u"min"));
+    EXPECT_EQ(text(Minutes(40.8), Rounding::down), QString(u"40" + QString(space) + u"min"));
+    EXPECT_EQ(text(Minutes(31.5), Rounding::down), QString(u"31" + QString(space) + u"min"));
+}
+
 TEST(QuantityText, NeverWritesMinusZero) {
     EXPECT_EQ(text(Kelvins(Celsius(-0.01)), UnitSystem::metric),
               QString(u"0" + QString(space) + u"°C"));

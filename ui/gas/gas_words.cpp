@@ -3,7 +3,6 @@
 
 #include <QCoreApplication>
 #include <algorithm>
-#include <cmath>
 
 #include "ui/document/session_document.h"
 #include "ui/words/finding_words.h"
@@ -57,10 +56,7 @@ const Finding* open_finding(const Plan& plan, FindingCode code, const Subject& s
     return found == plan.findings.end() ? nullptr : &*found;
 }
 
-QString whole_minutes(Minutes time) {
-    constexpr double slack = 1e-6;
-    return text(Minutes(std::floor(time.value() + slack)));
-}
+QString whole_minutes(Minutes time) { return text(time, Rounding::down); }
 
 GasSentence group_answer(const SessionDocument& document, const GroupGas& gas) {
     const Session& session = document.session();

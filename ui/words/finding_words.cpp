@@ -21,7 +21,13 @@ struct Pair {
 class Values {
 public:
     Values(const Finding& finding, UnitSystem units) {
-        for (const FindingValue& value : finding.values) texts_ << text(value, units);
+        for (const FindingValue& value : finding.values) {
+            // When the air will be low is an estimate: never later than worked out.
+            const bool estimate = finding.code == FindingCode::ends_below_reserve &&
+                                  std::holds_alternative<Minutes>(value);
+            texts_ << (estimate ? text(std::get<Minutes>(value), Rounding::down)
+                                : text(value, units));
+        }
     }
     [[nodiscard]] QString operator[](qsizetype index) const { return texts_.value(index); }
 

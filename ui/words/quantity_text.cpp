@@ -93,7 +93,8 @@ QString text(MetersPerMinute rate, UnitSystem units) {
     return with_unit(rate.value(), tenth < 0.05 ? 0 : 1, tr("m/min"));
 }
 
-QString text(Minutes time) {
+QString text(Minutes time, Rounding rounding) {
+    if (rounding != Rounding::nearest) return with_unit(time.value(), 0, tr("min"), rounding);
     // Plans are drawn in half minutes; anything finer is an estimate and shown whole.
     const double halves = time.value() * 2.0;
     const auto nearest = static_cast<int>(std::lround(halves));

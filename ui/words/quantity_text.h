@@ -25,7 +25,8 @@ QString text(Pascals absolute, UnitSystem units);                               
 QString text(Kelvins temperature, UnitSystem units);                                 // "18 °C", "64 °F"
 QString text(LitersPerMinute rmv, UnitSystem units);                                 // "25 L/min", "0.88 cu ft/min"
 QString text(MetersPerMinute rate, UnitSystem units);                                // "9 m/min", "30 ft/min"
-QString text(Minutes time);                                                          // "35 min"
+// "35 min", "31.5 min"; rounded to a side: whole minutes, for estimates.
+QString text(Minutes time, Rounding rounding = Rounding::nearest);
 QString text(Liters volume, UnitSystem units);                                       // "2329 L", "82 cu ft"
 QString text(Kilograms mass, UnitSystem units);                                      // "6 kg", "13 lb"
 QString text(const FindingValue& value, UnitSystem units);
