@@ -132,7 +132,8 @@ TEST(MinutesToReserve, AreWhereALongerTourMeetsTheReserve) {
         points[4].time = reached;
         points[5].time = reached + Minutes(2.0);
         double reading = 0.0;
-        for (const PressurePoint& point : plan_of(scene).guests.front().curve) {
+        const Plan after = plan_of(scene);
+        for (const PressurePoint& point : after.guests.front().curve) {
             if (std::abs((point.time - reached).value()) < 1e-9) reading = point.gauge.value();
         }
         EXPECT_NEAR(reading, 50.0, 1e-6) << bar;
