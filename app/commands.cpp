@@ -93,7 +93,7 @@ int run_cards(const CommandOptions& options, Console console) {
                         options.letter ? CardSize::quarter_letter : CardSize::a6_on_a4,
                         QString::fromStdString(session.title));
     if (!written) return refuse(written.error(), options, console);
-    console.out << tr("%1 cards on %2 pages written to %3")
+    console.out << tr("Cards: %1. Pages: %2. Written to %3")
                        .arg(selection.cards.size())
                        .arg(*written)
                        .arg(options.output)

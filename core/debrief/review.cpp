@@ -58,8 +58,14 @@ double time_mean(const Track& track, const Function& quantity) {
     return sum / minutes;
 }
 
-MetersPerMinute fastest_rise(const std::vector<DepthSample>& samples) {
-    double fastest = 0.0;
+/// The fastest way up over a span that is long enough, and when it ended.
+struct Rise {
+    double meters_per_minute = 0.0;
+    Minutes ends_at{};
+};
+
+Rise fastest_rise(const std::vector<DepthSample>& samples) {
+    Rise fastest;
     for (std::size_t i = 0; i < samples.size(); ++i) {
         // A span that holds two long enough ones is never faster than the faster of them, so it is
         // enough to look on until the second could begin.
@@ -69,10 +75,11 @@ MetersPerMinute fastest_rise(const std::vector<DepthSample>& samples) {
             if (minutes < shortest_speed_span_min - 1e-9) continue;
             if (minutes > enough) break;
             enough = std::min(enough, minutes + shortest_speed_span_min);
-            fastest = std::max(fastest, (samples[i].depth - samples[j].depth).value() / minutes);
+            const double speed = (samples[i].depth - samples[j].depth).value() / minutes;
+            if (speed > fastest.meters_per_minute) fastest = {speed, samples[j].time};
         }
     }
-    return MetersPerMinute(fastest);
+    return fastest;
 }
 
 /// The water column the plan was made with.
@@ -117,6 +124,7 @@ private:
         result.start_pressure = diver.start_pressure;
         result.end_pressure = diver.end_pressure;
         result.ears_troubled = diver.ears_troubled;
+        result.entered = diver.duration.value() > 0.0 || diver.end_pressure < diver.start_pressure;
 
         const Track track = track_of(diver, guest, session_, log_);
         result.depth_source = track.source;
@@ -126,7 +134,9 @@ private:
         result.mean_depth = Depth(
             Meters(time_mean(track, [](Depth depth) { return depth.meters().value(); })));
         if (track.source == DepthSource::own_samples) {
-            result.fastest_ascent = fastest_rise(track.samples);
+            const Rise rise = fastest_rise(track.samples);
+            result.fastest_ascent = MetersPerMinute(rise.meters_per_minute);
+            result.fastest_ascent_at = rise.ends_at;
         }
         if (const GuestGas* gas = find_gas(plan_, guest.id)) {
             result.planned_end_pressure = gas->end_pressure;
@@ -176,7 +186,7 @@ private:
 
     void judge(const DiverReview& diver) {
         if (diver.depth_source == DepthSource::own_samples) judge_depths(diver);
-        if (diver.end_pressure < plan_.limits.reserve) {
+        if (diver.entered && diver.end_pressure < plan_.limits.reserve) {
             add(FindingCode::logged_below_reserve, Severity::stop, diver.guest,
                 {diver.end_pressure, plan_.limits.reserve}, plan_.limits.reserve_rule);
         }
@@ -217,7 +227,7 @@ private:
         }
         const DiverReview* lowest = nullptr;
         for (const DiverReview& diver : review_.divers) {
-            if (diver.group != group.id) continue;
+            if (diver.group != group.id || !diver.entered) continue;
             if (lowest == nullptr || diver.end_pressure < lowest->end_pressure) lowest = &diver;
         }
         if (lowest != nullptr) result.lowest_guest = lowest->guest;

@@ -32,13 +32,15 @@ struct DiverReview {
     /// air logged.
     std::optional<LitersPerMinute> actual_rmv;
     MetersPerMinute fastest_ascent{};  ///< over any 10 s or longer span of the samples; 0 without
+    Minutes fastest_ascent_at{};       ///< time of the sample at which that span ends
+    bool entered = false;  ///< time or air has been logged: more than a log just started holds
     bool ears_troubled = false;
 };
 
 struct GroupReview {
     GroupId group;
     std::optional<GuestId> planned_limiting_guest;
-    std::optional<GuestId> lowest_guest;  ///< with the least pressure at the end
+    std::optional<GuestId> lowest_guest;  ///< with the least pressure at the end, of those entered
 };
 
 struct Review {

@@ -99,8 +99,8 @@ public:
           write_(database, u"UPDATE persons SET language = ?, body_mass_kg = ?, body_height_m = ?, "
                            "shoe_size_eu = ?, measured_rmv_l_per_min = ? WHERE id = ?"_qs),
           remove_(database, u"DELETE FROM persons WHERE id = ? AND birth_date IS NULL AND NOT "
-                            "EXISTS (SELECT 1 FROM session_guests WHERE person_id = persons.id)"_qs) {
-    }
+                            "EXISTS (SELECT 1 FROM session_guests g "
+                            "WHERE g.person_id = persons.id)"_qs) {}
 
     Result<bool> known_later(qint64 person, SessionRow row, const Session& session) {
         const auto later = later_.first([](Row& found) { return found.number(); }, person,
@@ -188,10 +188,11 @@ Result<Done> update_persons(const QSqlDatabase& database, SessionRow row, const 
         const qint64 person = persons.at(guest.id);
         const auto stored = before.find(guest.id);
         const bool same = stored != before.end() && stored->second.person == person;
+        const Guest known_before = same ? stored->second.lasting : Guest{};
         const Result<bool> later = updater.known_later(person, row, session);
         if (!later) return later.error();
         const Result<Done> updated =
-            *later ? Done{} : updater.update(person, guest, same ? stored->second.lasting : Guest{});
+            *later ? Done{} : updater.update(person, guest, known_before);
         if (!updated) return updated;
         if (stored == before.end() || same) continue;
         const Result<Done> removed = updater.remove_leftover(stored->second.person);

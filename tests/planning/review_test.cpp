@@ -176,6 +176,7 @@ TEST(AscentSpeed, LooksAtEverySpanOfTenSecondsOrMore) {
     // The race is over within 12 s; no two samples are just 10 s apart across it but the first two.
     logged(scene).samples = samples({{0, 10}, {10, 9}, {12, 5}, {40, 5}});
     EXPECT_NEAR(first_review(scene).fastest_ascent.value(), 25.0, 1e-9);
+    EXPECT_NEAR(first_review(scene).fastest_ascent_at.value(), 12.0 / 60.0, 1e-12);
 }
 
 TEST(AscentSpeed, IsThatOfAllSpansTried) {
@@ -235,6 +236,24 @@ TEST(ReviewOfGroups, NamesPlannedAndActualLowest) {
     EXPECT_EQ(review_of(scene).groups[0].lowest_guest, first_guest);
     scene.log->divers.clear();
     EXPECT_FALSE(review_of(scene).groups[0].lowest_guest);
+}
+
+TEST(ReviewOfGroups, WaitsForWhatIsNotYetEntered) {
+    // A log just started: planned start pressures, nothing breathed, no time.
+    Scene scene = sound_scene_with_log();
+    for (LogEntry& diver : scene.log->divers) {
+        diver.end_pressure = diver.start_pressure;
+        diver.duration = Minutes(0.0);
+    }
+    EXPECT_FALSE(first_review(scene).entered);
+    EXPECT_FALSE(review_of(scene).groups[0].lowest_guest);
+    scene.log->divers[0].start_pressure = scene.log->divers[0].end_pressure = Bars(0.0);
+    EXPECT_EQ(names_of(review_of(scene).findings), "") << "no cylinder known is no empty cylinder";
+    scene.log->divers[1].end_pressure = Bars(90.0);
+    EXPECT_TRUE(review_of(scene).divers[1].entered);
+    EXPECT_EQ(review_of(scene).groups[0].lowest_guest, second_guest);
+    scene.log->divers[0].duration = Minutes(30.0);
+    EXPECT_EQ(review_of(scene).groups[0].lowest_guest, first_guest);
 }
 
 TEST(ReviewFindings, CarryNumbersAndComeGravestFirst) {

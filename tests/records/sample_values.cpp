@@ -42,7 +42,8 @@ Profile full_profile() {
 }
 
 std::vector<StaffMember> full_staff() {
-    StaffMember second{StaffId("staff-9"), "Zoë Ångström", StaffRole::instructor, {"sv", "en", "de"},
+    StaffMember second{StaffId("staff-9"), "Zoë Ångström", StaffRole::instructor,
+                       {"sv", "en", "de"},
                        Cylinder{CylinderTypeId("steel-12"), Bars(201.3), Kelvins(294.4)}};
     StaffMember first{StaffId("staff-1"), "Ahmet Işık", StaffRole::assistant, {}, {}};
     StaffMember third{StaffId("staff-4"), "", StaffRole::instructor, {"tr", "tr"}, {}};

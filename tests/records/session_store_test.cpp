@@ -8,6 +8,7 @@
 #include <QStringList>
 #include <algorithm>
 #include <bit>
+#include <cmath>
 #include <cstdint>
 #include <filesystem>
 #include <limits>
@@ -34,7 +35,9 @@ const QStringList session_tables{
 
 class SessionStoreTest : public testing::Test {
 protected:
-    SessionFile stored(const SessionFile& file) { return must(store_.load(must(store_.insert(file)))); }
+    SessionFile stored(const SessionFile& file) {
+        return must(store_.load(must(store_.insert(file))));
+    }
     qint64 rows(const QString& table) {
         return test::number(*database_, u"SELECT count(*) FROM %1"_qs.arg(table));
     }

@@ -35,8 +35,8 @@ struct Room {
     double figures_height;
     int where_lines;
 };
-constexpr Room ample{9.4, 23.0, 22.0, 14.4, 2};
-constexpr Room tight{7.4, 17.0, 17.0, 12.6, 1};
+constexpr Room ample{9.4, 23.0, 22.0, 15.6, 2};
+constexpr Room tight{7.4, 17.0, 16.0, 13.5, 1};
 
 class CardSetter {
 public:
@@ -122,14 +122,14 @@ void CardSetter::fact(const CardFact& fact, const QPointF& at, double width, int
 double CardSetter::set_name(double y) {
     constexpr double tag_points = 10.0;
     constexpr double tag_padding = 2.0;
-    constexpr double tag_height = 6.4;
+    constexpr double tag_height = 6.8;
     constexpr double widest_tag = 36.0;
     double name_width = inner_.width();
     if (!card_.group.isEmpty()) {
         const double natural =
             setter_.width({card_.group, 0}, tag_points, true) + 2.0 * tag_padding + 0.1;
         const double width = std::min(natural, widest_tag);
-        const QRectF tag(inner_.right() - width, y + 0.9, width, tag_height);
+        const QRectF tag(inner_.right() - width, y + 0.7, width, tag_height);
         items_.emplace_back(RectItem{tag, 1.2, 0.35, Ink::black});
         text({card_.group, 0}, tag.adjusted(tag_padding, 0.2, -tag_padding, -0.2),
              {.points = tag_points, .bold = true, .align = Align::centre, .most_lines = 2,
@@ -211,14 +211,14 @@ double CardSetter::figure_width(const CardFigure& figure) const {
 
 void CardSetter::set_figure(const CardFigure& figure, const QRectF& cell) {
     const TextStyle caption{.points = caption_points, .bold = figure.strong};
-    text({figure.label, 0}, QRectF(cell.left(), cell.top() + 0.7, cell.width(), 3.3), caption);
+    text({figure.label, 0}, QRectF(cell.left(), cell.top() + 1.0, cell.width(), 3.3), caption);
     const double unit = setter_.width({figure.unit, 0}, unit_points, false) + 0.1;
     const double natural =
         figure.number.isEmpty()
             ? blank_length
             : setter_.width({figure.number, 0}, room_.figure_points, true) + 0.1;
-    const QRectF frame(cell.left(), cell.top() + 4.0,
-                       std::min(natural, cell.width() - unit - unit_gap), cell.height() - 7.6);
+    const QRectF frame(cell.left(), cell.top() + 4.2,
+                       std::min(natural, cell.width() - unit - unit_gap), cell.height() - 8.4);
     const TextStyle style{.points = room_.figure_points, .least_points = 10.0, .bold = true,
                           .digits = true};
     const double baseline = frame.top() + baseline_below_top(style, style.points);
@@ -230,7 +230,7 @@ void CardSetter::set_figure(const CardFigure& figure, const QRectF& cell) {
     text({figure.unit, 0},
          QRectF(frame.right() + unit_gap, baseline - baseline_below_top({}, unit_points), unit, 4.0),
          {.points = unit_points});
-    text({figure.action, 0}, QRectF(cell.left(), cell.bottom() - 3.6, cell.width(), 3.3), caption);
+    text({figure.action, 0}, QRectF(cell.left(), cell.bottom() - 4.2, cell.width(), 3.3), caption);
 }
 
 double CardSetter::set_figures(double y) {
@@ -265,20 +265,21 @@ double CardSetter::set_figures(double y) {
 }
 
 double CardSetter::set_breath(double y) {
-    constexpr double height = 12.6;
+    constexpr double height = 13.0;
     constexpr double padding = 2.6;
     constexpr double growth_points = 20.0;
     const QRectF band(inner_.left(), y, inner_.width(), height);
     items_.emplace_back(RectItem{band, 1.2, 0.0, Ink::black});
     const double growth = setter_.width({card_.breath_growth, 0}, growth_points, true) + 0.2;
     const double width = band.width() - growth - 3.0 * padding;
-    text({card_.breath_rule, 0}, QRectF(band.left() + padding, band.top() + 0.0, width, 6.3),
+    text({card_.breath_rule, 0}, QRectF(band.left() + padding, band.top() + 0.3, width, 6.3),
          {.points = 14.5, .least_points = 10.0, .bold = true, .ink = Ink::white});
-    text({card_.breath_reason, 0}, QRectF(band.left() + padding, band.top() + 6.2, width, 6.2),
+    text({card_.breath_reason, 0}, QRectF(band.left() + padding, band.top() + 6.5, width, 6.2),
          {.points = 7.5, .ink = Ink::white, .most_lines = 2, .pitch = 1.1});
     text({card_.breath_growth, 0},
-         QRectF(band.right() - growth - padding, band.top() + 1.3, growth, 8.8),
-         {.points = growth_points, .least_points = 12.0, .bold = true, .ink = Ink::white});
+         QRectF(band.right() - growth - padding, band.top(), growth, height),
+         {.points = growth_points, .least_points = 12.0, .bold = true, .ink = Ink::white,
+          .middle = true, .digits = true});
     return y + height + 1.8;
 }
 
