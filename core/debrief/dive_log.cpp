@@ -6,6 +6,7 @@
 #include <set>
 
 #include "core/physics/number_text.h"
+#include "core/planning/text_length.h"
 
 namespace leadline {
 namespace {
@@ -16,6 +17,12 @@ std::string diver_place(std::size_t index, const std::string& field) {
 
 Error range_error(const std::string& place, double value, const std::string& allowed) {
     return {ErrorCode::out_of_range, place, number_text(value), allowed};
+}
+
+constexpr std::size_t longest_note = 2000;  // as in the session file's schema
+
+Error note_error(const std::string& place, const std::string& note) {
+    return {ErrorCode::bad_text, place, note, "0 to 2000 characters"};
 }
 
 Result<Done> check_samples(const LogEntry& diver, std::size_t index) {
@@ -84,6 +91,9 @@ Result<Done> check_diver(const LogEntry& diver, std::size_t index, const Session
     if (!(minutes >= 0.0 && minutes <= longest_profile.value())) {
         return range_error(diver_place(index, "duration_min"), minutes, "0 to 240");
     }
+    if (character_count(diver.note) > longest_note) {
+        return note_error(diver_place(index, "note"), diver.note);
+    }
     return check_samples(diver, index);
 }
 
@@ -110,6 +120,7 @@ Result<Done> check(const DiveLog& log, const Session& session) {
     if (log.heads_out < 0 || log.heads_out > 500) {
         return range_error("/log/heads_out", log.heads_out, "0 to 500");
     }
+    if (character_count(log.note) > longest_note) return note_error("/log/note", log.note);
     std::set<GuestId> seen;
     for (std::size_t i = 0; i < log.divers.size(); ++i) {
         if (const Result<Done> checked = check_diver(log.divers[i], i, session); !checked) {

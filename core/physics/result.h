@@ -31,6 +31,7 @@ enum class ErrorCode {
     ends_before_start,      ///< place: the log; given: the end; allowed: the start
     profile_not_closed,     ///< place: profile; given: the first or last depth; allowed: 0 m
     ends_at_higher_pressure,///< place: the log; given: end pressure; allowed: start pressure
+    log_of_another_session, ///< place: what differs; given: in the log's file; allowed: here
     unsupported_version,    ///< place: file; given: the version; allowed: the newest known
     database_failed,        ///< place: the file; given: the driver's message
     database_newer,         ///< place: the file; given: its schema; allowed: the newest known

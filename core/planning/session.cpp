@@ -7,6 +7,7 @@
 #include <string>
 
 #include "core/physics/number_text.h"
+#include "core/planning/text_length.h"
 
 namespace leadline {
 namespace {
@@ -41,6 +42,13 @@ public:
         const std::string field = content.error().place;
         fail(content.error().code, place + field.substr(std::min(field.find('/'), field.size())),
              content.error().given, content.error().allowed);
+    }
+    /// A text no longer than the session file allows, so that what the window takes can be written
+    /// and read again. Counted in characters (code points) of UTF-8, as the schema counts.
+    void length(const std::string& text, std::size_t most, const std::string& place) {
+        if (character_count(text) > most) {
+            fail(ErrorCode::bad_text, place, text, "0 to " + std::to_string(most) + " characters");
+        }
     }
     template <typename Key>
     void unique(std::set<Key>& seen, const Key& id, const std::string& place) {
@@ -86,10 +94,40 @@ void check_site(const Session& session, Checker& checker) {
     if (!session.date.ok()) checker.fail(ErrorCode::bad_date, "/date", to_text(session.date));
 }
 
+// The lengths are those of resources/schema/session.schema.json; a test compares them.
+
+void check_texts(const Session& session, Checker& checker) {
+    checker.length(session.title, 200, "/title");
+    checker.length(session.site.name, 200, "/site/name");
+    checker.length(session.site.meeting_place, 500, "/site/meeting_place");
+    checker.length(session.site.emergency_line, 200, "/site/emergency_line");
+    checker.length(session.site.emergency_plan, 2000, "/site/emergency_plan");
+    for (std::size_t i = 0; i < session.staff.size(); ++i) {
+        checker.length(session.staff[i].name, 200, at("staff", i, "name"));
+    }
+    for (std::size_t i = 0; i < session.groups.size(); ++i) {
+        checker.length(session.groups[i].name, 200, at("groups", i, "name"));
+    }
+    for (std::size_t i = 0; i < session.overrules.size(); ++i) {
+        checker.length(session.overrules[i].reason, 1000, at("overrules", i, "reason"));
+        checker.length(session.overrules[i].by, 200, at("overrules", i, "by"));
+    }
+    for (std::size_t i = 0; i < session.guests.size(); ++i) {
+        const Guest& guest = session.guests[i];
+        checker.length(guest.name, 200, at("guests", i, "name"));
+        checker.length(guest.note, 2000, at("guests", i, "note"));
+        checker.length(guest.kit.suit, 100, at("guests", i, "kit/suit"));
+        checker.length(guest.kit.bcd, 100, at("guests", i, "kit/bcd"));
+        checker.length(guest.kit.fins, 100, at("guests", i, "kit/fins"));
+        checker.length(guest.kit.mask, 100, at("guests", i, "kit/mask"));
+        checker.length(guest.kit.regulator, 100, at("guests", i, "kit/regulator"));
+    }
+}
+
 void check_guest(const Session& session, std::size_t index, Checker& checker) {
     const Guest& guest = session.guests[index];
     const auto place = [&](const char* field) { return at("guests", index, field); };
-    if (guest.name.empty() || guest.name.size() > 800) {
+    if (guest.name.empty()) {
         checker.fail(ErrorCode::bad_text, place("name"), guest.name, "1 to 200 characters");
     }
     if (guest.birth_date) {
@@ -156,6 +194,7 @@ StaffId next_staff_id(const Session& session) { return next_id<StaffId>("staff",
 Result<Done> check(const Session& session) {
     Checker checker;
     check_site(session, checker);
+    check_texts(session, checker);
     std::set<StaffId> staff;
     for (std::size_t i = 0; i < session.staff.size(); ++i) {
         checker.unique(staff, session.staff[i].id, at("staff", i, "id"));

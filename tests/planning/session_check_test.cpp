@@ -122,8 +122,8 @@ void add_texts_and_dates(std::vector<CheckCase>& cases) {
                      [](Session& s) { s.guests[1].name = "O"; }});
     // 200 characters of up to four bytes each.
     cases.push_back({"NameLong", ErrorCode::bad_text, "/guests/1/name",
-                     [](Session& s) { s.guests[1].name = std::string(801, 'x'); },
-                     [](Session& s) { s.guests[1].name = std::string(800, 'x'); }});
+                     [](Session& s) { s.guests[1].name = std::string(201, 'x'); },
+                     [](Session& s) { s.guests[1].name = std::string(200, 'x'); }});
     cases.push_back({"Date", ErrorCode::bad_date, "/date",
                      [](Session& s) { s.date = day(2026, 2, 30); },
                      [](Session& s) { s.date = day(2026, 2, 28); }});

@@ -20,6 +20,7 @@ namespace leadline::testing {
 namespace {
 
 using ::testing::HasSubstr;
+using ::testing::Not;
 
 class DebriefTabTest : public DocumentTest {
 protected:
@@ -28,6 +29,13 @@ protected:
         tab_ = std::make_unique<DebriefTab>(document_);
         tab_->resize(1000, 700);
         tab_->show();
+    }
+    /// Gives the window and the table the focus, which a test must not take for granted.
+    void focus_table() {
+        tab_->activateWindow();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(tab_.get()));
+        table().setFocus();
+        ASSERT_TRUE(table().hasFocus());
     }
     void click(const char* name) {
         QTest::mouseClick(child<QPushButton>(*tab_, name), Qt::LeftButton);
@@ -62,7 +70,8 @@ TEST_F(DebriefTabTest, ShowsWhatEverybodyBreathed) {
     show("finished-dive");
     ASSERT_EQ(table().model()->rowCount(), static_cast<int>(document_.log()->divers.size()));
     const LitersPerMinute rmv = document_.review()->divers[2].actual_rmv.value();
-    EXPECT_EQ(cell(2, DebriefModel::rmv_column), text(rmv, UnitSystem::metric));
+    EXPECT_TRUE(cell(2, DebriefModel::rmv_column)
+                    .endsWith(QStringLiteral("→ ") + text(rmv, UnitSystem::metric)));
     EXPECT_TRUE(cell(2, DebriefModel::rmv_change_column).endsWith(QStringLiteral("% more")));
 }
 
@@ -77,6 +86,55 @@ TEST_F(DebriefTabTest, SaysWhatWasExceededInWords) {
     const std::string words = child<QLabel>(*tab_, "debrief_findings")->text().toStdString();
     EXPECT_THAT(words, HasSubstr("Stop"));
     EXPECT_THAT(words, HasSubstr("m/min"));
+}
+
+TEST_F(DebriefTabTest, MarksWhoIsConcernedAndWhoHadTheLeast) {
+    show("finished-dive");
+    const auto icon = [&](int row) {
+        return table().model()->index(row, DebriefModel::name_column)
+            .data(Qt::DecorationRole).isValid();
+    };
+    EXPECT_FALSE(icon(0));
+    EXPECT_TRUE(icon(1));  // up too fast
+    EXPECT_TRUE(icon(2));  // below the reserve
+    EXPECT_TRUE(cell(2, DebriefModel::end_column).endsWith(QStringLiteral("least")));
+    EXPECT_FALSE(cell(0, DebriefModel::end_column).contains(QStringLiteral("least")));
+    EXPECT_THAT(table().model()->index(1, DebriefModel::name_column)
+                    .data(Qt::AccessibleTextRole).toString().toStdString(),
+                HasSubstr("Stop"));
+    EXPECT_THAT(child<QWidget>(*tab_, "debrief_chart")->accessibleDescription().toStdString(),
+                HasSubstr("up too fast: 10.4"));
+}
+
+TEST_F(DebriefTabTest, ClaimsNothingBeforeAnythingWasEntered) {
+    show("salt-cove");
+    click("debrief_start");
+    const auto* answer = child<QLabel>(*tab_, "debrief_answer");
+    EXPECT_THAT(answer->text().toStdString(), HasSubstr("enter each guest's end pressure"));
+    EXPECT_THAT(child<QLabel>(*tab_, "debrief_findings")->text().toStdString(),
+                Not(HasSubstr("No limit")));
+    EXPECT_EQ(cell(0, DebriefModel::deepest_column).toStdString(), "–");
+    type(0, DebriefModel::end_column, "90");
+    EXPECT_THAT(answer->text().toStdString(), HasSubstr("so far; still to enter: 3"));
+}
+
+TEST_F(DebriefTabTest, TabLeavesTheTable) {
+    show("finished-dive");
+    focus_table();
+    QTest::keyClick(&table(), Qt::Key_Tab);
+    EXPECT_FALSE(table().hasFocus());
+}
+
+TEST_F(DebriefTabTest, AnUntouchedRefreshKeepsTheFocusAndTheCell) {
+    show("finished-dive");
+    const QModelIndex index = table().model()->index(3, DebriefModel::duration_column);
+    table().setCurrentIndex(index);
+    focus_table();
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+        session.title = "Another";
+    }).has_value());
+    EXPECT_TRUE(table().hasFocus());
+    EXPECT_EQ(table().currentIndex(), index);
 }
 
 TEST_F(DebriefTabTest, ALogIsStartedFilledInAndReviewed) {
@@ -101,10 +159,11 @@ TEST_F(DebriefTabTest, AnOpenHeadCountIsAStopUntilItAgrees) {
     auto* back = child<QSpinBox>(*tab_, "debrief_heads_out");
     back->setFocus();
     back->selectAll();
-    QTest::keyClicks(back, QStringLiteral("4"));
+    QTest::keyClicks(back, QStringLiteral("5"));  // four guests and who leads them
     QTest::keyClick(back, Qt::Key_Return);
     EXPECT_EQ(child<QLabel>(*tab_, "debrief_heads_words")->text().toStdString(), "All back");
-    EXPECT_EQ(document_.log()->heads_out, 4);
+    EXPECT_EQ(document_.log()->heads_in, 5);
+    EXPECT_EQ(document_.log()->heads_out, 5);
 }
 
 TEST_F(DebriefTabTest, AnEndAboveTheStartIsRefusedAndTheOldValueStays) {
@@ -163,6 +222,36 @@ TEST_F(DebriefTabTest, ABrokenLogFileIsRefusedAndNothingChanges) {
     click("debrief_open");
     EXPECT_EQ(document_.file(), before) << "a session without a log";
     EXPECT_THAT(message().toStdString(), HasSubstr("log"));
+}
+
+TEST_F(DebriefTabTest, ALogOfOtherPeopleIsRefusedThoughTheirIdsAreTheSame) {
+    show("salt-cove");
+    const SessionFile before = document_.file();
+    ASSERT_EQ(before.session.guests.front().id, sample("finished-dive").session.guests.front().id);
+    tab_->set_log_path_chooser([] { return sample_path("finished-dive"); });
+    click("debrief_open");
+    EXPECT_EQ(document_.file(), before);
+    EXPECT_THAT(message().toStdString(), HasSubstr("/date"));
+    // The same day does not make them the same people.
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+        session.date = sample("finished-dive").session.date;
+    }).has_value());
+    click("debrief_open");
+    EXPECT_FALSE(document_.log().has_value());
+    EXPECT_THAT(message().toStdString(), HasSubstr("Noura al-Farsi"));
+    EXPECT_THAT(message().toStdString(), HasSubstr(before.session.guests.front().name));
+}
+
+TEST_F(DebriefTabTest, OneChangedNameRefusesTheWholeLog) {
+    show("finished-dive");
+    click("debrief_remove");
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+        session.guests.back().name = "Somebody Else";
+    }).has_value());
+    tab_->set_log_path_chooser([] { return sample_path("finished-dive"); });
+    click("debrief_open");
+    EXPECT_FALSE(document_.log().has_value());
+    EXPECT_THAT(message().toStdString(), HasSubstr("Somebody Else"));
 }
 
 TEST_F(DebriefTabTest, AMeasuredRateFeedsTheNextPlanRoundedUp) {

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/debrief/debrief_model.h"
 
-#include <QCoreApplication>
+#include <QGuiApplication>
 #include <algorithm>
 #include <cmath>
 
 #include "ui/document/session_document.h"
+#include "ui/widgets/theme.h"
 #include "ui/words/name_words.h"
 #include "ui/words/quantity_text.h"
 
@@ -23,6 +24,21 @@ std::vector<GuestId> guests_of(const std::optional<Review>& review) {
 bool editable(int column) {
     return column == DebriefModel::start_column || column == DebriefModel::end_column ||
            column == DebriefModel::duration_column;
+}
+
+/// Depths of others in the group stand in brackets; the plan's own are no news and left out.
+QString depth_text(const DiverReview& diver, Depth depth, UnitSystem units) {
+    switch (diver.depth_source) {
+        case DepthSource::own_samples: return text(depth, units);
+        case DepthSource::group_samples: return QStringLiteral("(%1)").arg(text(depth, units));
+        case DepthSource::planned_profile: return QStringLiteral("–");
+    }
+    return {};
+}
+
+/// "27 → 40 L/min": the unit once.
+QString from_to(const QString& planned, const QString& actual) {
+    return planned.section(QChar(0x00A0), 0, 0) + QStringLiteral(" → ") + actual;
 }
 
 }  // namespace
@@ -80,21 +96,52 @@ QString DebriefModel::shown(const DiverReview& diver, int column) const {
     switch (column) {
         case name_column: return name_of(diver);
         case start_column: return text(diver.start_pressure, units);
-        case end_column: return text(diver.end_pressure, units);
+        case end_column:
+            return had_least(diver) ? tr("%1, least").arg(text(diver.end_pressure, units))
+                                    : text(diver.end_pressure, units);
         case duration_column: return text(diver.duration);
-        case ears_column: return diver.ears_troubled ? tr("Trouble") : tr("Fine");
+        case ears_column: return {};  // the tick says it under its heading
         case rmv_column:
-            return diver.actual_rmv ? text(*diver.actual_rmv, units) : tr("not yet known");
+            return diver.actual_rmv
+                       ? from_to(text(diver.planned_rmv, units), text(*diver.actual_rmv, units))
+                       : tr("not yet known");
         case rmv_change_column: return change_words(diver);
         case planned_end_column: return text(diver.planned_end_pressure, units);
-        case deepest_column:
-            return diver.depth_source == DepthSource::own_samples
-                       ? text(diver.deepest, units)
-                       : tr("about %1").arg(text(diver.deepest, units));
-        case mean_depth_column: return text(diver.mean_depth, units);
+        case deepest_column: return depth_text(diver, diver.deepest, units);
+        case mean_depth_column: return depth_text(diver, diver.mean_depth, units);
         case used_column:
-            return tr("%1 of %2").arg(text(diver.used_volume, units),
-                                      text(diver.planned_used_volume, units));
+            if (!diver.entered) return QStringLiteral("–");
+            return from_to(text(diver.planned_used_volume, units), text(diver.used_volume, units));
+        default: return {};
+    }
+}
+
+bool DebriefModel::had_least(const DiverReview& diver) const {
+    const auto& groups = document_.review()->groups;
+    return std::any_of(groups.begin(), groups.end(), [&](const GroupReview& group) {
+        return group.lowest_guest == diver.guest;
+    });
+}
+
+std::optional<Severity> DebriefModel::gravest(const DiverReview& diver) const {
+    std::optional<Severity> gravest;
+    for (const Finding& finding : document_.review()->findings) {
+        const auto* about = std::get_if<GuestId>(&finding.subject);
+        if (about == nullptr || *about != diver.guest) continue;
+        gravest = std::min(finding.severity, gravest.value_or(Severity::note));
+    }
+    return gravest;
+}
+
+QString DebriefModel::tip(const DiverReview& diver, int column) const {
+    switch (column) {
+        case name_column: return name_of(diver);
+        case rmv_column:
+        case rmv_change_column:
+            return tr("Air used, over the pressure along the dive (%1). Planned: %2.")
+                .arg(label(diver.depth_source), text(diver.planned_rmv, document_.units()));
+        case deepest_column:
+        case mean_depth_column: return tr("From %1.").arg(label(diver.depth_source));
         default: return {};
     }
 }
@@ -114,15 +161,21 @@ QVariant DebriefModel::data(const QModelIndex& index, int role) const {
     switch (role) {
         case Qt::DisplayRole: return shown(*diver, index.column());
         case Qt::EditRole: return number(*diver, index.column());
-        case Qt::ToolTipRole:
-            if (index.column() == rmv_column || index.column() == rmv_change_column) {
-                return tr("Air used, over the pressure along the dive (%1). Planned: %2.")
-                    .arg(label(diver->depth_source), text(diver->planned_rmv, document_.units()));
+        case Qt::ToolTipRole: return tip(*diver, index.column());
+        case Qt::DecorationRole: {
+            const auto severity =
+                index.column() == name_column ? gravest(*diver) : std::optional<Severity>();
+            return severity ? severity_icon(*severity, QGuiApplication::palette()) : QVariant();
+        }
+        case Qt::AccessibleTextRole: {
+            if (index.column() == ears_column) {
+                return diver->ears_troubled ? tr("Trouble") : tr("Fine");
             }
-            if (index.column() == deepest_column || index.column() == mean_depth_column) {
-                return tr("From %1.").arg(label(diver->depth_source));
-            }
-            return index.column() == name_column ? name_of(*diver) : QVariant();
+            const auto severity =
+                index.column() == name_column ? gravest(*diver) : std::optional<Severity>();
+            const QString shown_text = shown(*diver, index.column());
+            return severity ? shown_text + QStringLiteral(", ") + label(*severity) : shown_text;
+        }
         case Qt::CheckStateRole:
             if (index.column() != ears_column) return {};
             return static_cast<int>(diver->ears_troubled ? Qt::Checked : Qt::Unchecked);
@@ -143,13 +196,13 @@ QVariant DebriefModel::headerData(int section, Qt::Orientation orientation, int 
         case start_column: return tr("Start");
         case end_column: return tr("End");
         case duration_column: return tr("Time");
-        case ears_column: return tr("Ears");
-        case rmv_column: return tr("Breathed");
-        case rmv_change_column: return tr("Than planned");
-        case planned_end_column: return tr("Planned end");
+        case ears_column: return tr("Ear\ntrouble");
+        case rmv_column: return tr("Breathed,\nplan → actual");
+        case rmv_change_column: return tr("Than\nplanned");
+        case planned_end_column: return tr("Planned\nend");
         case deepest_column: return tr("Deepest");
-        case mean_depth_column: return tr("Mean depth");
-        case used_column: return tr("Air used of planned");
+        case mean_depth_column: return tr("Mean\ndepth");
+        case used_column: return tr("Air used,\nplan → actual");
         default: return {};
     }
 }

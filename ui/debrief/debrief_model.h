@@ -2,6 +2,8 @@
 #pragma once
 
 #include <QAbstractTableModel>
+#include <optional>
+#include <vector>
 
 #include "core/debrief/review.h"
 
@@ -9,8 +11,9 @@ namespace leadline {
 
 class SessionDocument;
 
-/// Planned against actual, a row a guest who is in the log. Pressures, time and ear trouble can be
-/// edited in place.
+/// Planned against actual, a row a guest who is in the log, in the order of the roster. Pressures, time
+/// and ear trouble can be edited in place. Before the name stands the shape of the gravest finding
+/// about the guest; beside the end pressure, in words, who had the least air.
 class DebriefModel : public QAbstractTableModel {
     Q_OBJECT
 public:
@@ -18,17 +21,17 @@ public:
         name_column,
         start_column,
         end_column,
+        planned_end_column,
         duration_column,
         ears_column,
         rmv_column,
         rmv_change_column,
-        planned_end_column,
         deepest_column,
         mean_depth_column,
         used_column,
         column_count
     };
-    enum Role { guest_role = Qt::UserRole + 1, mark_role };
+    enum Role { guest_role = Qt::UserRole + 1 };
 
     explicit DebriefModel(SessionDocument& document, QObject* parent = nullptr);
 
@@ -46,7 +49,10 @@ private:
     [[nodiscard]] const DiverReview* review_at(int row) const;
     [[nodiscard]] QString shown(const DiverReview& diver, int column) const;
     [[nodiscard]] QString name_of(const DiverReview& diver) const;
+    [[nodiscard]] QString tip(const DiverReview& diver, int column) const;
     [[nodiscard]] QVariant number(const DiverReview& diver, int column) const;
+    [[nodiscard]] bool had_least(const DiverReview& diver) const;
+    [[nodiscard]] std::optional<Severity> gravest(const DiverReview& diver) const;
     bool edit_diver(const GuestId& id, int column, double value);
 
     SessionDocument& document_;

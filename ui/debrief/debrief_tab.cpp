@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/debrief/debrief_tab.h"
 
+#include <QBuffer>
+#include <QEvent>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
@@ -16,6 +18,7 @@
 #include <QTableView>
 #include <QTimeEdit>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/debrief/debrief_model.h"
 #include "ui/debrief/log_chart.h"
@@ -32,12 +35,23 @@ namespace {
 
 constexpr int icon_side = 18;
 constexpr int most_heads = 500;
+constexpr int longest_name = 320;  // pixels of a name within a sentence
 
 QTime qt_time(TimeOfDay time) {
     return QTime::fromMSecsSinceStartOfDay(time.minutes_after_midnight * 60'000);
 }
 
 TimeOfDay core_time(QTime time) { return TimeOfDay{time.msecsSinceStartOfDay() / 60'000}; }
+
+/// The shape of a severity for rich text, where no icon can stand.
+QString shape_html(Severity severity, const QPalette& palette, int side) {
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    severity_icon(severity, palette).pixmap(side * 2, side * 2).toImage().save(&buffer, "PNG");
+    return QStringLiteral("<img width='%1' height='%1' src='data:image/png;base64,%2'>")
+        .arg(side)
+        .arg(QString::fromLatin1(bytes.toBase64()));
+}
 
 QPushButton* button(const QString& text, const char* name, QWidget* parent) {
     auto* made = new QPushButton(text, parent);
@@ -218,12 +232,15 @@ QWidget* DebriefTab::build_log() {
                             QAbstractItemView::AnyKeyPressed);
     table_->setSelectionBehavior(QAbstractItemView::SelectItems);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
-    table_->setTabKeyNavigation(true);
+    table_->setTabKeyNavigation(false);
     table_->setShowGrid(false);
     table_->setAlternatingRowColors(true);
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 14);
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    table_->horizontalHeader()->setMinimumSectionSize(fontMetrics().averageCharWidth() * 5);
+    table_->horizontalHeader()->setSectionResizeMode(DebriefModel::name_column,
+                                                     QHeaderView::Stretch);
     table_->horizontalHeader()->setHighlightSections(false);
     table_->setWordWrap(false);
     table_->setFrameShape(QFrame::NoFrame);
@@ -295,8 +312,7 @@ void DebriefTab::connect_head() {
 
 void DebriefTab::refresh() {
     pages_->setCurrentIndex(document_.log() ? 1 : 0);
-    message_->clear();
-    message_icon_->clear();
+    say({}, Severity::note);
     if (!document_.log()) return;
     if (!table_->currentIndex().isValid() && model_->rowCount() > 0) {
         table_->setCurrentIndex(model_->index(0, DebriefModel::end_column));
@@ -328,30 +344,11 @@ void DebriefTab::refresh_findings() {
     if (!document_.review()) return;
     QStringList answers;
     for (const GroupReview& group : document_.review()->groups) {
-        if (!group.lowest_guest) continue;
-        const QString lowest = subject_name(*group.lowest_guest, document_.session());
-        const QString name = subject_name(group.group, document_.session());
-        if (!group.planned_limiting_guest) {
-            answers << tr("%1: %2 came back with the least air.").arg(name, lowest);
-        } else if (*group.planned_limiting_guest == *group.lowest_guest) {
-            answers << tr("%1: %2 came back with the least air, as planned.").arg(name, lowest);
-        } else {
-            answers << tr("%1: %2 came back with the least air; %3 was expected to.")
-                           .arg(name, lowest,
-                                subject_name(*group.planned_limiting_guest, document_.session()));
-        }
+        const QString answer = answer_for(group);
+        if (!answer.isEmpty()) answers << answer;
     }
     lowest_->setText(answers.join(u'\n'));
-
-    QString html;
-    for (const Finding& finding : document_.review()->findings) {
-        const FindingText said = words(finding, document_.session(), document_.units());
-        html += QStringLiteral("<p><b>") + label(finding.severity).toHtmlEscaped() +
-                QStringLiteral("</b> · ") + said.about.toHtmlEscaped() + QStringLiteral("<br>") +
-                said.what.toHtmlEscaped() + u' ' + said.remedy.toHtmlEscaped() +
-                QStringLiteral("</p>");
-    }
-    findings_->setText(html.isEmpty() ? tr("No limit was exceeded.") : html);
+    findings_->setText(findings_html());
     const auto& divers = document_.review()->divers;
     const GuestId current = current_guest();
     const auto known = [](const DiverReview& diver) { return diver.actual_rmv.has_value(); };
@@ -359,6 +356,62 @@ void DebriefTab::refresh_findings() {
     use_one_->setEnabled(std::any_of(divers.begin(), divers.end(), [&](const DiverReview& diver) {
         return diver.guest == current && known(diver);
     }));
+}
+
+QString DebriefTab::short_name(const QString& name) const {
+    return fontMetrics().elidedText(name, Qt::ElideRight, longest_name);
+}
+
+/// Who came back with the least air, or what is still to be entered to tell.
+QString DebriefTab::answer_for(const GroupReview& group) const {
+    const Session& session = document_.session();
+    const auto& divers = document_.review()->divers;
+    const auto open = std::count_if(divers.begin(), divers.end(), [&](const DiverReview& diver) {
+        return diver.group == group.group && !diver.entered;
+    });
+    const QString name = short_name(subject_name(group.group, session));
+    if (!group.lowest_guest) {
+        return open > 0 ? tr("%1: enter each guest's end pressure and minutes.").arg(name)
+                        : QString();
+    }
+    const QString lowest = short_name(subject_name(*group.lowest_guest, session));
+    if (open > 0) {
+        return tr("%1: %2 came back with the least air so far; still to enter: %3.")
+            .arg(name, lowest, QString::number(open));
+    }
+    if (!group.planned_limiting_guest) {
+        return tr("%1: %2 came back with the least air.").arg(name, lowest);
+    }
+    if (*group.planned_limiting_guest == *group.lowest_guest) {
+        return tr("%1: %2 came back with the least air, as planned.").arg(name, lowest);
+    }
+    return tr("%1: %2 came back with the least air; %3 was expected to.")
+        .arg(name, lowest, short_name(subject_name(*group.planned_limiting_guest, session)));
+}
+
+QString DebriefTab::findings_html() const {
+    QString html;
+    for (const Finding& finding : document_.review()->findings) {
+        const FindingText said = words(finding, document_.session(), document_.units());
+        html += QStringLiteral("<p>") + shape_html(finding.severity, palette(), icon_side - 4) +
+                QStringLiteral(" <b>") + label(finding.severity).toHtmlEscaped() +
+                QStringLiteral("</b> · ") + short_name(said.about).toHtmlEscaped() +
+                QStringLiteral("<br>") + said.what.toHtmlEscaped() + u' ' +
+                said.remedy.toHtmlEscaped() + QStringLiteral("</p>");
+    }
+    if (!html.isEmpty()) return html;
+    const auto& divers = document_.review()->divers;
+    const bool all = std::all_of(divers.begin(), divers.end(),
+                                 [](const DiverReview& diver) { return diver.entered; });
+    return all ? tr("No limit was exceeded.") : QString();
+}
+
+void DebriefTab::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange && document_.log()) {
+        refresh_head();
+        refresh_findings();
+    }
 }
 
 GuestId DebriefTab::current_guest() const {
@@ -410,6 +463,8 @@ void DebriefTab::use_measured(bool all) {
 }
 
 void DebriefTab::say(const QString& text, Severity severity) {
+    message_->setVisible(!text.isEmpty());
+    message_icon_->setVisible(!text.isEmpty());
     message_icon_->setPixmap(severity_icon(severity, palette()).pixmap(icon_side, icon_side));
     message_->setText(text);
 }

@@ -17,6 +17,7 @@ class QTimeEdit;
 namespace leadline {
 
 class DebriefModel;
+struct GroupReview;
 class LogChart;
 class SessionDocument;
 
@@ -33,6 +34,9 @@ public:
         choose_log_path_ = std::move(chooser);
     }
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
     QWidget* build_empty();
     QWidget* build_log();
@@ -48,6 +52,9 @@ private:
     void use_measured(bool all);
     void say(const QString& text, Severity severity);
     [[nodiscard]] GuestId current_guest() const;
+    [[nodiscard]] QString short_name(const QString& name) const;
+    [[nodiscard]] QString answer_for(const GroupReview& group) const;
+    [[nodiscard]] QString findings_html() const;
 
     SessionDocument& document_;
     DebriefModel* model_;

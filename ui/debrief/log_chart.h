@@ -9,8 +9,9 @@ namespace leadline {
 
 class SessionDocument;
 
-/// Depth over time: the planned dive as water, each guest's logged depths as a line over it, named at
-/// its deepest point or its end. The chosen guest stands out.
+/// Depth over time: the planned dive as water, each guest's logged depths as a line over it from the
+/// planned start of the descent, named beside its end. The chosen guest stands out. A limit that was
+/// exceeded is marked on the line with shape and words; the description for screen readers lists them.
 class LogChart : public QWidget {
     Q_OBJECT
 public:
@@ -23,6 +24,7 @@ protected:
 
 private:
     class Drawing;
+    void refresh();
     SessionDocument& document_;
     GuestId current_;
 };

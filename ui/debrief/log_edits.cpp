@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "core/files/session_file.h"
 #include "core/files/text_file.h"
@@ -15,6 +16,39 @@ namespace {
 
 QString tr(const char* source) { return QCoreApplication::translate("LogEdits", source); }
 
+std::set<StaffId> staff_in_water(const Session& session) {
+    std::set<StaffId> staff;
+    for (const Group& group : session.groups) {
+        if (guests_in(session, group.id).empty()) continue;
+        staff.insert(group.instructor);
+        staff.insert(group.assistant);
+    }
+    staff.erase(StaffId());
+    return staff;
+}
+
+/// Whether the file's log is of the people and the day of the open session.
+Result<Done> check_same_session(const SessionFile& file, const Session& here) {
+    if (file.session.date != here.date) {
+        return Error{ErrorCode::log_of_another_session, "/date", to_text(file.session.date),
+                     to_text(here.date)};
+    }
+    for (std::size_t i = 0; i < file.log->divers.size(); ++i) {
+        const GuestId& id = file.log->divers[i].guest;
+        const Guest* there = find_guest(file.session, id);
+        const Guest* known = find_guest(here, id);
+        if (there != nullptr && known != nullptr && there->name == known->name &&
+            there->birth_date == known->birth_date) {
+            continue;
+        }
+        return Error{ErrorCode::log_of_another_session,
+                     "/log/divers/" + std::to_string(i) + "/guest",
+                     there != nullptr ? there->name : id.text,
+                     known != nullptr ? known->name : std::string()};
+    }
+    return Done{};
+}
+
 }  // namespace
 
 DiveLog started_log(const Session& session, const Plan& plan) {
@@ -23,7 +57,7 @@ DiveLog started_log(const Session& session, const Plan& plan) {
     log.time_in = session.dive_time;
     const int minutes = static_cast<int>(std::ceil(duration(session.profile).value()));
     log.time_out = TimeOfDay{std::min(last_minute, log.time_in.minutes_after_midnight + minutes)};
-    log.heads_in = static_cast<int>(session.guests.size());
+    log.heads_in = static_cast<int>(session.guests.size() + staff_in_water(session).size());
     for (const Guest& guest : session.guests) {
         LogEntry diver;
         diver.guest = guest.id;
@@ -43,14 +77,8 @@ Result<Done> load_log(SessionDocument& document, const QString& path) {
         read_session(*text, resource_text(QStringLiteral("schema/session.schema.json")));
     if (!file) return file.error();
     if (!file->log) return Error{ErrorCode::missing_field, "/", "log", ""};
-    DiveLog log = *file->log;
-    std::erase_if(log.divers, [&](const LogEntry& diver) {
-        return find_guest(document.session(), diver.guest) == nullptr;
-    });
-    if (log.divers.empty()) {
-        return Error{ErrorCode::unknown_reference, "/log/divers",
-                     file->log->divers.empty() ? "" : file->log->divers.front().guest.text, ""};
-    }
+    if (const Result<Done> same = check_same_session(*file, document.session()); !same) return same;
+    const DiveLog log = *file->log;
     return document.edit_log(tr("Open a log"),
                              [&](std::optional<DiveLog>& current) { current = log; });
 }

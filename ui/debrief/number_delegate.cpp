@@ -10,6 +10,11 @@ namespace leadline {
 NumberDelegate::NumberDelegate(SessionDocument& document, QObject* parent)
     : QStyledItemDelegate(parent), document_(document) {}
 
+QSize NumberDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    constexpr int air_between_columns = 10;
+    return QStyledItemDelegate::sizeHint(option, index) + QSize(air_between_columns, 0);
+}
+
 QWidget* NumberDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&,
                                       const QModelIndex& index) const {
     const QuantityKind kind = index.column() == DebriefModel::duration_column

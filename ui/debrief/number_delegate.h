@@ -12,6 +12,7 @@ class NumberDelegate : public QStyledItemDelegate {
     Q_OBJECT
 public:
     explicit NumberDelegate(SessionDocument& document, QObject* parent = nullptr);
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
     QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem& option,
                           const QModelIndex& index) const override;
     void setEditorData(QWidget* editor, const QModelIndex& index) const override;

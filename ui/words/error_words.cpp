@@ -104,6 +104,10 @@ QString field_sentence(const Error& error, const Parts& p) {
         case ErrorCode::profile_not_closed:
             return tr("%1: %2 m; the dive must start and end at the surface (0 m).")
                 .arg(p.place, p.given);
+        case ErrorCode::log_of_another_session:
+            return tr("%1: the log is of %2; here it is %3. Open this session's own log, or enter it "
+                      "by hand.")
+                .arg(p.place, p.given, p.allowed.isEmpty() ? tr("nobody") : p.allowed);
         case ErrorCode::ends_at_higher_pressure:
             return tr("%1: %2 bar is more than the %3 bar at the start. Read the gauge again.")
                 .arg(p.place, p.given, p.allowed);
