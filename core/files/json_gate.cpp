@@ -23,7 +23,8 @@ std::string line_and_column(std::string_view text, std::size_t read) {
     const std::string_view before = text.substr(0, std::min(read == 0 ? 0 : read - 1, text.size()));
     const auto line = std::count(before.begin(), before.end(), '\n') + 1;
     const std::size_t start = before.rfind('\n');
-    const std::string_view last = start == std::string_view::npos ? before : before.substr(start + 1);
+    const std::string_view last =
+        start == std::string_view::npos ? before : before.substr(start + 1);
     const auto column = std::count_if(last.begin(), last.end(), [](char c) {
         return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
     });

@@ -13,8 +13,8 @@ namespace leadline {
 
 /// Deepest nesting of arrays and objects let in.
 inline constexpr int deepest_nesting = 32;
-/// Longest single text let in, in bytes. Longer than any the schemas allow (2000 characters of up to
-/// four bytes), and short enough for the regular expressions that look at it.
+/// Longest single text let in, in bytes. Longer than any the schemas allow (2000 characters of up
+/// to four bytes), and short enough for the regular expressions that look at it.
 inline constexpr std::size_t longest_text = 8192;
 /// Largest whole number let in: every one up to it is exact as a double, 2^53.
 inline constexpr std::int64_t largest_whole_number = 9007199254740992;

@@ -18,9 +18,10 @@
 
 namespace leadline {
 
-/// A number freed of the noise of arithmetic: six decimals, where what they leave out is no more than
-/// the rounding of arithmetic (1e-12 of the value), so that 18 degrees Celsius stay 18 after their
-/// way through kelvin; otherwise all its digits, so that nothing that was typed is lost.
+/// A number freed of the noise of arithmetic: six decimals, where what they leave out is no more
+/// than the rounding of arithmetic (1e-12, or 1e-12 of a value above one), so that 18 degrees
+/// Celsius stay 18 after their way through kelvin; otherwise all its digits, so that nothing typed
+/// is lost.
 inline double tidy(double value) {
     const double rounded = std::round(value * 1e6) / 1e6;
     const double noise = 1e-12 * std::max(1.0, std::abs(value));
@@ -31,7 +32,8 @@ inline double tidy(double value) {
 /// A number as it is written into a file: tidy, and without a point where it is whole.
 inline nlohmann::ordered_json number_json(double value) {
     const double number = tidy(value);
-    if (std::abs(number) < static_cast<double>(largest_whole_number) && number == std::floor(number)) {
+    const bool exact = std::abs(number) < static_cast<double>(largest_whole_number);
+    if (exact && number == std::floor(number)) {
         return static_cast<std::int64_t>(number);
     }
     return number;
@@ -39,9 +41,9 @@ inline nlohmann::ordered_json number_json(double value) {
 
 enum class TextForm { line, lines };
 
-/// The text with every control character replaced by a space: C0 and C1 controls, line and paragraph
-/// separators, and the overrides that turn the direction of text and with it the meaning of a name
-/// or a number (U+202A-U+202E, U+2066-U+2069). In several lines tabs and line feeds stay.
+/// The text with every control character replaced by a space: C0 and C1 controls, line and
+/// paragraph separators, and the overrides that turn the direction of text and with it the meaning
+/// of a name or a number (U+202A-U+202E, U+2066-U+2069). In several lines tabs and line feeds stay.
 /// @param text  valid UTF-8; what is not is left as it is
 std::string without_controls(std::string_view text, TextForm form);
 

@@ -158,9 +158,10 @@ private:
 
     static Failure in_number(const json& value, const json& schema, const std::string& place) {
         const double number = value.get<double>();
-        const bool low = schema.contains("minimum") && !(number >= schema["minimum"].get<double>());
-        const bool high = schema.contains("maximum") && !(number <= schema["maximum"].get<double>());
-        if (!low && !high) return {};
+        // A limit that is not there is the number itself, which is never outside it.
+        const double least = schema.value("minimum", number);
+        const double most = schema.value("maximum", number);
+        if (number >= least && number <= most) return {};
         return error(ErrorCode::out_of_range, place, shown(value),
                      range_text(schema, "minimum", "maximum"));
     }

@@ -30,11 +30,11 @@ inline constexpr int session_file_version = 1;
 Result<SessionFile> read_session(std::string_view json, std::string_view schema_json);
 
 /// The session as JSON, two spaces of indentation, keys in the schema's order, one depth sample a
-/// line. read_session() of it gives the same values back, but for three things: numbers lose the noise
-/// of arithmetic beyond their 12th digit (18.000000000000004 is written 18), control characters become
-/// spaces (line breaks stay in notes and in the emergency plan), and bytes that are no UTF-8 become
-/// U+FFFD. It holds for every session that check() lets pass and whose texts are within the schema's
-/// lengths.
+/// line. read_session() of it gives the same values back, but for three things: numbers lose the
+/// noise of arithmetic beyond their 12th digit (18.000000000000004 is written 18), control
+/// characters become spaces (line breaks stay in notes and in the emergency plan), and bytes that
+/// are no UTF-8 become U+FFFD. That holds for every session that check() lets pass and whose texts
+/// are no longer than the schema allows.
 std::string write_session(const SessionFile& file);
 
 }  // namespace leadline

@@ -16,8 +16,9 @@ inline constexpr std::size_t largest_text_file = 8U * 1024U * 1024U;
 /// The whole of a text file. ErrorCode::file_unreadable or file_too_large otherwise.
 Result<std::string> read_text_file(const std::filesystem::path& path);
 
-/// Writes a text file so that either the old or the new content stands there, never half of it: into
-/// a temporary file beside it, flushed to disk, then renamed. ErrorCode::file_unwritable otherwise.
+/// Writes a text file so that either the old or the new content stands there, never half of it:
+/// into a temporary file beside it, flushed to disk, then renamed. ErrorCode::file_unwritable
+/// otherwise.
 Result<Done> write_text_file(const std::filesystem::path& path, std::string_view text);
 
 }  // namespace leadline

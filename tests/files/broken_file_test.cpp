@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Each file in tests/data/broken is named for its one fault; expected.csv says what must be answered.
-// An empty cell of `given` or `allowed` is not compared.
+// Each file in tests/data/broken is named for its one fault; expected.csv says what must be
+// answered. An empty cell of `given` or `allowed` is not compared.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 

@@ -10,6 +10,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/debrief/review.h"
+#include "core/files/json_gate.h"
 #include "core/files/json_values.h"
 #include "core/files/text_file.h"
 #include "core/planning/plan.h"
@@ -185,7 +186,8 @@ TEST(SessionFile, KeepsTheSchemasOrder) {
 }
 
 TEST(SessionFile, WritesOneSampleALine) {
-    EXPECT_THAT(write_session(small_session()), HasSubstr("\n          [1, 1.5],\n          [2, 2],\n"));
+    EXPECT_THAT(write_session(small_session()),
+                HasSubstr("\n          [1, 1.5],\n          [2, 2],\n"));
 }
 
 TEST(SessionFile, NumbersPickUpNoNoise) {
@@ -311,6 +313,76 @@ TEST(SessionFile, TooLargeIsRefusedUnparsed) {
         read_session(std::string(largest_text_file + 1, '['), session_schema());
     ASSERT_FALSE(read);
     EXPECT_EQ(read.error().code, ErrorCode::file_too_large);
+}
+
+/// What check() lets pass can be written and read again: every text at its longest, and one more is
+/// refused by check() itself, at the same place as by the schema.
+TEST(SessionFile, CheckAndSchemaAgreeOnTheLengthOfTexts) {
+    struct Text {
+        const char* place;
+        std::size_t most;
+        std::string& (*of)(Session&);
+    };
+    const std::vector<Text> texts{
+        {"/title", 200, [](Session& s) -> std::string& { return s.title; }},
+        {"/site/name", 200, [](Session& s) -> std::string& { return s.site.name; }},
+        {"/site/meeting_place", 500,
+         [](Session& s) -> std::string& { return s.site.meeting_place; }},
+        {"/site/emergency_line", 200,
+         [](Session& s) -> std::string& { return s.site.emergency_line; }},
+        {"/site/emergency_plan", 2000,
+         [](Session& s) -> std::string& { return s.site.emergency_plan; }},
+        {"/staff/0/name", 200, [](Session& s) -> std::string& { return s.staff[0].name; }},
+        {"/groups/0/name", 200, [](Session& s) -> std::string& { return s.groups[0].name; }},
+        {"/guests/0/name", 200, [](Session& s) -> std::string& { return s.guests[0].name; }},
+        {"/guests/0/note", 2000, [](Session& s) -> std::string& { return s.guests[0].note; }},
+        {"/guests/0/kit/suit", 100, [](Session& s) -> std::string& { return s.guests[0].kit.suit; }},
+        {"/guests/0/kit/bcd", 100, [](Session& s) -> std::string& { return s.guests[0].kit.bcd; }},
+        {"/guests/0/kit/fins", 100, [](Session& s) -> std::string& { return s.guests[0].kit.fins; }},
+        {"/guests/0/kit/mask", 100, [](Session& s) -> std::string& { return s.guests[0].kit.mask; }},
+        {"/guests/0/kit/regulator", 100,
+         [](Session& s) -> std::string& { return s.guests[0].kit.regulator; }},
+    };
+    for (const Text& text : texts) {
+        SessionFile file = small_session();
+        std::string& place = text.of(file.session);
+        place.clear();
+        for (std::size_t i = 0; i < text.most; ++i) place += "é";  // two bytes, one character
+        EXPECT_TRUE(check(file.session)) << text.place;
+        EXPECT_TRUE(read_session(write_session(file), session_schema())) << text.place;
+        place += "é";
+        const Result<Done> checked = check(file.session);
+        ASSERT_FALSE(checked) << text.place;
+        EXPECT_EQ(checked.error().place, text.place);
+        const Result<SessionFile> read = read_session(write_session(file), session_schema());
+        ASSERT_FALSE(read) << text.place;
+        EXPECT_EQ(read.error().place, text.place);
+    }
+}
+
+/// The validator's regular expressions recurse once a character; the longest text let in must not
+/// use up the stack.
+TEST(SessionFile, LongestTextsMeetThePatterns) {
+    const json base = json::parse(slurp(data_dir() / "small-session.json"));
+    const std::string schema = session_schema();
+    std::string tag = "en";
+    while (tag.size() + 2 <= longest_text) tag += "-a";
+    const std::vector<std::pair<std::string, std::string>> texts = {
+        {"/guests/0/id", std::string(longest_text, 'a')},
+        {"/guests/0/id", std::string(longest_text - 1, 'a') + " "},
+        {"/guests/0/language", tag},
+        {"/guests/0/language", tag.substr(1) + " "},
+        {"/overrules/0/reason", std::string(longest_text, ' ')},
+        {"/guests/0/birth_date", std::string(longest_text, '1')},
+        {"/dive_time", std::string(longest_text, '1')},
+    };
+    for (const auto& [pointer, text] : texts) {
+        json changed = base;
+        changed[json::json_pointer(pointer)] = text;
+        const Result<SessionFile> read = read_session(changed.dump(), schema);
+        ASSERT_FALSE(read) << pointer;
+        EXPECT_EQ(read.error().place, pointer);
+    }
 }
 
 TEST(SessionFile, AnotherSchemaIsNoWayAroundTheTypes) {
