@@ -3,6 +3,7 @@
 
 #include <QFontInfo>
 #include <QFontMetricsF>
+#include <QRegularExpression>
 
 #include "ui/sheet/cards.h"
 #include "ui/sheet/card_layout.h"
@@ -153,6 +154,70 @@ TEST(CardLayoutOfMany, TwelveGuestsWithLongNamesFit) {
     }
 }
 
+/// The longest that a session file lets in.
+Session crowded_session() {
+    Session session = sample("salt-cove").session;
+    for (Guest& guest : session.guests) {
+        guest.name = "Maria-Magdalena Åström " + std::string(97, 'w');
+        guest.kit.mask = std::string(100, 'm');
+        guest.kit.suit = std::string(100, 's');
+    }
+    for (StaffMember& member : session.staff) member.name = std::string(200, 'n');
+    for (Group& group : session.groups) group.name = "The early " + std::string(100, 'g');
+    session.site.meeting_place = std::string(500, 'p');
+    std::string line = "+00 555 0100";
+    while (line.size() + 9 <= 200) line += " ask duty";
+    session.site.emergency_line = line;
+    return session;
+}
+
+TEST(CardLayoutOfMany, WhatKeepsGuestsSafeIsNeverCut) {
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+        for (const CardSize size : {CardSize::a6_on_a4, CardSize::quarter_letter}) {
+            const auto cards = cards_of(crowded_session(), units);
+            const auto pages = card_pages(cards, size);
+            ASSERT_EQ(pages.size(), 1U);
+            EXPECT_EQ(faults(pages.front()).join(u'\n').toStdString(), "");
+            const QString shown = words_on(pages.front()).join(QString()).remove(u' ');
+            QStringList needed{cards.front().breath_rule, cards.front().breath_reason,
+                               cards.front().watch.text, cards.front().after.text,
+                               cards.front().emergency_line, cards.front().lead.value};
+            for (const CardAdvice& advice : cards.front().advice) needed << advice.text;
+            for (const CardFigure& figure : cards.front().figures) {
+                needed << figure.label + figure.number + figure.unit + figure.action;
+            }
+            for (QString text : needed) {
+                EXPECT_TRUE(shown.contains(text.remove(u' '))) << text.toStdString();
+            }
+        }
+    }
+}
+
+TEST(CardLayoutOfMany, ACutCardHasNoStrayLines) {
+    for (const CardSize size : {CardSize::a6_on_a4, CardSize::quarter_letter}) {
+        const QSizeF card = card_size(size);
+        const auto pages =
+            card_pages(cards_of(sample("salt-cove").session, UnitSystem::metric), size);
+        int marks = 0;
+        for (const SheetItem& item : pages.front().items) {
+            const QRectF rect = rect_of(item);
+            const bool on_card = std::any_of(
+                pages.front().frames.begin(), pages.front().frames.end(), [&](const QRectF& frame) {
+                    return frame.adjusted(3.0, 3.0, -3.0, -3.0).contains(rect);
+                });
+            if (on_card) continue;
+            const auto* line = std::get_if<LineItem>(&item);
+            ASSERT_NE(line, nullptr) << "only marks for cutting may lie at a card's edge";
+            ++marks;
+            const bool on_cut =
+                (line->line.x1() == card.width() && line->line.x2() == card.width()) ||
+                (line->line.y1() == card.height() && line->line.y2() == card.height());
+            EXPECT_TRUE(on_cut);
+        }
+        EXPECT_EQ(marks, 6);
+    }
+}
+
 TEST(CardLayoutOfMany, TheFinderOfFaultsFindsThem) {
     std::vector<Page> pages =
         card_pages(cards_of(sample("salt-cove").session, UnitSystem::metric), CardSize::a6_on_a4);
@@ -201,6 +266,67 @@ TEST(CardContentTest, RoundsEveryFigureToTheSafeSide) {
         EXPECT_LE(figure.number.toDouble(), deepest(session.profile).meters().value());
     }
     EXPECT_TRUE(depth_found);
+}
+
+/// The figures of the first guest, "label number unit", for gas as given.
+QStringList figures_with(const Bars& start, const Bars& turn, const Bars& signal,
+                         UnitSystem units) {
+    const Session session = sample("salt-cove").session;
+    Plan planned = plan(session, rules()).value_or({});
+    GuestGas& gas = planned.guests.front();
+    gas.start_pressure = start;
+    gas.turn_pressure = turn;
+    gas.signal_pressure = signal;
+    QStringList figures;
+    const CardContent card = card_content(session, planned, session.guests.front(), units);
+    for (const CardFigure& figure : card.figures) {
+        figures << QStringList{figure.label, figure.number, figure.unit}.join(u' ');
+    }
+    return figures;
+}
+
+TEST(CardContentTest, PressuresAreRoundedUpAsTheirGaugeIsRead) {
+    EXPECT_THAT(figures_with(Bars(200.0), Bars(121.0), Bars(60.0), UnitSystem::metric),
+                ::testing::IsSupersetOf({QStringLiteral("Half your air 130 bar"),
+                                         QStringLiteral("Low on air 60 bar")}));
+    // 121 bar are 1755 psi, 60 bar are 870 psi.
+    EXPECT_THAT(figures_with(Bars(200.0), Bars(121.0), Bars(60.0), UnitSystem::imperial),
+                ::testing::IsSupersetOf({QStringLiteral("Half your air 1800 psi"),
+                                         QStringLiteral("Low on air 900 psi")}));
+}
+
+TEST(CardContentTest, AHalfThatHelpsNobodyIsLeftOut) {
+    EXPECT_EQ(figures_with(Bars(200.0), Bars(130.0), Bars(60.0), UnitSystem::metric).size(), 4);
+    EXPECT_EQ(figures_with(Bars(200.0), Bars(58.0), Bars(60.0), UnitSystem::metric).size(), 3);
+    EXPECT_EQ(figures_with(Bars(90.0), Bars(95.0), Bars(60.0), UnitSystem::metric).size(), 3);
+}
+
+TEST(CardContentTest, WithoutACylinderThePressureIsFilledInByHand) {
+    Session session = sample("salt-cove").session;
+    session.guests.front().kit.cylinder.reset();
+    const CardContent card = cards_of(session, UnitSystem::metric).front();
+    EXPECT_TRUE(card.cylinder.value.isEmpty());
+    ASSERT_EQ(card.figures.size(), 3U);
+    EXPECT_TRUE(card.figures.front().strong);
+    EXPECT_TRUE(card.figures.front().number.isEmpty());
+    EXPECT_EQ(card.figures.front().unit, u"bar");
+    const Page page = card_pages({card}, CardSize::a6_on_a4).front();
+    EXPECT_EQ(faults(page).join(u'\n').toStdString(), "");
+}
+
+TEST(CardContentTest, ImperialCardsHoldNoMetricUnit) {
+    const QRegularExpression metric(
+        QStringLiteral("[0-9][\\s\u00a0](m|cm|kg|bar|L|°C)(?![A-Za-z])"));
+    for (const char* name : {"salt-cove", "mountain-lake", "harbour-morning"}) {
+        const Session session = sample(name).session;
+        for (const CardContent& card : cards_of(session, UnitSystem::imperial)) {
+            EXPECT_FALSE(all_words(card).join(u' ').contains(metric)) << name;
+        }
+        // The pattern does find them where they are.
+        EXPECT_TRUE(all_words(cards_of(session, UnitSystem::metric).front())
+                        .join(u' ')
+                        .contains(metric));
+    }
 }
 
 TEST(CardContentTest, HoldsNothingPrivate) {

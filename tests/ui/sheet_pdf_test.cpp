@@ -1,16 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gmock/gmock.h>
 
+#include <QApplication>
 #include <QDir>
 #include <QImage>
+#include <QLineEdit>
+#include <QListWidget>
 #include <QPainter>
+#include <QPrinter>
 #include <QProcess>
+#include <QPushButton>
 #include <QTemporaryDir>
+#include <QTimer>
 
 #include "ui/sheet/briefing_tab.h"
 #include "ui/sheet/cards.h"
 #include "ui/sheet/page_preview.h"
 #include "ui/sheet/pdf.h"
+#include "ui/sheet/print.h"
 #include "ui_fixture.h"
 
 namespace leadline::testing {
@@ -49,6 +56,40 @@ TEST_F(SheetPdf, HoldsTheTextOfEveryCard) {
     EXPECT_THAT(text, HasSubstr("Nguyễn Thị Minh Châu"));
     EXPECT_THAT(text, HasSubstr("Étienne Beauchêne"));
     EXPECT_THAT(text, HasSubstr("Never hold your breath"));
+}
+
+TEST_F(SheetPdf, KeepsLettersApartSoThatWordsAreFound) {
+    const std::string text = output_of(QStringLiteral("pdftotext"), {write(), QStringLiteral("-")});
+    EXPECT_THAT(text, HasSubstr("No flying"));  // not joined to one letter
+    EXPECT_THAT(text, HasSubstr("fill your BCD"));
+}
+
+TEST_F(SheetPdf, HoldsNothingPrivate) {
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+        for (Guest& guest : session.guests) {
+            guest.note = "SECRETNOTE";
+            guest.birth_date =
+                Date{std::chrono::year(1987), std::chrono::month(11), std::chrono::day(23)};
+            guest.body_mass = Kilograms(137.0);
+            guest.body_height = Meters(1.93);
+            guest.screening.health.fill(Answer::no);
+            guest.screening.health[0] = Answer::yes;
+            guest.screening.physician_approval_seen = true;
+        }
+        session.site.emergency_plan = "SECRETPLAN";
+    }).has_value());
+    const QString path = folder_.filePath(QStringLiteral("private.pdf"));
+    std::vector<CardContent> cards;
+    for (const Guest& guest : document_.session().guests) {
+        cards.push_back(
+            card_content(document_.session(), document_.plan(), guest, UnitSystem::metric));
+    }
+    ASSERT_TRUE(write_cards_pdf(path, cards, CardSize::a6_on_a4, {}).has_value());
+    const std::string text = output_of(QStringLiteral("pdftotext"), {path, QStringLiteral("-")});
+    EXPECT_THAT(text, HasSubstr("Oluwaseun"));
+    for (const char* secret : {"SECRET", "1987", "137", "193", "1.93", "physician", "Lungs"}) {
+        EXPECT_THAT(text, Not(HasSubstr(secret)));
+    }
 }
 
 TEST_F(SheetPdf, EmbedsEveryFont) {
@@ -131,6 +172,27 @@ TEST_F(SheetPdf, ThePreviewIsWhatThePdfShows) {
     EXPECT_GT(difference(printed, other), 0.10);
 }
 
+TEST_F(SheetPdf, ThePrinterGetsTheSamePages) {
+    const CardSelection selection =
+        select_cards(document_.session(), document_.plan(), UnitSystem::metric);
+    const std::vector<Page> pages = card_pages(selection.cards, CardSize::quarter_letter);
+    QPrinter printer(QPrinter::HighResolution);
+    const QString path = folder_.filePath(QStringLiteral("printed.pdf"));
+    printer.setOutputFileName(path);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    prepare_printer(printer, Paper::letter);
+    const PrintOutcome outcome = print_pages(printer, pages);
+    EXPECT_TRUE(outcome.started);
+    EXPECT_EQ(outcome.pages, 2);
+    const QStringList quiet{QStringLiteral("-layout"), path, QStringLiteral("-")};
+    const std::string printed = output_of(QStringLiteral("pdftotext"), quiet);
+    const QString saved = folder_.filePath(QStringLiteral("saved.pdf"));
+    ASSERT_TRUE(write_pages_pdf(saved, pages, {}).has_value());
+    EXPECT_EQ(printed, output_of(QStringLiteral("pdftotext"),
+                                 {QStringLiteral("-layout"), saved, QStringLiteral("-")}));
+    EXPECT_THAT(output_of(QStringLiteral("pdfinfo"), {path}), HasSubstr("612 x 792 pts"));
+}
+
 class BriefingTabTest : public SheetPdf {
 protected:
     void click(BriefingTab& tab, const char* name) {
@@ -188,6 +250,78 @@ TEST_F(BriefingTabTest, AStopTakesTheCardAwayAtOnce) {
     const QStringList after = words_on(tab.preview()->pages().front());
     EXPECT_TRUE(before.join(u' ').contains(QStringLiteral("Oluwaseun")));
     EXPECT_FALSE(after.join(u' ').contains(QStringLiteral("Oluwaseun")));
+}
+
+TEST_F(BriefingTabTest, SaysThatNoPrinterIsInstalled) {
+    BriefingTab tab(document_);
+    tab.set_printer_check([] { return false; });
+    tab.show();
+    click(tab, "briefing_print");
+    EXPECT_THAT(tab.status().toStdString(), HasSubstr("No printer is installed"));
+}
+
+TEST_F(BriefingTabTest, OutOfSightNothingIsSetUntilItIsShown) {
+    BriefingTab tab(document_);
+    EXPECT_EQ(tab.preview()->count(), 0);
+    tab.show();
+    EXPECT_EQ(tab.preview()->count(), 2);
+    tab.hide();
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+        session.guests.resize(3);
+    }).has_value());
+    EXPECT_EQ(tab.preview()->count(), 2);
+    tab.show();
+    EXPECT_EQ(tab.preview()->count(), 1);
+}
+
+TEST_F(BriefingTabTest, ADecisionWithItsReasonGivesTheCardBack) {
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+        session.guests[0].screening.health[0] = Answer::unanswered;
+    }).has_value());
+    BriefingTab tab(document_);
+    tab.show();
+    const auto shows_first = [&] {
+        const QString first = QString::fromStdString(document_.session().guests[0].name);
+        return words_on(tab.preview()->pages().front()).contains(first.simplified());
+    };
+    EXPECT_FALSE(shows_first());
+    auto* list = child<QListWidget>(tab, "card_list");
+    list->setCurrentRow(0);
+    bool answered = false;
+    QTimer::singleShot(0, &tab, [&] {
+        auto* dialog = QApplication::activeModalWidget();
+        ASSERT_NE(dialog, nullptr);
+        auto* accept = dialog->findChild<QPushButton*>(QStringLiteral("overrule_accept"));
+        EXPECT_FALSE(accept->isEnabled());  // not without a reason
+        QTest::keyClicks(dialog->findChild<QWidget*>(QStringLiteral("overrule_reason")),
+                         QStringLiteral("Asked aloud, all answered no"));
+        auto* by = dialog->findChild<QLineEdit*>(QStringLiteral("overrule_by"));
+        by->setText(QStringLiteral("Komang Aryawan"));
+        answered = accept->isEnabled();
+        QTest::mouseClick(accept, Qt::LeftButton);
+    });
+    click(tab, "briefing_overrule");
+    EXPECT_TRUE(answered);
+    ASSERT_EQ(document_.session().overrules.size(), 1U);
+    EXPECT_EQ(document_.session().overrules.front().reason, "Asked aloud, all answered no");
+    EXPECT_TRUE(shows_first());
+}
+
+TEST_F(BriefingTabTest, ShowAsksForWhatStopsTheCard) {
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+        session.guests[1].screening.health[0] = Answer::unanswered;
+    }).has_value());
+    BriefingTab tab(document_);
+    tab.show();
+    std::vector<Subject> asked;
+    QObject::connect(&tab, &BriefingTab::subject_requested, &tab,
+                     [&](const Subject& subject) { asked.push_back(subject); });
+    child<QListWidget>(tab, "card_list")->setCurrentRow(0);
+    EXPECT_FALSE(child<QWidget>(tab, "briefing_show")->isEnabled());
+    child<QListWidget>(tab, "card_list")->setCurrentRow(1);
+    click(tab, "briefing_show");
+    ASSERT_EQ(asked.size(), 1U);
+    EXPECT_EQ(asked.front(), Subject(document_.session().guests[1].id));
 }
 
 TEST_F(BriefingTabTest, QuarterLetterIsOneChoiceAway) {

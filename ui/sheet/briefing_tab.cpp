@@ -6,8 +6,6 @@
 #include <QFileDialog>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPageLayout>
-#include <QPainter>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPrinterInfo>
@@ -19,6 +17,7 @@
 #include "ui/sheet/cards.h"
 #include "ui/sheet/page_preview.h"
 #include "ui/sheet/pdf.h"
+#include "ui/sheet/print.h"
 #include "ui/widgets/overrule_dialog.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/error_words.h"
@@ -29,7 +28,6 @@ namespace leadline {
 namespace {
 
 constexpr int side_width = 340;
-constexpr double millimeters_per_inch = 25.4;
 
 QPushButton* button(const QString& text, const char* name, QWidget* parent) {
     auto* made = new QPushButton(text, parent);
@@ -60,6 +58,7 @@ BriefingTab::BriefingTab(SessionDocument& document, QWidget* parent)
         return QFileDialog::getSaveFileName(this, tr("Save the cards"),
                                             QStringLiteral("cards.pdf"), tr("PDF (*.pdf)"));
     };
+    has_printer_ = [] { return !QPrinterInfo::availablePrinterNames().isEmpty(); };
     size_->setObjectName(QStringLiteral("briefing_size"));
     size_->addItem(tr("A6, four to an A4 page"), static_cast<int>(CardSize::a6_on_a4));
     size_->addItem(tr("Quarter Letter, four to a page"),
@@ -164,7 +163,14 @@ CardSize BriefingTab::size() const {
     return static_cast<CardSize>(size_->currentData().toInt());
 }
 
+void BriefingTab::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (stale_) refresh();
+}
+
 void BriefingTab::refresh() {
+    stale_ = !isVisible();
+    if (stale_) return;
     const Session& session = document_.session();
     const CardSelection selection =
         select_cards(session, document_.plan(), document_.units(), list_->left_out());
@@ -231,7 +237,7 @@ void BriefingTab::save_pdf() {
 }
 
 void BriefingTab::print() {
-    if (QPrinterInfo::availablePrinterNames().isEmpty()) {
+    if (!has_printer_()) {
         say(tr("No printer is installed on this computer. Save the cards as a PDF instead, or "
                "install a printer."),
             Severity::caution);
@@ -239,31 +245,21 @@ void BriefingTab::print() {
     }
     QPrinter printer(QPrinter::HighResolution);
     printer.setDocName(QString::fromStdString(document_.session().title));
-    printer.setFullPage(true);
-    const QPageSize::PageSizeId paper = paper_of(size()) == Paper::a4 ? QPageSize::A4
-                                                                      : QPageSize::Letter;
-    printer.setPageSize(QPageSize(paper));
+    prepare_printer(printer, paper_of(size()));
     QPrintDialog dialog(&printer, this);
     if (dialog.exec() != QDialog::Accepted) return;
-    QPainter painter;
-    if (!painter.begin(&printer)) {
+    prepare_printer(printer, paper_of(size()));  // the cards fit no other paper
+    const PrintOutcome outcome = print_pages(printer, preview_->pages());
+    if (!outcome.started) {
         say(tr("The printer did not start. Check that it is switched on and try again."),
             Severity::stop);
-        return;
+    } else if (outcome.pages < preview_->count()) {
+        say(tr("The printer stopped after %1 pages.").arg(outcome.pages), Severity::stop);
+    } else {
+        say(outcome.pages == 1 ? tr("1 page sent to the printer")
+                               : tr("%1 pages sent to the printer").arg(outcome.pages),
+            Severity::note);
     }
-    SheetPainter sheet;
-    const double pixels_per_mm = printer.resolution() / millimeters_per_inch;
-    for (int page = 0; page < preview_->count(); ++page) {
-        if (page > 0 && !printer.newPage()) {
-            say(tr("The printer stopped after page %1.").arg(page), Severity::stop);
-            return;
-        }
-        sheet.paint(painter, preview_->pages()[static_cast<std::size_t>(page)], pixels_per_mm);
-    }
-    painter.end();
-    say(preview_->count() == 1 ? tr("1 page sent to the printer")
-                               : tr("%1 pages sent to the printer").arg(preview_->count()),
-        Severity::note);
 }
 
 void BriefingTab::overrule() {

@@ -27,6 +27,8 @@ public:
     void set_pdf_path_chooser(std::function<QString()> chooser) {
         choose_pdf_path_ = std::move(chooser);
     }
+    /// Says whether there is a printer. Replaced in tests.
+    void set_printer_check(std::function<bool()> check) { has_printer_ = std::move(check); }
     [[nodiscard]] PagePreview* preview() const { return preview_; }
     [[nodiscard]] QString status() const;
 
@@ -34,9 +36,14 @@ Q_SIGNALS:
     /// The user wants to put right what stops a card.
     void subject_requested(const leadline::Subject& subject);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     QWidget* build_side();
     QWidget* build_pages();
+    /// Sets the cards anew. Out of sight nothing is set until the tab is shown again: typing on
+    /// another tab must not wait for pages that nobody sees.
     void refresh();
     void update_buttons();
     void save_pdf();
@@ -46,6 +53,7 @@ private:
     [[nodiscard]] CardSize size() const;
 
     SessionDocument& document_;
+    bool stale_ = true;  ///< what is shown is older than the session
     CardList* list_;
     PagePreview* preview_;
     QComboBox* size_;
@@ -60,6 +68,7 @@ private:
     QLabel* status_icon_;
     QLabel* status_;
     std::function<QString()> choose_pdf_path_;
+    std::function<bool()> has_printer_;
 };
 
 }  // namespace leadline

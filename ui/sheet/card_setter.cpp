@@ -25,7 +25,6 @@ constexpr double blank_length = 14.0;  // of a line to write on
 constexpr double unit_points = 9.0;
 constexpr double caption_points = 7.5;
 constexpr double unit_gap = 0.9;
-constexpr double body_pitch = 1.18;
 
 /// What gives way when a card is full.
 struct Room {
@@ -33,10 +32,12 @@ struct Room {
     double name_points;
     double figure_points;
     double figures_height;
+    double foot_points;
+    double body_pitch;
     int where_lines;
 };
-constexpr Room ample{9.4, 23.0, 22.0, 15.6, 2};
-constexpr Room tight{7.4, 17.0, 16.0, 13.5, 1};
+constexpr Room ample{9.4, 23.0, 22.0, 15.8, 7.75, 1.18, 2};
+constexpr Room tight{7.4, 17.0, 16.0, 13.8, 7.0, 1.12, 1};
 
 class CardSetter {
 public:
@@ -217,8 +218,8 @@ void CardSetter::set_figure(const CardFigure& figure, const QRectF& cell) {
         figure.number.isEmpty()
             ? blank_length
             : setter_.width({figure.number, 0}, room_.figure_points, true) + 0.1;
-    const QRectF frame(cell.left(), cell.top() + 4.2,
-                       std::min(natural, cell.width() - unit - unit_gap), cell.height() - 8.4);
+    const QRectF frame(cell.left(), cell.top() + 4.5,
+                       std::min(natural, cell.width() - unit - unit_gap), cell.height() - 8.6);
     const TextStyle style{.points = room_.figure_points, .least_points = 10.0, .bold = true,
                           .digits = true};
     const double baseline = frame.top() + baseline_below_top(style, style.points);
@@ -325,7 +326,8 @@ double CardSetter::set_call() {
 double CardSetter::set_foot() {
     constexpr double gap = 0.9;
     const double call = set_call();
-    const TextStyle body{.points = 7.75, .most_lines = 3, .pitch = body_pitch};
+    const TextStyle body{
+        .points = room_.foot_points, .most_lines = 3, .pitch = room_.body_pitch};
     const auto stack = [&](const CardAdvice& advice, double bottom) {
         const Phrase words = phrase(advice.head, advice.text);
         const double height = setter_.height(words, inner_.width(), body.points, body) + 0.05;
@@ -341,7 +343,7 @@ double CardSetter::set_foot() {
 bool CardSetter::set_advice(const QRectF& area) {
     constexpr double least_gap = 0.6;
     constexpr double most_gap = 2.2;
-    TextStyle style{.points = 8.5, .most_lines = 20, .pitch = body_pitch};
+    TextStyle style{.points = 8.5, .most_lines = 20, .pitch = room_.body_pitch};
     std::vector<Phrase> phrases;
     for (const CardAdvice& advice : card_.advice) {
         phrases.push_back(phrase(advice.head, advice.text));

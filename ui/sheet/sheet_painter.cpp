@@ -41,17 +41,26 @@ void SheetPainter::paint(QPainter& painter, const Page& page, double pixels_per_
     painter.restore();
 }
 
+const QTextLayout& SheetPainter::shaped(const TextItem& item, const TextLine& line) {
+    constexpr std::size_t most_kept = 5000;
+    if (lines_.size() > most_kept) lines_.clear();
+    auto& layout = lines_[{line.text, item.points, item.bold, line.bold_letters}];
+    if (layout != nullptr) return *layout;
+    layout = std::make_unique<QTextLayout>(line.text);
+    layout->setCacheEnabled(true);
+    apply_fonts(*layout, item.points, item.bold, line.bold_letters);
+    layout->beginLayout();
+    layout->createLine().setLineWidth(endless_line);
+    layout->endLayout();
+    return *layout;
+}
+
 void SheetPainter::draw(QPainter& painter, const TextItem& item) {
     painter.setPen(colour(item.ink));
     for (const TextLine& line : item.lines) {
-        QTextLayout layout(line.text);
-        apply_fonts(layout, item.points, item.bold, line.bold_letters);
-        layout.beginLayout();
-        QTextLine set = layout.createLine();
-        set.setLineWidth(endless_line);
-        layout.endLayout();
+        const QTextLayout& layout = shaped(item, line);
         const QPointF baseline(line.left * units_per_mm, line.baseline * units_per_mm);
-        layout.draw(&painter, baseline - QPointF(0.0, set.ascent()));
+        layout.draw(&painter, baseline - QPointF(0.0, layout.lineAt(0).ascent()));
     }
 }
 

@@ -4,16 +4,19 @@
 #include <QString>
 #include <map>
 #include <memory>
+#include <tuple>
 
 #include "ui/sheet/layout.h"
 
 class QPainter;
 class QSvgRenderer;
+class QTextLayout;
 
 namespace leadline {
 
 /// Draws laid-out pages: the one painter for the preview, the printer and the PDF. Decides nothing:
-/// what is on the page, and where, is in the page. Keeps the pictures it has read.
+/// what is on the page, and where, is in the page. Keeps the pictures it has read and the lines it has
+/// shaped, for the next card has most of them again.
 class SheetPainter {
 public:
     SheetPainter();
@@ -31,7 +34,11 @@ private:
     void draw(QPainter& painter, const LineItem& item);
     void draw(QPainter& painter, const RectItem& item);
     void draw(QPainter& painter, const PictureItem& item);
+    /// Text, size, bold, letters that are bold.
+    using LineKey = std::tuple<QString, double, bool, int>;
+    const QTextLayout& shaped(const TextItem& item, const TextLine& line);
     std::map<QString, std::unique_ptr<QSvgRenderer>> pictures_;
+    std::map<LineKey, std::unique_ptr<QTextLayout>> lines_;
 };
 
 }  // namespace leadline

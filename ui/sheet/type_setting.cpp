@@ -2,6 +2,7 @@
 #include "ui/sheet/type_setting.h"
 
 #include <QFontMetricsF>
+#include <QHashFunctions>
 #include <QTextBoundaryFinder>
 #include <QTextLayout>
 #include <QTextOption>
@@ -26,7 +27,7 @@ Reach reach_of(const TextStyle& style) { return style.digits ? digit_reach : tex
 
 // A grid unit or two: text is never said to be too wide for a rounding.
 constexpr double tolerance_mm = 0.02;
-constexpr qsizetype most_kept = 20000;
+constexpr std::size_t most_kept = 20000;
 
 double lines_height(std::size_t lines, double points, const TextStyle& style) {
     const Reach reach = reach_of(style);
@@ -91,16 +92,15 @@ void apply_fonts(QTextLayout& layout, double points, bool bold, int bold_letters
     layout.setFormats({head});
 }
 
+std::size_t TypeSetter::TaskHash::operator()(const Task& task) const {
+    return qHashMulti(0, task.text, task.width, task.points, task.bold_letters, task.bold);
+}
+
 const TypeSetter::Broken& TypeSetter::broken(const Phrase& phrase, double width, double points,
                                              bool bold) {
-    const QString key = QStringLiteral("%1 %2 %3 %4 ")
-                            .arg(width)
-                            .arg(points)
-                            .arg(bold ? 1 : 0)
-                            .arg(phrase.bold_letters) +
-                        phrase.text;
-    const auto found = known_.constFind(key);
-    if (found != known_.constEnd()) return *found;
+    Task task{phrase.text, width, points, phrase.bold_letters, bold};
+    const auto found = known_.find(task);
+    if (found != known_.end()) return found->second;
     if (known_.size() > most_kept) known_.clear();
 
     Broken result;
@@ -117,7 +117,7 @@ const TypeSetter::Broken& TypeSetter::broken(const Phrase& phrase, double width,
         result.widths.push_back(line.naturalTextWidth() / units_per_mm);
     }
     layout.endLayout();
-    return *known_.insert(key, result);
+    return known_.emplace(std::move(task), std::move(result)).first->second;
 }
 
 TypeSetter::Broken TypeSetter::cut(const Phrase& phrase, const QRectF& frame,
@@ -148,6 +148,33 @@ TypeSetter::Broken TypeSetter::cut(const Phrase& phrase, const QRectF& frame,
     return result;
 }
 
+bool TypeSetter::fits(const Broken& set, const QRectF& frame, double points,
+                      const TextStyle& style) const {
+    return set.lines.size() <= static_cast<std::size_t>(style.most_lines) &&
+           lines_height(set.lines.size(), points, style) <= frame.height() + tolerance_mm;
+}
+
+double TypeSetter::fitting_size(const Phrase& phrase, const QRectF& frame,
+                                const TextStyle& style) {
+    const auto good = [&](double points) {
+        const Broken& set = broken(phrase, frame.width(), points, style.bold);
+        return !set.inside_word && fits(set, frame, points, style);
+    };
+    if (style.points <= style.least_points || good(style.points)) return style.points;
+    // Halving: what fits at a size fits at every smaller one.
+    const auto size = [&](int steps) {
+        return std::max(style.points - steps * size_step_points, style.least_points);
+    };
+    int too_large = 0;
+    int smallest = static_cast<int>(
+        std::ceil((style.points - style.least_points) / size_step_points - 1e-9));
+    while (smallest - too_large > 1) {
+        const int middle = (smallest + too_large) / 2;
+        (good(size(middle)) ? smallest : too_large) = middle;
+    }
+    return size(smallest);
+}
+
 TextItem TypeSetter::set(const Phrase& phrase, const QRectF& frame, const TextStyle& style) {
     TextItem item;
     item.rect = frame;
@@ -156,21 +183,10 @@ TextItem TypeSetter::set(const Phrase& phrase, const QRectF& frame, const TextSt
     item.points = style.points;
     if (phrase.text.isEmpty()) return item;
 
-    Broken set;
-    for (;;) {
-        set = broken(phrase, frame.width(), item.points, style.bold);
-        const bool smallest = item.points <= style.least_points;
-        const bool fits = set.lines.size() <= static_cast<std::size_t>(style.most_lines) &&
-                          lines_height(set.lines.size(), item.points, style) <=
-                              frame.height() + tolerance_mm;
-        if (fits && (smallest || !set.inside_word)) break;
-        if (smallest) {
-            item.elided = !fits;
-            if (!fits) set = cut(phrase, frame, style);
-            break;
-        }
-        item.points = std::max(item.points - size_step_points, style.least_points);
-    }
+    item.points = fitting_size(phrase, frame, style);
+    const Broken& whole = broken(phrase, frame.width(), item.points, style.bold);
+    item.elided = !fits(whole, frame, item.points, style);
+    const Broken set = item.elided ? cut(phrase, frame, style) : whole;
     const double size = item.points * mm_per_point;
     double baseline = frame.top() + baseline_below_top(style, style.most_lines == 1 ? style.points
                                                                                    : item.points);

@@ -2,9 +2,9 @@
 #pragma once
 
 #include <QFont>
-#include <QHash>
 #include <QRectF>
 #include <QString>
+#include <unordered_map>
 #include <vector>
 
 #include "ui/sheet/layout.h"
@@ -74,10 +74,27 @@ private:
         std::vector<double> widths;   ///< of each line [mm]
         bool inside_word = false;     ///< a word was longer than a line
     };
+    /// What has been broken before is found by all that decides about it.
+    struct Task {
+        QString text;
+        double width;
+        double points;
+        int bold_letters;
+        bool bold;
+        friend bool operator==(const Task&, const Task&) = default;
+    };
+    struct TaskHash {
+        std::size_t operator()(const Task& task) const;
+    };
     const Broken& broken(const Phrase& phrase, double width, double points, bool bold);
+    [[nodiscard]] bool fits(const Broken& set, const QRectF& frame, double points,
+                            const TextStyle& style) const;
+    /// The largest size, down from the wanted one, at which the phrase fits without a broken word;
+    /// the least size where there is none.
+    double fitting_size(const Phrase& phrase, const QRectF& frame, const TextStyle& style);
     /// At the least size, as many lines as the frame holds, the last with an ellipsis.
     Broken cut(const Phrase& phrase, const QRectF& frame, const TextStyle& style);
-    QHash<QString, Broken> known_;
+    std::unordered_map<Task, Broken, TaskHash> known_;
 };
 
 }  // namespace leadline
