@@ -9,6 +9,7 @@
 
 #include "core/body/breathing.h"
 #include "core/planning/finding.h"
+#include "core/planning/plan.h"
 #include "core/planning/profile.h"
 #include "core/planning/rules.h"
 #include "core/planning/screening.h"
@@ -80,6 +81,23 @@ struct EnumNames<TodayQuestion> {
         "cold_or_blocked_ears", "alcohol_or_drugs",
         "new_medicine",         "flight_or_mountain_within_24_hours",
         "unwilling_or_very_afraid", "cannot_swim"};
+};
+
+template <>
+struct EnumNames<LeverKind> {
+    static constexpr std::array<std::string_view, 6> names{
+        "shallower", "shorter_skills", "bigger_cylinder", "warmer_suit", "swap_guests",
+        "one_guest_fewer"};
+};
+template <>
+struct EnumNames<WarmthGap> {
+    static constexpr std::array<std::string_view, 5> names{"none", "body_mass", "body_height",
+                                                           "suit", "outside_range"};
+};
+template <>
+struct EnumNames<LeadGap> {
+    static constexpr std::array<std::string_view, 6> names{"none", "body_mass", "body_height",
+                                                           "suit", "cylinder", "outside_range"};
 };
 
 /// Name of an enumerator in files.

@@ -32,9 +32,19 @@ std::vector<const char*> value_names(FindingCode code) {
             return {"end_pressure", "reserve", "time_to_reserve"};
         case FindingCode::minimum_gas_above_reserve: return {"minimum_gas", "reserve"};
         case FindingCode::staff_gas_below_minimum: return {"pressure_at_ascent", "minimum_gas"};
+        case FindingCode::group_unlikely_to_finish:
+        case FindingCode::sharing_may_not_last: return {"chance_percent"};
+        case FindingCode::staff_dives_over_limit: return {"dives", "allowed_dives"};
+        case FindingCode::staff_ascents_over_limit: return {"ascents", "allowed_ascents"};
+        case FindingCode::staff_days_over_limit: return {"days", "allowed_days"};
+        case FindingCode::staff_needs_stop: return {"planned_duration", "no_stop_left"};
         case FindingCode::ascent_too_fast: return {"ascent_rate", "allowed_ascent_rate"};
         case FindingCode::descent_too_fast: return {"descent_rate", "allowed_descent_rate"};
         case FindingCode::ear_step_over_locking: return {"clearing_step", "locking_depth"};
+        case FindingCode::cold_before_end: return {"warm_time", "planned_duration"};
+        case FindingCode::bcd_cannot_hold: return {"lead", "bcd_lift"};
+        case FindingCode::cannot_stay_down:
+        case FindingCode::lead_outside_range: return {"lead", "low_lead", "high_lead"};
         case FindingCode::logged_too_deep: return {"logged_depth", "planned_depth"};
         case FindingCode::logged_depth_over_limit: return {"logged_depth", "allowed_depth"};
         case FindingCode::logged_below_reserve: return {"end_pressure", "reserve"};
@@ -59,6 +69,7 @@ UnitNumber unit_number(const FindingValue& value) {
         UnitNumber operator()(Minutes time) const { return {"_min", time.value()}; }
         UnitNumber operator()(MetersPerMinute rate) const { return {"_m_per_min", rate.value()}; }
         UnitNumber operator()(LitersPerMinute flow) const { return {"_l_per_min", flow.value()}; }
+        UnitNumber operator()(Kilograms mass) const { return {"_kg", mass.value()}; }
     };
     return std::visit(Visitor{}, value);
 }

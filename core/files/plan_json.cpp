@@ -6,6 +6,7 @@
 
 #include "core/files/enum_names.h"
 #include "core/files/finding_json.h"
+#include "core/files/plan_parts_json.h"
 
 namespace leadline {
 namespace {
@@ -88,11 +89,17 @@ ordered_json guest_json(const Session& session, const GuestGas& gas) {
     to["name"] = guest != nullptr ? guest->name : "";
     to["group"] = gas.group.text;
     put_result(to, "rmv_l_per_min", gas.rmv.value());
+    put_result(to, "rmv_sigma", gas.breathing.sigma());
+    put_result(to, "rmv_shared_sigma", gas.breathing.shared_sigma);
+    put_result(to, "rmv_mass_factor", gas.breathing.mass_factor);
+    put_result(to, "rmv_cold_factor", gas.breathing.cold_factor);
+    put_result(to, "rmv_current_factor", gas.breathing.current_factor);
     to["rmv_source"] = gas.rmv_source == RmvSource::measured ? "measured" : "breathing_class";
     to["has_cylinder"] = gas.has_cylinder;
     // Without a cylinder the numbers below are no numbers.
     if (!gas.has_cylinder) return to;
     put_result(to, "start_pressure_bar", gas.start_pressure.value());
+    put_result(to, "lost_by_cooling_bar", gas.lost_by_cooling.value());
     put_result(to, "content_mol", gas.content.value());
     put_result(to, "used_mol", gas.used.value());
     put_result(to, "left_mol", gas.left.value());
@@ -102,6 +109,7 @@ ordered_json guest_json(const Session& session, const GuestGas& gas) {
     put_result(to, "turn_pressure_bar", gas.turn_pressure.value());
     put_result(to, "leave_pressure_bar", gas.leave_pressure.value());
     put_result(to, "minimum_gas_bar", gas.minimum_gas.value());
+    put_result(to, "gauge_error_bar", gauge_error.value());
     put_result(to, "signal_pressure_bar", gas.signal_pressure.value());
     put_result(to, "time_to_reserve_min", gas.minutes_to_reserve);
     to["pressure_curve"] = curve_json(gas.curve);
@@ -145,6 +153,12 @@ std::string plan_to_json(const Session& session, const Plan& plan, const Finding
     ordered_json guests = ordered_json::array();
     for (const GuestGas& gas : plan.guests) guests.push_back(guest_json(session, gas));
     document["guests"] = std::move(guests);
+    document["forecasts"] = forecasts_json(plan);
+    document["levers"] = levers_json(plan);
+    document["warmth"] = warmth_json(plan);
+    document["lead"] = lead_json(plan);
+    document["staff"] = exposures_json(session, plan);
+    document["ears_and_lungs"] = ears_and_lungs_json(plan.ears_and_lungs);
     document["findings"] = findings_json(plan.findings, speak);
     return document.dump(2, ' ', false, ordered_json::error_handler_t::replace) + "\n";
 }

@@ -27,7 +27,7 @@ struct KindForm {
     double most_threshold = 0.0;
 };
 
-constexpr std::array<KindForm, 24> kind_forms{{
+constexpr std::array<KindForm, 27> kind_forms{{
     {RuleKind::max_depth_m, 1, 60},
     {RuleKind::usual_depth_m, 1, 60},
     {RuleKind::max_bottom_depth_m, 1, 200},
@@ -51,6 +51,9 @@ constexpr std::array<KindForm, 24> kind_forms{{
     {RuleKind::max_wave_height_m, 0, 10},
     {RuleKind::max_current, 0, 3},
     {RuleKind::clearing_step_m, 0.1, 1},
+    {RuleKind::staff_dives_per_day, 1, 20},
+    {RuleKind::staff_ascents_per_day, 1, 100},
+    {RuleKind::staff_days_in_a_row, 1, 7},
     {RuleKind::no_fly_hours, 0, 168},
 }};
 

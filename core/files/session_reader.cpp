@@ -72,6 +72,21 @@ Profile read_profile(const FieldReader& from) {
     return profile;
 }
 
+std::vector<EarlierDive> read_earlier_dives(const FieldReader& from) {
+    std::vector<EarlierDive> dives;
+    from.each("earlier_dives", [&](const json& item, const std::string& place) {
+        const FieldReader fields(item, place, from.error_slot());
+        EarlierDive dive;
+        dive.date = read_date(fields, "date");
+        dive.start = read_time(fields, "start");
+        dive.deepest = depth_of(fields.number("deepest_m"));
+        dive.duration = Minutes(fields.number("duration_min"));
+        if (fields.has("ascents")) dive.ascents = fields.whole("ascents");
+        dives.push_back(dive);
+    });
+    return dives;
+}
+
 std::vector<StaffMember> read_staff(const FieldReader& from) {
     std::vector<StaffMember> staff;
     from.each("staff", [&](const json& item, const std::string& place) {
@@ -84,6 +99,8 @@ std::vector<StaffMember> read_staff(const FieldReader& from) {
             member.languages.push_back(language.get<std::string>());
         });
         member.cylinder = read_cylinder(fields);
+        if (fields.has("extra_ascents")) member.extra_ascents = fields.whole("extra_ascents");
+        member.earlier_dives = read_earlier_dives(fields);
         staff.push_back(std::move(member));
     });
     return staff;
@@ -144,10 +161,27 @@ Guest read_guest(const FieldReader& from) {
     guest.breathing = from.choice("breathing", BreathingClass::average);
     guest.measured_rmv = from.optional_number(
         "rmv_l_per_min", [](double value) { return LitersPerMinute(value); });
+    if (from.has("dives_before")) guest.dives_before = from.whole("dives_before");
     guest.kit = read_kit(from.object("kit"));
     guest.group = from.id<GroupId>("group");
     guest.note = from.lines("note");
     return guest;
+}
+
+Stock read_stock(const FieldReader& from) {
+    Stock stock;
+    from.each("cylinders", [&](const json& item, const std::string& place) {
+        const FieldReader fields(item, place, from.error_slot());
+        stock.cylinders.push_back({fields.id<CylinderTypeId>("type"), fields.whole("count")});
+    });
+    from.each("suits", [&](const json& item, const std::string& place) {
+        const FieldReader fields(item, place, from.error_slot());
+        stock.suits.push_back({fields.line("suit"), fields.whole("count")});
+    });
+    from.each("lead_pieces_kg", [&](const json& item, const std::string&) {
+        stock.lead_pieces.emplace_back(item.get<double>());
+    });
+    return stock;
 }
 
 Session read_session_fields(const FieldReader& from) {
@@ -165,6 +199,7 @@ Session read_session_fields(const FieldReader& from) {
     from.each("guests", [&](const json& item, const std::string& place) {
         session.guests.push_back(read_guest({item, place, from.error_slot()}));
     });
+    if (from.has("stock")) session.stock = read_stock(from.object("stock"));
     from.each("rule_sets", [&](const json& item, const std::string&) {
         session.rule_sets.emplace_back(item.get<std::string>());
     });

@@ -32,6 +32,13 @@ void put_flag(ordered_json& to, const char* key, bool flag) {
     if (flag) to[key] = true;
 }
 
+template <typename Items, typename ToJson>
+ordered_json list_json(const Items& items, ToJson to_json) {
+    ordered_json list = ordered_json::array();
+    for (const auto& item : items) list.push_back(to_json(item));
+    return list;
+}
+
 void put_cylinder(ordered_json& to, const std::optional<Cylinder>& cylinder) {
     if (!cylinder) return;
     to["cylinder"] = {{"type", cylinder->type.text},
@@ -74,6 +81,16 @@ ordered_json profile_json(const Profile& profile) {
     return {{"points", std::move(points)}};
 }
 
+ordered_json earlier_dive_json(const EarlierDive& dive) {
+    ordered_json to = ordered_json::object();
+    to["date"] = to_text(dive.date);
+    to["start"] = to_text(dive.start);
+    to["deepest_m"] = meters_of(dive.deepest);
+    to["duration_min"] = number_json(dive.duration.value());
+    if (dive.ascents != 1) to["ascents"] = dive.ascents;
+    return to;
+}
+
 ordered_json staff_json(const StaffMember& member) {
     ordered_json to = ordered_json::object();
     to["id"] = member.id.text;
@@ -81,6 +98,10 @@ ordered_json staff_json(const StaffMember& member) {
     to["role"] = enum_name(member.role);
     to["languages"] = member.languages;
     put_cylinder(to, member.cylinder);
+    if (member.extra_ascents != 0) to["extra_ascents"] = member.extra_ascents;
+    if (!member.earlier_dives.empty()) {
+        to["earlier_dives"] = list_json(member.earlier_dives, earlier_dive_json);
+    }
     return to;
 }
 
@@ -137,6 +158,7 @@ ordered_json guest_json(const Guest& guest) {
     put_flag(to, "certified", guest.certified);
     to["breathing"] = enum_name(guest.breathing);
     put_number(to, "rmv_l_per_min", guest.measured_rmv);
+    if (guest.dives_before) to["dives_before"] = *guest.dives_before;
     to["kit"] = kit_json(guest.kit);
     put_line(to, "group", guest.group.text);
     put_lines(to, "note", guest.note);
@@ -160,13 +182,6 @@ ordered_json diver_json(const LogEntry& diver) {
     return to;
 }
 
-template <typename Items, typename ToJson>
-ordered_json list_json(const Items& items, ToJson to_json) {
-    ordered_json list = ordered_json::array();
-    for (const auto& item : items) list.push_back(to_json(item));
-    return list;
-}
-
 ordered_json log_json(const DiveLog& log) {
     ordered_json to = ordered_json::object();
     to["time_in"] = to_text(log.time_in);
@@ -175,6 +190,26 @@ ordered_json log_json(const DiveLog& log) {
     to["heads_out"] = log.heads_out;
     to["divers"] = list_json(log.divers, diver_json);
     put_lines(to, "note", log.note);
+    return to;
+}
+
+ordered_json stock_json(const Stock& stock) {
+    ordered_json to = ordered_json::object();
+    if (!stock.cylinders.empty()) {
+        to["cylinders"] = list_json(stock.cylinders, [](const CylinderStock& held) {
+            return ordered_json{{"type", held.type.text}, {"count", held.count}};
+        });
+    }
+    if (!stock.suits.empty()) {
+        to["suits"] = list_json(stock.suits, [](const SuitStock& held) {
+            return ordered_json{{"suit", without_controls(held.suit, TextForm::line)},
+                                {"count", held.count}};
+        });
+    }
+    if (!stock.lead_pieces.empty()) {
+        to["lead_pieces_kg"] = list_json(
+            stock.lead_pieces, [](Kilograms piece) { return number_json(piece.value()); });
+    }
     return to;
 }
 
@@ -192,6 +227,7 @@ ordered_json session_json(const Session& session) {
     to["staff"] = list_json(session.staff, staff_json);
     to["groups"] = list_json(session.groups, group_json);
     to["guests"] = list_json(session.guests, guest_json);
+    if (session.stock != Stock{}) to["stock"] = stock_json(session.stock);
     to["rule_sets"] = list_json(session.rule_sets, [](const RuleSetId& id) { return id.text; });
     to["overrules"] = list_json(session.overrules, [](const Overrule& overrule) {
         return ordered_json{{"finding", without_controls(overrule.finding, TextForm::line)},

@@ -46,6 +46,7 @@ using Moles = units::substance::mole_t;
 using Pascals = units::pressure::pascal_t;
 using Bars = units::pressure::bar_t;
 using Psi = units::pressure::pounds_per_square_inch_t;
+using SquareMeters = units::area::square_meter_t;
 using Liters = units::volume::liter_t;
 using CubicMeters = units::volume::cubic_meter_t;
 using KilogramsPerCubicMeter = units::density::kilograms_per_cubic_meter_t;

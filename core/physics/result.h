@@ -28,6 +28,7 @@ enum class ErrorCode {
     unknown_reference,      ///< place: field; given: the id that nothing carries
     overfilled_cylinder,    ///< place: field; given: the fill; allowed: the working pressure
     time_not_increasing,    ///< place: the later point; given: its time; allowed: later than
+    times_overlap,          ///< place: the later of two; given: its start; allowed: the other's end
     ends_before_start,      ///< place: the log; given: the end; allowed: the start
     profile_not_closed,     ///< place: profile; given: the first or last depth; allowed: 0 m
     ends_at_higher_pressure,///< place: the log; given: end pressure; allowed: start pressure

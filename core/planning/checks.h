@@ -5,7 +5,10 @@
 #include <optional>
 #include <vector>
 
+#include "core/planning/exposure.h"
+#include "core/planning/lead.h"
 #include "core/planning/plan.h"
+#include "core/planning/warmth_plan.h"
 
 namespace leadline {
 
@@ -32,5 +35,15 @@ std::vector<Finding> check_place(const CheckContext& context);   ///< depth, wat
 std::vector<Finding> check_people(const CheckContext& context);  ///< age, screening, groups, kit
 std::vector<Finding> check_gas(const CheckContext& context, const std::vector<GuestGas>& guests,
                                const std::vector<GroupGas>& groups);
+/// Groups that will hardly finish as planned, and instructors whose air may not bring two up.
+std::vector<Finding> check_forecast(const CheckContext& context,
+                                    const std::vector<GroupForecast>& forecasts);
+/// Warmth and lead. A guest with a gap has no finding: nothing is known.
+std::vector<Finding> check_body(const CheckContext& context,
+                                const std::vector<GuestWarmth>& warmths,
+                                const std::vector<GuestLead>& leads);
+/// Dives, ascents and days of those who dive now, against the rules; a dive that needs a stop.
+std::vector<Finding> check_staff(const CheckContext& context,
+                                 const std::vector<StaffExposure>& staff);
 
 }  // namespace leadline

@@ -8,21 +8,36 @@
 
 #include "core/physics/air.h"
 #include "core/physics/number_text.h"
+#include "core/physics/range.h"
 
 namespace leadline {
 namespace {
 
+constexpr double steel_density = 7850.0;      // kg/m3
+constexpr double aluminium_density = 2700.0;  // kg/m3
+constexpr double brass_density = 8400.0;      // kg/m3
+constexpr double valve_mass = 0.8;            // kg
+
 const std::array<CylinderType, 9>& table() {
     static const std::array<CylinderType, 9> types{{
-        {CylinderTypeId("steel-6"), CylinderMetal::steel, Liters(6.0), Bars(232.0)},
-        {CylinderTypeId("steel-8"), CylinderMetal::steel, Liters(8.0), Bars(232.0)},
-        {CylinderTypeId("aluminium-9"), CylinderMetal::aluminium, Liters(9.0), Bars(207.0)},
-        {CylinderTypeId("steel-10"), CylinderMetal::steel, Liters(10.0), Bars(232.0)},
-        {CylinderTypeId("aluminium-11"), CylinderMetal::aluminium, Liters(11.1), Bars(207.0)},
-        {CylinderTypeId("steel-12"), CylinderMetal::steel, Liters(12.0), Bars(232.0)},
-        {CylinderTypeId("steel-12-300"), CylinderMetal::steel, Liters(12.0), Bars(300.0)},
-        {CylinderTypeId("steel-15"), CylinderMetal::steel, Liters(15.0), Bars(232.0)},
-        {CylinderTypeId("steel-18"), CylinderMetal::steel, Liters(18.0), Bars(232.0)},
+        {CylinderTypeId("steel-6"), CylinderMetal::steel, Liters(6.0), Bars(232.0),
+         Kilograms(8.6)},
+        {CylinderTypeId("steel-8"), CylinderMetal::steel, Liters(8.0), Bars(232.0),
+         Kilograms(10.8)},
+        {CylinderTypeId("aluminium-9"), CylinderMetal::aluminium, Liters(9.0), Bars(207.0),
+         Kilograms(12.8)},
+        {CylinderTypeId("steel-10"), CylinderMetal::steel, Liters(10.0), Bars(232.0),
+         Kilograms(12.8)},
+        {CylinderTypeId("aluminium-11"), CylinderMetal::aluminium, Liters(11.1), Bars(207.0),
+         Kilograms(15.0)},
+        {CylinderTypeId("steel-12"), CylinderMetal::steel, Liters(12.0), Bars(232.0),
+         Kilograms(15.0)},
+        {CylinderTypeId("steel-12-300"), CylinderMetal::steel, Liters(12.0), Bars(300.0),
+         Kilograms(19.3)},
+        {CylinderTypeId("steel-15"), CylinderMetal::steel, Liters(15.0), Bars(232.0),
+         Kilograms(18.6)},
+        {CylinderTypeId("steel-18"), CylinderMetal::steel, Liters(18.0), Bars(232.0),
+         Kilograms(22.3)},
     }};
     return types;
 }
@@ -74,6 +89,29 @@ Moles content_at_gauge(const CylinderType& type, Bars gauge, Kelvins gas_tempera
                        Pascals surface_pressure) {
     return air_content(type.water_capacity, gauge + surface_pressure, gas_temperature)
         .value_or(Moles(0.0));
+}
+
+Result<Liters> cylinder_outer_volume(const CylinderType& type) {
+    const double mass = type.empty_mass.value();
+    if (auto error = outside_range("cylinder empty mass", mass, 1.0, 60.0, "kg")) return *error;
+    const double density =
+        type.metal == CylinderMetal::steel ? steel_density : aluminium_density;
+    const double metal = (mass - valve_mass) / density + valve_mass / brass_density;  // m3
+    return type.water_capacity + Liters(metal * 1e3);
+}
+
+Result<Kilograms> cylinder_lift(const CylinderType& type, Moles content,
+                                KilogramsPerCubicMeter water) {
+    if (auto error = outside_range("air content", content.value(), 0.0, 1000.0, "mol")) {
+        return *error;
+    }
+    if (auto error = outside_range("water density", water.value(), 900.0, 1100.0, "kg/m3")) {
+        return *error;
+    }
+    const Result<Liters> volume = cylinder_outer_volume(type);
+    if (!volume) return volume.error();
+    return Kilograms(volume->value() / 1e3 * water.value()) - type.empty_mass -
+           mass_of_air(content);
 }
 
 }  // namespace leadline

@@ -14,13 +14,14 @@ enum class CylinderMetal { steel, aluminium };
 
 /// A kind of cylinder as the trade sells it. Makers differ by a few percent: the values stamped on
 /// the cylinder prevail.
-/// @source  sizes common practice, no source; 11.1 L aluminium at 207 bar from memory of the common
-///          manufacturer data sheet
+/// @source  sizes common practice, no source; 11.1 L aluminium at 207 bar from memory of the
+///          common manufacturer data sheet; masses of the usual models from memory, within 1.5 kg
 struct CylinderType {
     CylinderTypeId id;
     CylinderMetal metal{};
     Liters water_capacity{};
     Bars working_pressure{};  ///< gauge, at 15 C
+    Kilograms empty_mass = Kilograms(0.0);  ///< with valve, without air; 0: not known
 };
 
 /// The kinds known, smallest first.
@@ -51,6 +52,23 @@ Result<Moles> cylinder_content(const Cylinder& cylinder, Pascals surface_pressur
 /// Gauge reading of a cylinder holding an amount of air at a gas temperature; never below zero.
 Bars gauge_pressure(const CylinderType& type, Moles content, Kelvins gas_temperature,
                     Pascals surface_pressure);
+
+/// Volume of water a cylinder pushes aside: its water capacity, its metal (steel 7850, aluminium
+/// 2700 kg/m3) and a brass valve of 0.8 kg (8400 kg/m3). Boots, nets and handles are left out.
+/// @returns volume; out_of_range ("cylinder empty mass") where the mass is not known: 1 to 60 kg
+/// @source  Archimedes; densities: handbook values, valve: common practice, both from memory
+/// @tests   tests/reference/cylinder_buoyancy.csv
+Result<Liters> cylinder_outer_volume(const CylinderType& type);
+
+/// Lift of a cylinder with an amount of air, in kilograms; negative: it sinks.
+///
+/// @param content  0 to 1000 mol
+/// @param water    900 to 1100 kg/m3
+/// @returns lift; out_of_range naming the input otherwise
+/// @source  Archimedes; the air weighs mass_of_air()
+/// @tests   tests/reference/cylinder_buoyancy.csv
+Result<Kilograms> cylinder_lift(const CylinderType& type, Moles content,
+                                KilogramsPerCubicMeter water);
 
 /// Amount of air at a gauge reading.
 Moles content_at_gauge(const CylinderType& type, Bars gauge, Kelvins gas_temperature,

@@ -44,11 +44,21 @@ enum class FindingCode {
     cylinder_missing,           ///< for a guest
     staff_cylinder_missing,     ///< for a member of staff who is in a group
     staff_gas_below_minimum,    ///< pressure left at the ascent Bars, minimum gas Bars
+    group_unlikely_to_finish,   ///< chance in percent that all last the planned dive
+    sharing_may_not_last,       ///< chance in percent that two reach the surface on the instructor's air
+    staff_dives_over_limit,     ///< dives today, allowed
+    staff_ascents_over_limit,   ///< ascents today, allowed
+    staff_days_over_limit,      ///< days in a row, allowed
+    staff_needs_stop,           ///< planned Minutes, no-stop Minutes left at the deepest point
     kit_missing,                ///< (items in `text`, comma separated: "suit, fins")
     ascent_too_fast,            ///< planned or logged MetersPerMinute, allowed MetersPerMinute
     descent_too_fast,           ///< planned or logged MetersPerMinute, allowed MetersPerMinute
     ear_step_over_locking,      ///< clearing step Meters, locking Meters
     emergency_line_missing,     ///<
+    cold_before_end,            ///< low Minutes of warmth, planned Minutes
+    bcd_cannot_hold,            ///< lead carried Kilograms, lift assumed Kilograms
+    cannot_stay_down,           ///< lead carried Kilograms, low Kilograms, high Kilograms
+    lead_outside_range,         ///< lead carried Kilograms, low Kilograms, high Kilograms
     logged_too_deep,            ///< logged Depth, planned Depth
     logged_depth_over_limit,    ///< logged Depth, allowed Depth
     logged_below_reserve,       ///< end Bars, reserve Bars
@@ -65,7 +75,8 @@ using Subject = std::variant<std::monostate, GuestId, GroupId, StaffId>;
 
 /// A number in a finding, with its unit in the type.
 using FindingValue =
-    std::variant<int, Depth, Meters, Kelvins, Bars, Minutes, MetersPerMinute, LitersPerMinute>;
+    std::variant<int, Depth, Meters, Kelvins, Bars, Minutes, MetersPerMinute, LitersPerMinute,
+                 Kilograms>;
 
 /// The one way in which any rule speaks.
 struct Finding {

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/body/suit.h"
 #include "core/physics/air.h"
 
 namespace leadline {
@@ -82,14 +83,17 @@ BarMinutes load_for(const GasContext& context, LitersPerMinute rmv, Moles amount
     return BarMinutes(amount.value() * molar_energy(context) / (rmv.value() * 1e-3 * 1e5));
 }
 
-Moles minimum_gas(const GasContext& context) {
-    const Depth bottom = deepest(context.profile);
-    const Bars below = context.water.absolute_pressure(bottom);
+BarMinutes load_up_from(const GasContext& context, Depth depth) {
+    const Bars below = context.water.absolute_pressure(depth);
     const Bars above = context.water.surface_pressure();
-    const double up_minutes = bottom.meters().value() / context.ascent_rate.value();
-    const BarMinutes load(sorting_out_minutes * below.value() +
-                          up_minutes * (below + above).value() / 2.0);
-    return moles_breathed(context, stressed_guest_rmv + stressed_staff_rmv, load);
+    const double up_minutes = depth.meters().value() / context.ascent_rate.value();
+    return BarMinutes(sorting_out_minutes * below.value() +
+                      up_minutes * (below + above).value() / 2.0);
+}
+
+Moles minimum_gas(const GasContext& context) {
+    return moles_breathed(context, stressed_guest_rmv + stressed_staff_rmv,
+                          load_up_from(context, deepest(context.profile)));
 }
 
 namespace {
@@ -105,33 +109,74 @@ Bars minimum_gas_pressure(const GasContext& context, const CylinderType& type) {
     return gauge.reading(minimum_gas_content(context, gauge));
 }
 
-LitersPerMinute guest_rmv(const Guest& guest) {
-    return guest.measured_rmv.value_or(planning_rmv(guest.breathing));
+Moles first_stage_content(const GasContext& context, const CylinderType& type) {
+    return Gauge{context, type}.content(first_stage_margin);
 }
 
-GuestGas plan_guest_gas(const GasContext& context, const Guest& guest) {
-    GuestGas gas;
-    gas.guest = guest.id;
-    gas.group = guest.group;
-    gas.rmv = guest_rmv(guest);
-    gas.rmv_source = guest.measured_rmv ? RmvSource::measured : RmvSource::breathing_class;
-    gas.used = moles_breathed(context, gas.rmv, context.dive.total());
-    gas.used_volume = free_air_volume(gas.used);
-    if (!guest.kit.cylinder) return gas;
+BreathingSpread guest_breathing(const Guest& guest, const Conditions& conditions) {
+    BreathingFacts facts;
+    facts.breathing = guest.breathing;
+    facts.measured = guest.measured_rmv;
+    facts.body_mass = guest.body_mass;
+    facts.dives_before = guest.dives_before;
+    facts.water = conditions.water_temperature;
+    facts.current = static_cast<int>(conditions.current);
+    const std::optional<Suit> suit = read_suit_label(guest.kit.suit);
+    // A label is free text: what no suit can have tells nothing.
+    if (suit && suit->thickness_mm <= thickest_suit_millimeters) {
+        facts.suit_millimeters = suit->thickness_mm;
+    }
+    const Result<BreathingSpread> spread = breathing_spread(facts);
+    if (spread) return *spread;
+    // The session's check has refused everything out of range before; a class alone never is.
+    BreathingFacts least;
+    least.breathing = guest.breathing;
+    return *breathing_spread(least);
+}
+
+GuestLoads guest_loads(const GasContext& context, const Guest& guest) {
+    GuestLoads loads;
+    loads.breathing = guest_breathing(guest, context.conditions);
+    if (!guest.kit.cylinder) return loads;
     const CylinderType* type = find_cylinder_type(guest.kit.cylinder->type);
     const Result<Moles> content =
         cylinder_content(*guest.kit.cylinder, context.water.surface_pressure());
-    if (type == nullptr || !content) return gas;  // the session's check has refused these before
+    if (type == nullptr || !content) return loads;  // the session's check has refused these before
+    loads.type = type;
+    loads.content = *content;
+    loads.to_reserve = load_for(context, loads.breathing.median,
+                                *content - Gauge{context, *type}.content(context.reserve));
+    return loads;
+}
 
-    const Gauge gauge{context, *type};
+std::optional<Minutes> time_at_depth(const GasContext& context, BarMinutes load) {
+    const std::optional<Minutes> time = context.stay.time_of(load);
+    return time && *time <= longest_profile ? time : std::nullopt;
+}
+
+GuestGas plan_guest_gas(const GasContext& context, const Guest& guest) {
+    const GuestLoads loads = guest_loads(context, guest);
+    GuestGas gas;
+    gas.guest = guest.id;
+    gas.group = guest.group;
+    gas.breathing = loads.breathing;
+    gas.rmv = loads.breathing.median;
+    gas.rmv_source = guest.measured_rmv ? RmvSource::measured : RmvSource::breathing_class;
+    gas.used = moles_breathed(context, gas.rmv, context.dive.total());
+    gas.used_volume = free_air_volume(gas.used);
+    if (loads.type == nullptr) return gas;
+
+    const Gauge gauge{context, *loads.type};
     gas.has_cylinder = true;
-    gas.content = *content;
+    gas.content = loads.content;
     gas.content_volume = free_air_volume(gas.content);
     gas.left = gas.content - gas.used;
     gas.start_pressure = gauge.reading(gas.content);
+    gas.lost_by_cooling = guest.kit.cylinder->fill_pressure - gas.start_pressure;
     gas.end_pressure = gauge.reading(gas.left);
-    gas.minimum_gas = minimum_gas_pressure(context, *type);
-    gas.signal_pressure = rounded_up_to_ten(std::max(context.reserve, gas.minimum_gas));
+    gas.minimum_gas = minimum_gas_pressure(context, *loads.type);
+    gas.signal_pressure =
+        rounded_up_to_ten(std::max(context.reserve, gas.minimum_gas + gauge_error));
 
     const Moles reserve = gauge.content(context.reserve);
     const std::size_t corner = final_ascent_start(context.profile);
@@ -146,23 +191,14 @@ GuestGas plan_guest_gas(const GasContext& context, const Guest& guest) {
     const Moles turn = at_tour > leave ? leave + (at_tour - leave) / 2.0 : leave;
     gas.turn_pressure = gauge.reading(turn);
 
-    const Moles usable(std::max(0.0, (gas.content - reserve).value()));
-    gas.minutes_to_reserve = context.stay.time_of(load_for(context, gas.rmv, usable));
-    if (gas.minutes_to_reserve && *gas.minutes_to_reserve > longest_profile) {
-        gas.minutes_to_reserve.reset();
-    }
+    gas.load_to_reserve = loads.to_reserve;
+    gas.load_to_turn = load_for(context, gas.rmv, gas.content - turn);
+    gas.minutes_to_reserve = time_at_depth(context, gas.load_to_reserve);
     gas.curve = pressure_curve(context, gauge, gas.content, gas.rmv);
     return gas;
 }
 
 namespace {
-
-/// Load after which a guest's reserve is reached: the smaller, the sooner. The order of guests by it
-/// is the same whatever the depth.
-double reserve_load(const GasContext& context, const GuestGas& gas, const CylinderType& type) {
-    const Gauge gauge{context, type};
-    return load_for(context, gas.rmv, gas.content - gauge.content(context.reserve)).value();
-}
 
 void plan_staff(const GasContext& context, const Session& session, const Group& group,
                 GroupGas& result) {
@@ -189,10 +225,9 @@ GroupGas plan_group_gas(const GasContext& context, const Session& session, const
     const GuestGas* limiting = nullptr;
     double least = 0.0;
     for (const GuestGas& gas : guests) {
-        const Guest* guest = find_guest(session, gas.guest);
-        if (gas.group != group.id || !gas.has_cylinder || guest == nullptr) continue;
-        const CylinderType* type = find_cylinder_type(guest->kit.cylinder->type);
-        const double load = reserve_load(context, gas, *type);
+        if (gas.group != group.id || !gas.has_cylinder) continue;
+        // The order of guests by this load is the same whatever the depth.
+        const double load = gas.load_to_reserve.value();
         if (limiting == nullptr || load < least) {
             limiting = &gas;
             least = load;

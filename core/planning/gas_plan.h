@@ -6,10 +6,11 @@
 
 namespace leadline {
 
-/// What all air calculations of a session share.
+/// What all air calculations of a session share. Refers to its parts: they must outlive it.
 struct GasContext {
     const WaterColumn& water;
     const Profile& profile;
+    const Conditions& conditions;
     BreathingCurve dive;        ///< the planned dive
     BreathingCurve stay;        ///< staying at depth, see BreathingCurve::held_at_depth()
     Bars reserve{};
@@ -35,8 +36,28 @@ Moles minimum_gas(const GasContext& context);
 /// @source  first-stage margin: 135 psig in the U.S. Navy Diving Manual, vol. 2, p. 8-3, rounded up
 Bars minimum_gas_pressure(const GasContext& context, const CylinderType& type);
 
-/// RMV used for a guest and where it comes from: a measured one, otherwise by class.
-LitersPerMinute guest_rmv(const Guest& guest);
+/// The spread of a guest's RMV under the day's conditions; its median is what the plan reckons with.
+BreathingSpread guest_breathing(const Guest& guest, const Conditions& conditions);
+
+/// A guest's air as loads on the breathing curve.
+struct GuestLoads {
+    BreathingSpread breathing;
+    const CylinderType* type = nullptr;  ///< nullptr: no cylinder issued; the rest is then empty
+    Moles content{};
+    BarMinutes to_reserve{};             ///< at the median RMV; 0 or less: at or below it from the start
+};
+GuestLoads guest_loads(const GasContext& context, const Guest& guest);
+
+/// Time until a load is breathed, were the group to stay at the depth from which the final ascent
+/// starts. None: later than 240 min.
+std::optional<Minutes> time_at_depth(const GasContext& context, BarMinutes load);
+
+/// Load of going up with two on one cylinder: a minute to sort things out, then the allowed rate.
+BarMinutes load_up_from(const GasContext& context, Depth depth);
+
+/// Amount that stays behind because a first stage needs 10 bar to deliver; see
+/// minimum_gas_pressure().
+Moles first_stage_content(const GasContext& context, const CylinderType& type);
 
 GuestGas plan_guest_gas(const GasContext& context, const Guest& guest);
 GroupGas plan_group_gas(const GasContext& context, const Session& session, const Group& group,

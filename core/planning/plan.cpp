@@ -2,12 +2,16 @@
 #include "core/planning/plan.h"
 
 #include <algorithm>
+#include <iterator>
 #include <string>
 
 #include "core/body/lungs.h"
 #include "core/physics/atmosphere.h"
+#include "core/physics/range.h"
 #include "core/planning/checks.h"
+#include "core/planning/forecast_plan.h"
 #include "core/planning/gas_plan.h"
+#include "core/planning/levers.h"
 
 namespace leadline {
 namespace {
@@ -79,6 +83,18 @@ Result<Environment> environment_of(const Session& session, const WaterColumn& wa
     return result;
 }
 
+/// The longer of what guidance asks for after such dives and what the chosen rules ask for anyhow.
+StaffExposure exposure_of(const Session& session, const StaffMember& member,
+                          const WaterColumn& water, const Limits& limits) {
+    StaffExposure exposure = plan_staff_exposure(session, member, water);
+    const bool has_dived = exposure.no_fly.value() > 0.0;
+    if (has_dived && exposure.no_fly < limits.no_fly) {
+        exposure.no_fly = limits.no_fly;
+        exposure.no_fly_source = limits.no_fly_rule ? limits.no_fly_rule->source : std::string();
+    }
+    return exposure;
+}
+
 /// A chosen set that is not in the book would silently lift all its limits.
 Result<Done> check_rule_sets(const Session& session, const RuleBook& rules) {
     for (std::size_t i = 0; i < session.rule_sets.size(); ++i) {
@@ -136,7 +152,8 @@ Finding finding_of(FindingCode code, Subject subject, const Limit& limit,
     return finding;
 }
 
-Result<Plan> plan(const Session& session, const RuleBook& rules) {
+Result<Plan> plan(const Session& session, const RuleBook& rules, int runs) {
+    if (const auto error = outside_range("runs", runs, 1, 1'000'000, "")) return *error;
     if (const Result<Done> checked = check(session); !checked) return checked.error();
     if (const Result<Done> known = check_rule_sets(session, rules); !known) return known.error();
     const Result<WaterColumn> water = water_column(session);
@@ -147,9 +164,14 @@ Result<Plan> plan(const Session& session, const RuleBook& rules) {
     Result<Environment> environment = environment_of(session, *water, rules);
     if (!environment) return environment.error();
     result.environment = *environment;
+    Result<EarLungCharts> charts =
+        plan_ears_and_lungs(*water, session.profile, result.environment.ladder.step);
+    if (!charts) return charts.error();
+    result.ears_and_lungs = std::move(*charts);
 
     const GasContext gas{*water,
                          session.profile,
+                         session.conditions,
                          BreathingCurve::along(session.profile, *water),
                          BreathingCurve::held_at_depth(session.profile, *water),
                          result.limits.reserve,
@@ -157,15 +179,28 @@ Result<Plan> plan(const Session& session, const RuleBook& rules) {
                                                   default_ascent_rate))};
     for (const Guest& guest : session.guests) {
         result.guests.push_back(plan_guest_gas(gas, guest));
+        result.warmth.push_back(plan_guest_warmth(session, guest, *water));
+        result.lead.push_back(plan_guest_lead(session, guest, *water, result.limits.reserve));
     }
     for (const Group& group : session.groups) {
         result.groups.push_back(plan_group_gas(gas, session, group, result.guests));
+        if (auto forecast = forecast_group(gas, session, group, result.guests, runs)) {
+            std::vector<Lever> levers = find_levers(session, gas, result.guests, *forecast);
+            std::move(levers.begin(), levers.end(), std::back_inserter(result.levers));
+            result.forecasts.push_back(std::move(*forecast));
+        }
     }
 
+    for (const StaffMember& member : session.staff) {
+        result.exposures.push_back(exposure_of(session, member, *water, result.limits));
+    }
     const CheckContext context{session, rules, result.environment, result.limits};
     append(result.findings, check_place(context));
     append(result.findings, check_people(context));
     append(result.findings, check_gas(context, result.guests, result.groups));
+    append(result.findings, check_forecast(context, result.forecasts));
+    append(result.findings, check_body(context, result.warmth, result.lead));
+    append(result.findings, check_staff(context, result.exposures));
     apply_overrules(session, result.findings);
     std::stable_sort(result.findings.begin(), result.findings.end(),
                      [](const Finding& a, const Finding& b) {

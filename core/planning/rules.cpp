@@ -8,7 +8,7 @@
 namespace leadline {
 namespace {
 
-constexpr std::array<std::pair<RuleKind, const char*>, 24> kind_names{{
+constexpr std::array<std::pair<RuleKind, const char*>, 27> kind_names{{
     {RuleKind::max_depth_m, "max_depth_m"},
     {RuleKind::usual_depth_m, "usual_depth_m"},
     {RuleKind::max_bottom_depth_m, "max_bottom_depth_m"},
@@ -32,6 +32,9 @@ constexpr std::array<std::pair<RuleKind, const char*>, 24> kind_names{{
     {RuleKind::max_wave_height_m, "max_wave_height_m"},
     {RuleKind::max_current, "max_current"},
     {RuleKind::clearing_step_m, "clearing_step_m"},
+    {RuleKind::staff_dives_per_day, "staff_dives_per_day"},
+    {RuleKind::staff_ascents_per_day, "staff_ascents_per_day"},
+    {RuleKind::staff_days_in_a_row, "staff_days_in_a_row"},
     {RuleKind::no_fly_hours, "no_fly_hours"},
 }};
 

@@ -37,6 +37,9 @@ enum class RuleKind {
     max_wave_height_m,              ///< strictest: least
     max_current,                    ///< 0 none .. 3 strong; strictest: least
     clearing_step_m,                ///< strictest: least
+    staff_dives_per_day,            ///< strictest: least
+    staff_ascents_per_day,          ///< times at the surface; strictest: least
+    staff_days_in_a_row,            ///< with a dive; strictest: least
     no_fly_hours,                   ///< strictest: greatest
 };
 

@@ -2,7 +2,9 @@
 #include "core/planning/session.h"
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
+#include <numeric>
 #include <set>
 #include <string>
 
@@ -144,8 +146,141 @@ void check_guest(const Session& session, std::size_t index, Checker& checker) {
     }
     if (guest.shoe_size_eu) checker.range(*guest.shoe_size_eu, 20.0, 55.0, place("shoe_size_eu"));
     checker.range(guest.measured_rmv, 5.0, 100.0, place("rmv_l_per_min"));
+    if (guest.dives_before) checker.range(*guest.dives_before, 0, 20000, place("dives_before"));
     checker.range(guest.kit.lead, 0.0, 25.0, place("kit/lead_kg"));
     checker.cylinder(guest.kit.cylinder, place("kit/cylinder"));
+}
+
+/// Minutes since the epoch of the site's own clock.
+double minutes_of(Date date, TimeOfDay time) {
+    const auto days = std::chrono::sys_days(date).time_since_epoch().count();
+    return 1440.0 * static_cast<double>(days) + time.minutes_after_midnight;
+}
+
+double start_of(const EarlierDive& dive) { return minutes_of(dive.date, dive.start); }
+double end_of(const EarlierDive& dive) { return start_of(dive) + dive.duration.value(); }
+
+/// "2026-07-04 09:30"; a part of a minute is dropped.
+std::string moment_text(double minutes) {
+    const double day = std::floor(minutes / 1440.0);
+    const std::chrono::sys_days date(std::chrono::days(static_cast<int>(day)));
+    return to_text(Date(date)) + " " +
+           to_text(TimeOfDay{static_cast<int>(minutes - 1440.0 * day)});
+}
+
+Date oldest_kept(Date date) {
+    return std::chrono::sys_days(date) - std::chrono::days(earlier_dives_kept_days);
+}
+
+void check_earlier_dive(const Session& session, const EarlierDive& dive, const std::string& place,
+                        Checker& checker) {
+    if (!dive.date.ok()) {
+        return checker.fail(ErrorCode::bad_date, place + "date", to_text(dive.date));
+    }
+    checker.range(dive.start.minutes_after_midnight, 0, 1439, place + "start");
+    const double depth = dive.deepest.meters().value();
+    if (!(depth > 0.0 && depth <= 60.0)) {
+        checker.fail(ErrorCode::out_of_range, place + "deepest_m", number_text(depth),
+                     "above 0, to 60");
+    }
+    checker.range(dive.duration.value(), 1.0, 240.0, place + "duration_min");
+    checker.range(dive.ascents, 1, 30, place + "ascents");
+    if (!checker.result() || !session.date.ok()) return;
+    if (dive.date > session.date || dive.date < oldest_kept(session.date)) {
+        checker.fail(ErrorCode::out_of_range, place + "date", to_text(dive.date),
+                     to_text(oldest_kept(session.date)) + " to " + to_text(session.date));
+    }
+    const double latest = minutes_of(session.date, session.dive_time) - dive.duration.value();
+    if (start_of(dive) > latest) {
+        checker.fail(ErrorCode::out_of_range, place + "start", moment_text(start_of(dive)),
+                     moment_text(minutes_of(oldest_kept(session.date), {})) + " to " +
+                         moment_text(latest));
+    }
+}
+
+/// Nobody is in two dives at once: the first dive in the list that starts during another.
+void check_overlaps(const std::vector<EarlierDive>& dives, const std::string& place,
+                    Checker& checker) {
+    if (!checker.result()) return;
+    std::vector<std::size_t> order(dives.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+        return start_of(dives[a]) < start_of(dives[b]);
+    });
+    for (std::size_t i = 1; i < order.size(); ++i) {
+        const EarlierDive& before = dives[order[i - 1]];
+        const EarlierDive& dive = dives[order[i]];
+        if (start_of(dive) < end_of(before)) {
+            checker.fail(ErrorCode::times_overlap,
+                         place + "/" + std::to_string(order[i]) + "/start",
+                         moment_text(start_of(dive)), moment_text(std::ceil(end_of(before))));
+        }
+    }
+}
+
+void check_exposure(const Session& session, std::size_t index, Checker& checker) {
+    const StaffMember& member = session.staff[index];
+    checker.range(member.extra_ascents, 0, 20, at("staff", index, "extra_ascents"));
+    const std::string list = at("staff", index, "earlier_dives");
+    const auto count = member.earlier_dives.size();
+    if (count > most_earlier_dives) {
+        checker.fail(ErrorCode::bad_count, list, std::to_string(count),
+                     "0 to " + std::to_string(most_earlier_dives));
+    }
+    for (std::size_t i = 0; i < count && checker.result(); ++i) {
+        check_earlier_dive(session, member.earlier_dives[i], list + "/" + std::to_string(i) + "/",
+                           checker);
+    }
+    check_overlaps(member.earlier_dives, list, checker);
+}
+
+void check_lead_pieces(const std::vector<Kilograms>& pieces, Checker& checker) {
+    const std::string list = "/stock/lead_pieces_kg";
+    if (pieces.size() > most_lead_sizes) {
+        checker.fail(ErrorCode::bad_count, list, std::to_string(pieces.size()),
+                     "0 to " + std::to_string(most_lead_sizes));
+    }
+    for (std::size_t i = 0; i < pieces.size() && checker.result(); ++i) {
+        const std::string place = list + "/" + std::to_string(i);
+        checker.range(pieces[i].value(), 0.1, 10.0, place);
+        const bool twice = std::any_of(pieces.begin(), pieces.begin() + std::ptrdiff_t(i),
+                                       [&](Kilograms other) {
+                                           return std::abs((other - pieces[i]).value()) < 0.001;
+                                       });
+        if (twice) {
+            checker.fail(ErrorCode::duplicate_id, place, number_text(pieces[i].value()));
+        }
+    }
+}
+
+void check_stock(const Stock& stock, Checker& checker) {
+    std::set<CylinderTypeId> types;
+    for (std::size_t i = 0; i < stock.cylinders.size(); ++i) {
+        const CylinderStock& held = stock.cylinders[i];
+        if (find_cylinder_type(held.type) == nullptr) {
+            checker.fail(ErrorCode::unknown_reference, at("stock/cylinders", i, "type"),
+                         held.type.text);
+        }
+        checker.unique(types, held.type, at("stock/cylinders", i, "type"));
+        checker.range(held.count, 0, 1000, at("stock/cylinders", i, "count"));
+    }
+    if (stock.suits.size() > most_suit_kinds) {
+        checker.fail(ErrorCode::bad_count, "/stock/suits", std::to_string(stock.suits.size()),
+                     "0 to " + std::to_string(most_suit_kinds));
+    }
+    std::set<std::string> suits;
+    for (std::size_t i = 0; i < stock.suits.size(); ++i) {
+        const SuitStock& held = stock.suits[i];
+        const std::string place = at("stock/suits", i, "suit");
+        if (held.suit.empty() || character_count(held.suit) > 100) {
+            checker.fail(ErrorCode::bad_text, place, held.suit, "1 to 100 characters");
+        }
+        if (!suits.insert(held.suit).second) {
+            checker.fail(ErrorCode::duplicate_id, place, held.suit);
+        }
+        checker.range(held.count, 0, 1000, at("stock/suits", i, "count"));
+    }
+    check_lead_pieces(stock.lead_pieces, checker);
 }
 
 template <typename Key, typename Items>
@@ -191,6 +326,26 @@ GuestId next_guest_id(const Session& session) { return next_id<GuestId>("guest",
 GroupId next_group_id(const Session& session) { return next_id<GroupId>("group", session.groups); }
 StaffId next_staff_id(const Session& session) { return next_id<StaffId>("staff", session.staff); }
 
+std::size_t merge_dives(std::vector<EarlierDive>& dives, const std::vector<EarlierDive>& more) {
+    const std::size_t before = dives.size();
+    for (const EarlierDive& dive : more) {
+        const bool known = std::any_of(dives.begin(), dives.end(), [&](const EarlierDive& other) {
+            return start_of(dive) < end_of(other) && start_of(other) < end_of(dive);
+        });
+        if (!known && dives.size() < most_earlier_dives) dives.push_back(dive);
+    }
+    return dives.size() - before;
+}
+
+void drop_old_dives(Session& session) {
+    if (!session.date.ok()) return;
+    for (StaffMember& member : session.staff) {
+        std::erase_if(member.earlier_dives, [&](const EarlierDive& dive) {
+            return dive.date.ok() && dive.date < oldest_kept(session.date);
+        });
+    }
+}
+
 Result<Done> check(const Session& session) {
     Checker checker;
     check_site(session, checker);
@@ -199,6 +354,7 @@ Result<Done> check(const Session& session) {
     for (std::size_t i = 0; i < session.staff.size(); ++i) {
         checker.unique(staff, session.staff[i].id, at("staff", i, "id"));
         checker.cylinder(session.staff[i].cylinder, at("staff", i, "cylinder"));
+        check_exposure(session, i, checker);
     }
     checker.known(staff, session.leader, "/leader");
     std::set<GroupId> groups;
@@ -213,6 +369,7 @@ Result<Done> check(const Session& session) {
         checker.known(groups, session.guests[i].group, at("guests", i, "group"));
         check_guest(session, i, checker);
     }
+    check_stock(session.stock, checker);
     for (std::size_t i = 0; i < session.overrules.size(); ++i) {
         const std::string& reason = session.overrules[i].reason;
         if (reason.find_first_not_of(" \t\r\n") == std::string::npos) {

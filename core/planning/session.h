@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -41,6 +42,7 @@ struct Guest {
     bool certified = false;         ///< a certified companion: uses a place, needs no teaching
     BreathingClass breathing = BreathingClass::average;
     std::optional<LitersPerMinute> measured_rmv;  ///< from an own past dive, 5 to 100 L/min
+    std::optional<int> dives_before;  ///< in the guest's life, 0 to 20 000; none: not asked
     Kit kit;
     GroupId group;     ///< empty: not yet in a group
     std::string note;  ///< for staff; never printed on the card
@@ -49,12 +51,37 @@ struct Guest {
 
 enum class StaffRole { instructor, assistant };
 
+/// A dive a member of staff made before this session; what the body still carries of it counts.
+struct EarlierDive {
+    Date date{std::chrono::year(2026), std::chrono::month(1), std::chrono::day(1)};
+    TimeOfDay start;     ///< when the diver left the surface
+    Depth deepest;       ///< above 0, to 60 m
+    Minutes duration{};  ///< from leaving the surface to being back for good, 1 to 240 min
+    int ascents = 1;     ///< times the diver came up to the surface, the last included; 1 to 30
+    friend bool operator==(const EarlierDive& a, const EarlierDive& b) {
+        return a.date == b.date && a.start == b.start && a.deepest == b.deepest &&
+               a.duration.value() == b.duration.value() && a.ascents == b.ascents;
+    }
+};
+
+/// Dives longer ago than this many days (a year) are no longer of use.
+inline constexpr int earlier_dives_kept_days = 366;
+inline constexpr int most_earlier_dives = 100;
+inline constexpr int most_lead_sizes = 20;
+inline constexpr int most_suit_kinds = 100;
+
 struct StaffMember {
     StaffId id;
     std::string name;
     StaffRole role = StaffRole::instructor;
     std::vector<std::string> languages;  ///< BCP 47 tags spoken well enough to brief in
     std::optional<Cylinder> cylinder;
+    /// Up to 100 dives in any order, all over before this session's dive time, none during another
+    /// and none more than `earlier_dives_kept_days` old; those of the last seven days matter.
+    std::vector<EarlierDive> earlier_dives{};
+    /// Times this person is expected to go up (with a guest, or to train an ascent) and down again
+    /// during the planned dive; 0 to 20.
+    int extra_ascents = 0;
     friend bool operator==(const StaffMember&, const StaffMember&) = default;
 };
 
@@ -95,6 +122,29 @@ struct Conditions {
     friend bool operator==(const Conditions&, const Conditions&) = default;
 };
 
+/// Cylinders of one kind that the centre has, issued ones included.
+struct CylinderStock {
+    CylinderTypeId type;
+    int count = 0;  ///< 0 to 1000
+    friend bool operator==(const CylinderStock&, const CylinderStock&) = default;
+};
+
+/// Suits of one kind that the centre has, issued ones included.
+struct SuitStock {
+    std::string suit;  ///< as Kit::suit: "7 mm M"; 1 to 100 characters
+    int count = 0;     ///< 0 to 1000
+    friend bool operator==(const SuitStock&, const SuitStock&) = default;
+};
+
+/// What the centre has to hand out. An empty list: not recorded, so nothing is known to be missing.
+struct Stock {
+    std::vector<CylinderStock> cylinders;  ///< each kind once
+    std::vector<SuitStock> suits;          ///< up to 100, each label once
+    /// Up to 20 sizes kept, 0.1 to 10 kg, no two within a gram; empty: whole kilograms.
+    std::vector<Kilograms> lead_pieces;
+    friend bool operator==(const Stock&, const Stock&) = default;
+};
+
 /// An instructor's decision to go ahead despite a finding, with the reason, which is printed.
 struct Overrule {
     std::string finding;  ///< key() of the finding
@@ -116,6 +166,7 @@ struct Session {
     std::vector<StaffMember> staff;
     std::vector<Group> groups;
     std::vector<Guest> guests;
+    Stock stock;
     std::vector<RuleSetId> rule_sets;  ///< the sets that apply; the strictest value counts
     std::vector<Overrule> overrules;
     friend bool operator==(const Session&, const Session&) = default;
@@ -132,6 +183,14 @@ std::vector<const Guest*> guests_in(const Session& session, const GroupId& id);
 GuestId next_guest_id(const Session& session);
 GroupId next_group_id(const Session& session);
 StaffId next_staff_id(const Session& session);
+
+/// Adds dives to a list, but none that starts or ends during one there already: two accounts of one
+/// dive are one dive, and the account that stands stays. At most `most_earlier_dives` in all.
+/// @returns how many were added
+std::size_t merge_dives(std::vector<EarlierDive>& dives, const std::vector<EarlierDive>& more);
+
+/// Takes out earlier dives that are too old to be kept, as a later date of the session makes them.
+void drop_old_dives(Session& session);
 
 /// Checks everything that no single field can tell: ranges, double ids, references to nothing, a
 /// fill over the working pressure, a birth in the future, the profile. Both the file reader and the

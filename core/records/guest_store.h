@@ -12,7 +12,8 @@
 namespace leadline {
 
 /// A person on record, with what lasts from one session to the next: name, birth date, language,
-/// sizes, last measured RMV. Screening and consent belong to a session and are not carried over.
+/// sizes, last measured RMV, dives
+/// made. Screening and consent belong to a session and are not carried over.
 struct KnownGuest {
     qint64 row = 0;
     Guest guest;      ///< only the lasting fields are filled; id and group are empty

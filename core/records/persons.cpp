@@ -95,9 +95,11 @@ public:
                            "JOIN sessions s ON s.id = g.session_id WHERE g.person_id = ? "
                            "AND s.id <> ? AND (s.date, s.dive_time_min) > (?, ?)"_qs),
           read_(database, u"SELECT name, birth_date, language, body_mass_kg, body_height_m, "
-                          "shoe_size_eu, measured_rmv_l_per_min FROM persons WHERE id = ?"_qs),
+                          "shoe_size_eu, measured_rmv_l_per_min, dives_before FROM persons "
+                          "WHERE id = ?"_qs),
           write_(database, u"UPDATE persons SET language = ?, body_mass_kg = ?, body_height_m = ?, "
-                           "shoe_size_eu = ?, measured_rmv_l_per_min = ? WHERE id = ?"_qs),
+                           "shoe_size_eu = ?, measured_rmv_l_per_min = ?, dives_before = ? "
+                           "WHERE id = ?"_qs),
           remove_(database, u"DELETE FROM persons WHERE id = ? AND birth_date IS NULL AND NOT "
                             "EXISTS (SELECT 1 FROM session_guests g "
                             "WHERE g.person_id = persons.id)"_qs) {}
@@ -116,7 +118,8 @@ public:
         return write_.run(now.language, kept(now.body_mass, before.body_mass, old.body_mass),
                           kept(now.body_height, before.body_height, old.body_height),
                           kept(now.shoe_size_eu, before.shoe_size_eu, old.shoe_size_eu),
-                          kept(now.measured_rmv, before.measured_rmv, old.measured_rmv), person);
+                          kept(now.measured_rmv, before.measured_rmv, old.measured_rmv),
+                          kept(now.dives_before, before.dives_before, old.dives_before), person);
     }
 
     Result<Done> remove_leftover(qint64 person) { return remove_.run(person); }
@@ -139,12 +142,14 @@ Guest read_lasting(Row& row) {
     guest.body_height = row.optional_quantity<Meters>();
     guest.shoe_size_eu = row.optional_real();
     guest.measured_rmv = row.optional_quantity<LitersPerMinute>();
+    guest.dives_before = row.optional_small_number();
     return guest;
 }
 
 Result<StoredGuests> stored_guests(const QSqlDatabase& database, SessionRow session) {
     Statement select(database, u"SELECT guest_id, person_id, name, birth_date, language, "
-                               "body_mass_kg, body_height_m, shoe_size_eu, measured_rmv_l_per_min "
+                               "body_mass_kg, body_height_m, shoe_size_eu, "
+                               "measured_rmv_l_per_min, dives_before "
                                "FROM session_guests WHERE session_id = ?"_qs);
     const auto rows = select.all(
         [](Row& row) {

@@ -40,12 +40,34 @@ Result<Done> write_languages(Statement& insert, SessionRow row, const StaffMembe
     return Done{};
 }
 
+Result<Done> write_dives(Statement& insert, SessionRow row, const StaffMember& member) {
+    int position = 0;
+    for (const EarlierDive& dive : member.earlier_dives) {
+        const Result<Done> done =
+            insert.run(row.value, member.id, position++, dive.date, dive.start,
+                       dive.deepest.meters(), dive.duration, dive.ascents);
+        if (!done) return done;
+    }
+    return Done{};
+}
+
+EarlierDive read_dive(Row& row) {
+    EarlierDive dive;
+    dive.date = row.date();
+    dive.start = row.time_of_day();
+    dive.deepest = Depth(row.quantity<Meters>());
+    dive.duration = row.quantity<Minutes>();
+    dive.ascents = row.small_number();
+    return dive;
+}
+
 StaffMember read_member(Row& row) {
     StaffMember member;
     member.id = StaffId(row.text());
     member.name = row.text();
     member.role = row.choice<StaffRole>();
     member.cylinder = read_cylinder(row);
+    member.extra_ascents = row.small_number();
     return member;
 }
 
@@ -112,10 +134,13 @@ void place(std::vector<Guest>& guests, const std::vector<StoredAnswer<Question>>
 
 Result<Done> write_staff(const QSqlDatabase& database, SessionRow row, const Session& session) {
     Statement insert(database, u"INSERT INTO staff (session_id, staff_id, position, name, role, "
-                               "leads, cylinder_type, fill_pressure_bar, fill_temperature_k) "
-                               "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)"_qs);
+                               "leads, cylinder_type, fill_pressure_bar, fill_temperature_k, "
+                               "extra_ascents) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_qs);
     Statement insert_language(database, u"INSERT INTO staff_languages (session_id, staff_id, "
                                         "position, language) VALUES (?, ?, ?, ?)"_qs);
+    Statement insert_dive(database, u"INSERT INTO staff_earlier_dives (session_id, staff_id, "
+                                    "position, date, start_min, deepest_m, duration_min, ascents) "
+                                    "VALUES (?, ?, ?, ?, ?, ?, ?, ?)"_qs);
     int position = 0;
     for (const StaffMember& member : session.staff) {
         const CylinderColumns cylinder = columns_of(member.cylinder);
@@ -123,9 +148,11 @@ Result<Done> write_staff(const QSqlDatabase& database, SessionRow row, const Ses
             [&] {
                 return insert.run(row.value, member.id, position++, member.name, member.role,
                                   member.id == session.leader, cylinder.type,
-                                  cylinder.fill_pressure, cylinder.fill_temperature);
+                                  cylinder.fill_pressure, cylinder.fill_temperature,
+                                  member.extra_ascents);
             },
-            [&] { return write_languages(insert_language, row, member); });
+            [&] { return write_languages(insert_language, row, member); },
+            [&] { return write_dives(insert_dive, row, member); });
         if (!done) return done;
     }
     return Done{};
@@ -134,16 +161,22 @@ Result<Done> write_staff(const QSqlDatabase& database, SessionRow row, const Ses
 Result<StoredStaff> read_staff(const QSqlDatabase& database, SessionRow row) {
     auto members =
         Statement(database, u"SELECT staff_id, name, role, cylinder_type, fill_pressure_bar, "
-                            "fill_temperature_k FROM staff WHERE session_id = ? "
+                            "fill_temperature_k, extra_ascents FROM staff WHERE session_id = ? "
                             "ORDER BY position"_qs)
             .all(read_member, row.value);
     if (!members) return members.error();
     Statement languages(database, u"SELECT language FROM staff_languages WHERE session_id = ? "
                                   "AND staff_id = ? ORDER BY position"_qs);
+    Statement dives(database, u"SELECT date, start_min, deepest_m, duration_min, ascents "
+                              "FROM staff_earlier_dives WHERE session_id = ? AND staff_id = ? "
+                              "ORDER BY position"_qs);
     for (StaffMember& member : *members) {
         auto spoken = languages.all([](Row& found) { return found.text(); }, row.value, member.id);
         if (!spoken) return spoken.error();
         member.languages = std::move(*spoken);
+        auto made = dives.all(read_dive, row.value, member.id);
+        if (!made) return made.error();
+        member.earlier_dives = std::move(*made);
     }
     const auto leader =
         Statement(database, u"SELECT staff_id FROM staff WHERE session_id = ? AND leads = 1"_qs)
@@ -181,11 +214,11 @@ Result<Done> write_guests(const QSqlDatabase& database, SessionRow row,
     Statement insert(database,
                      u"INSERT INTO session_guests (session_id, guest_id, position, person_id, "
                      "group_id, name, birth_date, language, body_mass_kg, body_height_m, "
-                     "shoe_size_eu, measured_rmv_l_per_min, physician_approval_seen, "
+                     "shoe_size_eu, measured_rmv_l_per_min, dives_before, physician_approval_seen, "
                      "guardian_consent, certified, breathing, suit, bcd, fins, mask, regulator, "
                      "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note) VALUES "
                      "(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
-                     "?)"_qs);
+                     "?, ?)"_qs);
     Statement insert_health(database, u"INSERT INTO screening_answers (session_id, guest_id, "
                                       "theme, answer) VALUES (?, ?, ?, ?)"_qs);
     Statement insert_today(database, u"INSERT INTO screening_today (session_id, guest_id, "
@@ -197,7 +230,8 @@ Result<Done> write_guests(const QSqlDatabase& database, SessionRow row,
         return insert.run(
             row.value, guest.id, position++, persons.at(guest.id), guest.group, guest.name,
             guest.birth_date, guest.language, guest.body_mass, guest.body_height,
-            guest.shoe_size_eu, guest.measured_rmv, guest.screening.physician_approval_seen,
+            guest.shoe_size_eu, guest.measured_rmv, guest.dives_before,
+            guest.screening.physician_approval_seen,
             guest.guardian_consent, guest.certified, guest.breathing, kit.suit, kit.bcd, kit.fins,
             kit.mask, kit.regulator, kit.lead, cylinder.type, cylinder.fill_pressure,
             cylinder.fill_temperature, guest.note);
@@ -221,7 +255,8 @@ Result<std::vector<Guest>> read_guests(const QSqlDatabase& database, SessionRow 
     auto guests =
         Statement(database,
                   u"SELECT guest_id, name, birth_date, language, body_mass_kg, body_height_m, "
-                  "shoe_size_eu, measured_rmv_l_per_min, group_id, physician_approval_seen, "
+                  "shoe_size_eu, measured_rmv_l_per_min, dives_before, group_id, "
+                  "physician_approval_seen, "
                   "guardian_consent, certified, breathing, suit, bcd, fins, mask, regulator, "
                   "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note "
                   "FROM session_guests WHERE session_id = ? ORDER BY position"_qs)

@@ -11,6 +11,7 @@
 #include "core/records/roster_rows.h"
 #include "core/records/site_rows.h"
 #include "core/records/statement.h"
+#include "core/records/stock_rows.h"
 
 namespace leadline {
 
@@ -33,6 +34,9 @@ Result<Done> remove_content(const QSqlDatabase& database, SessionRow row) {
     for (const QString& sql : {u"DELETE FROM session_guests WHERE session_id = ?"_qs,
                                u"DELETE FROM session_groups WHERE session_id = ?"_qs,
                                u"DELETE FROM staff WHERE session_id = ?"_qs,
+                               u"DELETE FROM stock_cylinders WHERE session_id = ?"_qs,
+                               u"DELETE FROM stock_suits WHERE session_id = ?"_qs,
+                               u"DELETE FROM stock_lead_pieces WHERE session_id = ?"_qs,
                                u"DELETE FROM overrules WHERE session_id = ?"_qs,
                                u"DELETE FROM session_rule_sets WHERE session_id = ?"_qs,
                                u"DELETE FROM profile_points WHERE session_id = ?"_qs,
@@ -62,6 +66,7 @@ Result<Done> replace_content(const QSqlDatabase& database, SessionRow row,
         [&] { return write_staff(database, row, session); },
         [&] { return write_groups(database, row, session.groups); },
         [&] { return write_guests(database, row, session.guests, *persons); },
+        [&] { return write_stock(database, row, session.stock); },
         [&] { return write_log(database, row, file.log); },
         [&] { return update_persons(database, row, session, *before, *persons); },
         [&] { return keep_site_of(database, session); });
@@ -119,6 +124,7 @@ Result<Done> read_content(const QSqlDatabase& database, SessionRow row, SessionF
         [&] { return take(read_staff(database, row), staff); },
         [&] { return take(read_groups(database, row), session.groups); },
         [&] { return take(read_guests(database, row), session.guests); },
+        [&] { return take(read_stock(database, row), session.stock); },
         [&] { return take(read_log(database, row), file.log); });
     session.staff = std::move(staff.members);
     session.leader = std::move(staff.leader);

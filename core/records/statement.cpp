@@ -33,6 +33,12 @@ Result<Done> execute(const QSqlDatabase& database, const QString& sql) {
     return Done{};
 }
 
+std::optional<int> Row::optional_small_number() {
+    const QVariant value = next();
+    if (value.isNull()) return std::nullopt;
+    return value.toInt();
+}
+
 std::optional<double> Row::optional_real() {
     const QVariant value = next();
     return value.isNull() ? std::nullopt : std::optional<double>(value.toDouble());

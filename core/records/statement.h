@@ -61,6 +61,7 @@ public:
     std::string text() { return qtext().toStdString(); }
     double real() { return next().toDouble(); }
     std::optional<double> optional_real();
+    std::optional<int> optional_small_number();
     TimeOfDay time_of_day() { return TimeOfDay{small_number()}; }
     Date date() { return optional_date().value_or(Date{}); }
     std::optional<Date> optional_date();

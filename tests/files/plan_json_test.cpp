@@ -41,14 +41,19 @@ bool is_plain(const std::string& key) {
     static const std::set<std::string> plain = {
         "leadline_plan", "leadline_review", "stops", "cautions", "notes", "overruled",
         "breath_expansion_ratio", "places_used", "places_allowed", "heads_in", "heads_out",
-        "current_step", "allowed_current_step"};
-    return plain.contains(key);
+        "current_step", "allowed_current_step", "count", "standard_error", "expansion_ratio",
+        "highest_saturation", "leading_compartment", "dives_today", "ascents_today",
+        "days_in_a_row", "gain_in_chance", "other_group_chance_change"};
+    const bool chance = key.starts_with("chance_");
+    const bool lognormal = key.starts_with("rmv_") && (key.ends_with("sigma") ||
+                                                       key.ends_with("factor"));
+    return chance || lognormal || plain.contains(key);
 }
 
 bool has_unit(const std::string& key) {
-    static const std::array<std::string, 13> units = {
+    static const std::array<std::string, 18> units = {
         "_m", "_min", "_s", "_h", "_bar", "_c", "_l", "_mol", "_l_per_min", "_m_per_min",
-        "_m_per_s2", "_kg_per_m3", "_years"};
+        "_m_per_s2", "_kg_per_m3", "_years", "_kg", "_mm", "_clo", "_w", "_k"};
     return std::any_of(units.begin(), units.end(),
                        [&](const std::string& unit) { return key.ends_with(unit); });
 }
@@ -104,6 +109,57 @@ TEST(PlanJson, CarriesThePlansNumbers) {
     EXPECT_EQ(written["groups"][0]["name"], "Blue");
     EXPECT_EQ(written["groups"][0]["limiting_guest"],
               sample.plan.groups[0].limiting_guest->text);
+}
+
+TEST(PlanJson, CarriesTheForecastAndItsRuns) {
+    const Planned sample = planned_sample("salt-cove");
+    ASSERT_EQ(sample.written["forecasts"].size(), sample.plan.forecasts.size());
+    const GroupForecast& forecast = sample.plan.forecasts.front();
+    const json& written = sample.written["forecasts"][0];
+    EXPECT_EQ(written["group"], forecast.group.text);
+    EXPECT_EQ(written["likely_first"], forecast.likely_first.text);
+    EXPECT_NEAR(written["chance_to_complete"].get<double>(), forecast.completes, 1e-6);
+    EXPECT_NEAR(written["first_at_reserve"]["median_min"].get<double>(),
+                forecast.first_at_reserve.middle->value(), 1e-6);
+    EXPECT_EQ(written["runs"]["count"], forecast_runs);
+    ASSERT_EQ(written["guests"].size(), forecast.guests.size());
+    EXPECT_NEAR(written["guests"][0]["reserve"]["early_10_percent_min"].get<double>(),
+                forecast.guests[0].reserve.early->value(), 1e-6);
+}
+
+TEST(PlanJson, CarriesLeversWarmthLeadStaffEarsAndLungs) {
+    const Planned sample = planned_sample("salt-cove");
+    const Plan& plan = sample.plan;
+    ASSERT_FALSE(plan.levers.empty());
+    ASSERT_EQ(sample.written["levers"].size(), plan.levers.size());
+    EXPECT_NEAR(sample.written["levers"][0]["chance_to_complete"].get<double>(),
+                plan.levers[0].completes, 1e-6);
+    ASSERT_EQ(sample.written["warmth"].size(), plan.warmth.size());
+    EXPECT_EQ(sample.written["warmth"][0]["id"], plan.warmth[0].guest.text);
+    ASSERT_EQ(plan.warmth[0].gap, WarmthGap::none);
+    EXPECT_NEAR(sample.written["warmth"][0]["heat_loss_w"].get<double>(),
+                plan.warmth[0].heat_loss_watts, 1e-6);
+    ASSERT_EQ(plan.lead[0].gap, LeadGap::none);
+    EXPECT_NEAR(sample.written["lead"][0]["middle_kg"].get<double>(), plan.lead[0].middle.value(),
+                1e-6);
+    ASSERT_EQ(sample.written["staff"].size(), plan.exposures.size());
+    EXPECT_NEAR(sample.written["staff"][0]["no_fly_h"].get<double>(),
+                plan.exposures[0].no_fly.value(), 1e-6);
+    const json& ears = sample.written["ears_and_lungs"];
+    EXPECT_EQ(ears["cleared"].size(), plan.ears_and_lungs.ears.cleared.size());
+    EXPECT_EQ(ears["held_breath"].size(), plan.ears_and_lungs.lungs.size());
+    EXPECT_NEAR(ears["largest_step_m"].get<double>(), plan.ears_and_lungs.largest_step.value(),
+                1e-6);
+}
+
+TEST(PlanJson, SaysWhatIsMissingForAnEstimate) {
+    Planned sample = planned_sample("salt-cove");
+    sample.file.session.guests[0].body_mass.reset();
+    const Plan changed = plan(sample.file.session, sample.rules).value();
+    const json written = json::parse(plan_to_json(sample.file.session, changed, spoken));
+    EXPECT_EQ(written["warmth"][0]["missing"], "body_mass");
+    EXPECT_EQ(written["lead"][0]["missing"], "body_mass");
+    EXPECT_FALSE(written["warmth"][0].contains("heat_loss_w"));
 }
 
 TEST(PlanJson, CarriesFindings) {

@@ -47,7 +47,16 @@ SessionFile full_session() {
     session.conditions.visibility = Meters(7.5);
     session.conditions.current = Current::strong;
     session.conditions.wave_height = Meters(0.4);
-    session.staff.push_back({StaffId("staff-2"), "Ana", StaffRole::assistant, {"pt-BR", "fr"}, {}});
+    session.staff.push_back(
+        {StaffId("staff-2"), "Ana", StaffRole::assistant, {"pt-BR", "fr"}, {}});
+    session.staff[0].extra_ascents = 3;
+    const Date day{std::chrono::year(2026), std::chrono::month(7), std::chrono::day(10)};
+    session.staff[0].earlier_dives = {
+        {session.date, TimeOfDay{8 * 60 + 5}, Depth(Meters(7.25)), Minutes(41.5), 4},
+        {day, TimeOfDay{14 * 60}, Depth(Meters(18.0)), Minutes(50.0), 1}};
+    session.stock = {{{CylinderTypeId("steel-12"), 14}, {CylinderTypeId("steel-8"), 0}},
+                     {{"5 mm \"M\"", 6}, {"7 mm – L", 1000}},
+                     {Kilograms(0.5), Kilograms(1.0), Kilograms(Pounds(3.0))}};
     session.groups[0].assistant = StaffId("staff-2");
     session.groups.push_back({GroupId("group-2"), "", StaffId(), StaffId()});
     Guest& guest = session.guests[0];
@@ -61,6 +70,7 @@ SessionFile full_session() {
     guest.guardian_consent = true;
     guest.certified = true;
     guest.breathing = BreathingClass::child;
+    guest.dives_before = 0;
     guest.kit.suit = "5 mm \"M\"";
     guest.kit.bcd = "M";
     guest.kit.fins = "40-41";
@@ -147,9 +157,30 @@ TEST(SessionFile, CarriesEveryMember) {
     EXPECT_EQ(back.session.staff, file.session.staff);
     EXPECT_EQ(back.session.groups, file.session.groups);
     EXPECT_EQ(back.session.guests, file.session.guests);
+    EXPECT_EQ(back.session.stock, file.session.stock);
     EXPECT_EQ(back.session.overrules, file.session.overrules);
     EXPECT_EQ(back.log, file.log);
     EXPECT_EQ(back, file);
+}
+
+/// Files from before these fields existed must stay as they are when they are written again.
+TEST(SessionFile, LeavesOutWhatIsNotRecorded) {
+    const std::string text = write_session(small_session());
+    for (const char* field : {"dives_before", "extra_ascents", "earlier_dives", "stock"}) {
+        EXPECT_THAT(text, testing::Not(HasSubstr(field)));
+    }
+    const SessionFile file = small_session();
+    EXPECT_FALSE(file.session.guests[0].dives_before);
+    EXPECT_TRUE(file.session.staff[0].earlier_dives.empty());
+    EXPECT_EQ(file.session.staff[0].extra_ascents, 0);
+    EXPECT_EQ(file.session.stock, Stock{});
+}
+
+TEST(SessionFile, KeepsHalfAStock) {
+    SessionFile file = small_session();
+    file.session.stock.lead_pieces = {Kilograms(2.0)};
+    EXPECT_THAT(write_session(file), HasSubstr("\"stock\": {\n    \"lead_pieces_kg\""));
+    EXPECT_EQ(read_back(file), file);
 }
 
 TEST(SessionFile, CarriesASessionWithoutAnything) {
@@ -178,6 +209,9 @@ TEST(SessionFile, KeepsTheSchemasOrder) {
     expect_order(written["site"], schema["properties"]["site"]["properties"]);
     expect_order(written["conditions"], schema["properties"]["conditions"]["properties"]);
     expect_order(written["staff"][0], definitions["staff_member"]["properties"]);
+    expect_order(written["staff"][0]["earlier_dives"][0],
+                 definitions["earlier_dive"]["properties"]);
+    expect_order(written["stock"], schema["properties"]["stock"]["properties"]);
     expect_order(written["groups"][0], definitions["group"]["properties"]);
     expect_order(written["guests"][0], definitions["guest"]["properties"]);
     expect_order(written["guests"][0]["kit"], definitions["kit"]["properties"]);
@@ -250,8 +284,14 @@ TEST(SessionFile, LetsTheEndsOfEveryRangeIn) {
         {"/guests/0/kit/cylinder/fill_temperature_c", -20, 70},
         {"/staff/0/cylinder/fill_temperature_c", -20, 70},
         {"/log/divers/1/duration_min", 0, 240},
+        {"/staff/0/earlier_dives/0/deepest_m", 0.001, 60},
+        {"/staff/0/earlier_dives/0/duration_min", 1, 240},
+        {"/stock/lead_pieces_kg/0", 0.1, 10},
     };
-    const json base = json::parse(slurp(data_dir() / "small-session.json"));
+    json base = json::parse(slurp(data_dir() / "small-session.json"));
+    base["staff"][0]["earlier_dives"] = {
+        {{"date", "2026-07-10"}, {"start", "09:00"}, {"deepest_m", 9}, {"duration_min", 40}}};
+    base["stock"]["lead_pieces_kg"] = {1};
     const std::string schema = session_schema();
     for (const Edge& edge : edges) {
         const auto read_with = [&](double value) {
@@ -268,6 +308,39 @@ TEST(SessionFile, LetsTheEndsOfEveryRangeIn) {
             EXPECT_EQ(read_back(*read), *read) << edge.pointer;
         }
         for (const double outside : {edge.least - 0.001, edge.most + 0.001}) {
+            const Result<SessionFile> read = read_with(outside);
+            ASSERT_FALSE(read) << edge.pointer;
+            EXPECT_EQ(read.error().place, edge.pointer);
+        }
+    }
+}
+
+/// Whole numbers likewise.
+TEST(SessionFile, LetsTheEndsOfEveryCountIn) {
+    const std::vector<Edge> edges = {
+        {"/guests/0/dives_before", 0, 20000},
+        {"/staff/0/extra_ascents", 0, 20},
+        {"/staff/0/earlier_dives/0/ascents", 1, 30},
+        {"/stock/cylinders/0/count", 0, 1000},
+        {"/stock/suits/0/count", 0, 1000},
+    };
+    json base = json::parse(slurp(data_dir() / "small-session.json"));
+    base["staff"][0]["earlier_dives"] = {
+        {{"date", "2026-07-10"}, {"start", "09:00"}, {"deepest_m", 9}, {"duration_min", 40}}};
+    base["stock"]["cylinders"] = {{{"type", "steel-12"}, {"count", 1}}};
+    base["stock"]["suits"] = {{{"suit", "7 mm M"}, {"count", 1}}};
+    for (const Edge& edge : edges) {
+        const auto read_with = [&](double value) {
+            json changed = base;
+            changed[json::json_pointer(edge.pointer)] = static_cast<int>(value);
+            return read_session(changed.dump(), session_schema());
+        };
+        for (const double inside : {edge.least, edge.most}) {
+            const Result<SessionFile> read = read_with(inside);
+            ASSERT_TRUE(read) << edge.pointer << testing::PrintToString(read.error());
+            EXPECT_EQ(read_back(*read), *read) << edge.pointer;
+        }
+        for (const double outside : {edge.least - 1.0, edge.most + 1.0}) {
             const Result<SessionFile> read = read_with(outside);
             ASSERT_FALSE(read) << edge.pointer;
             EXPECT_EQ(read.error().place, edge.pointer);
@@ -337,6 +410,11 @@ TEST(SessionFile, CheckAndSchemaAgreeOnTheLengthOfTexts) {
         {"/guests/0/name", 200, [](Session& s) -> std::string& { return s.guests[0].name; }},
         {"/guests/0/note", 2000, [](Session& s) -> std::string& { return s.guests[0].note; }},
         {"/guests/0/kit/suit", 100, [](Session& s) -> std::string& { return s.guests[0].kit.suit; }},
+        {"/stock/suits/0/suit", 100,
+         [](Session& s) -> std::string& {
+             s.stock.suits = {{"5 mm M", 1}};
+             return s.stock.suits[0].suit;
+         }},
         {"/guests/0/kit/bcd", 100, [](Session& s) -> std::string& { return s.guests[0].kit.bcd; }},
         {"/guests/0/kit/fins", 100, [](Session& s) -> std::string& { return s.guests[0].kit.fins; }},
         {"/guests/0/kit/mask", 100, [](Session& s) -> std::string& { return s.guests[0].kit.mask; }},

@@ -23,7 +23,7 @@ void PrintTo(const Error& error, std::ostream* out) {
 namespace files_test {
 namespace {
 
-constexpr std::array<std::pair<ErrorCode, const char*>, 27> code_names{{
+constexpr std::array<std::pair<ErrorCode, const char*>, 28> code_names{{
     {ErrorCode::file_unreadable, "file_unreadable"},
     {ErrorCode::file_unwritable, "file_unwritable"},
     {ErrorCode::file_too_large, "file_too_large"},
@@ -44,6 +44,7 @@ constexpr std::array<std::pair<ErrorCode, const char*>, 27> code_names{{
     {ErrorCode::time_not_increasing, "time_not_increasing"},
     {ErrorCode::ends_before_start, "ends_before_start"},
     {ErrorCode::profile_not_closed, "profile_not_closed"},
+    {ErrorCode::times_overlap, "times_overlap"},
     {ErrorCode::ends_at_higher_pressure, "ends_at_higher_pressure"},
     {ErrorCode::log_of_another_session, "log_of_another_session"},
     {ErrorCode::unsupported_version, "unsupported_version"},

@@ -26,7 +26,8 @@ LogEntry& logged(Scene& scene) {
 
 std::vector<FindingCase> all_finding_cases() {
     std::vector<FindingCase> all;
-    for (const auto& part : {place_cases(), people_cases(), ratio_cases(), gas_cases(), log_cases()}) {
+    for (const auto& part : {place_cases(), people_cases(), ratio_cases(), gas_cases(), log_cases(),
+                             staff_cases(), body_cases()}) {
         all.insert(all.end(), part.begin(), part.end());
     }
     return all;

@@ -24,6 +24,8 @@ std::vector<FindingCase> people_cases();
 std::vector<FindingCase> ratio_cases();
 std::vector<FindingCase> gas_cases();
 std::vector<FindingCase> log_cases();
+std::vector<FindingCase> body_cases();
+std::vector<FindingCase> staff_cases();
 std::vector<FindingCase> all_finding_cases();
 
 void set_depth(Scene& scene, double depth_m);

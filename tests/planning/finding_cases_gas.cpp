@@ -96,6 +96,27 @@ FindingCase staff_gas_below_minimum() {
             fill(100.0), fill(140.0)};
 }
 
+FindingCase group_unlikely_to_finish() {
+    // The planned dive uses up most of 12 L at 200 bar at about 36 L/min.
+    const auto all_breathe = [](double liters_per_minute) {
+        return [liters_per_minute](Scene& scene) {
+            for (Guest& guest : scene.session.guests) {
+                guest.measured_rmv = LitersPerMinute(liters_per_minute);
+            }
+        };
+    };
+    return {FindingCode::group_unlikely_to_finish, "Chance", Severity::caution, blue_group,
+            all_breathe(38.0), all_breathe(25.0)};
+}
+
+FindingCase sharing_may_not_last() {
+    const auto fill = [](double bar) {
+        return [bar](Scene& scene) { scene.session.staff.front().cylinder->fill_pressure = Bars(bar); };
+    };
+    return {FindingCode::sharing_may_not_last, "Sharing", Severity::caution, first_instructor,
+            fill(80.0), fill(200.0)};
+}
+
 }  // namespace
 
 std::vector<FindingCase> gas_cases() {
@@ -106,7 +127,9 @@ std::vector<FindingCase> gas_cases() {
             minimum_gas_above_reserve(),
             cylinder_missing(),
             staff_cylinder_missing(),
-            staff_gas_below_minimum()};
+            staff_gas_below_minimum(),
+            group_unlikely_to_finish(),
+            sharing_may_not_last()};
 }
 
 }  // namespace leadline

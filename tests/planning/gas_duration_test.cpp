@@ -83,6 +83,7 @@ private:
     [[nodiscard]] GasContext context() const {
         return {water_,
                 profile_,
+                conditions_,
                 BreathingCurve::along(profile_, water_),
                 BreathingCurve::held_at_depth(profile_, water_),
                 Bars(50.0),
@@ -98,6 +99,7 @@ private:
     WaterColumn water_;
     LitersPerMinute rmv_;
     Profile profile_;
+    Conditions conditions_;
     CylinderType type_;
 };
 

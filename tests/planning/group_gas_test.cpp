@@ -122,7 +122,8 @@ TEST(BreathedAmount, AndLoadAreEachOthersInverse) {
                           scene.session.site.salinity, scene.session.conditions.water_temperature)
             .value();
     const Profile& profile = scene.session.profile;
-    const GasContext context{water, profile, BreathingCurve::along(profile, water),
+    const GasContext context{water, profile, scene.session.conditions,
+                             BreathingCurve::along(profile, water),
                              BreathingCurve::held_at_depth(profile, water), Bars(50.0),
                              MetersPerMinute(9.0)};
     for (const double load : {0.0, 1.0, 54.3, 400.0}) {

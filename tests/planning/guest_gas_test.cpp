@@ -40,6 +40,7 @@ TEST(GuestGas, AgreesWithASumByHand) {
     scene.session.site.latitude = Degrees(45.0);
     scene.session.conditions.barometer = Pascals(101325.0);
     scene.session.conditions.water_temperature = celsius(4.0);
+    scene.session.guests.front().measured_rmv = LitersPerMinute(25.0);
     scene.session.profile = {{{Minutes(0), meters(0), Phase::surface},
                               {Minutes(0.5), meters(10), Phase::tour},
                               {Minutes(10.5), meters(10), Phase::tour},

@@ -49,6 +49,20 @@ TEST(HouseRules, SignalLowOnAirAtFiftyBar) {
     EXPECT_EQ(plan.guests.front().signal_pressure.value(), 50.0);
 }
 
+TEST(HouseRules, CallForCareBeyondFourDivesOfAnInstructor) {
+    Scene scene = house_scene();
+    for (int i = 0; i < 4; ++i) {
+        EXPECT_EQ(find(findings_of(scene), FindingCode::staff_dives_over_limit), nullptr) << i;
+        EarlierDive dive;
+        dive.date = scene.session.date;
+        dive.start = TimeOfDay{6 * 60 + 40 * i};
+        dive.deepest = meters(4.0);
+        dive.duration = Minutes(20.0);
+        scene.session.staff.front().earlier_dives.push_back(dive);
+    }
+    EXPECT_EQ(severity_of(scene, FindingCode::staff_dives_over_limit), Severity::caution);
+}
+
 TEST(HouseRules, AdviseInCoolWaterAndStopInCold) {
     // Two values of one kind in one set: 18 C as advice, 12 C as a limit.
     Scene scene = house_scene();

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Sessions drawn at random, sound and unsound: a plan with finite, ordered numbers or an error with
 // a place.
+#include <array>
+#include <chrono>
 #include <cmath>
 #include <random>
 
+#include "core/planning/levers.h"
 #include "tests/planning/finding_cases.h"
 
 namespace leadline {
@@ -61,11 +64,52 @@ Guest drawn_guest(Dice& dice, const Session& session) {
     guest.breathing = static_cast<BreathingClass>(dice.whole(0, 3));
     if (dice.once_in(2)) guest.measured_rmv = LitersPerMinute(dice.typed(5.0, 100.0));
     guest.kit.cylinder = drawn_cylinder(dice);
+    if (dice.once_in(3)) guest.body_mass = Kilograms(dice.typed(15.0, 250.0));
+    if (dice.once_in(3)) guest.body_height = Meters(dice.typed(0.8, 2.5));
+    guest.kit.suit = std::array{"", "3 mm S", "5/3 mm", "7 mm hood", "99 mm", "dry suit"}.at(
+        static_cast<std::size_t>(dice.whole(0, 5)));
+    if (dice.once_in(3)) guest.kit.lead = Kilograms(dice.typed(0.0, 25.0));
+    if (dice.once_in(2)) guest.dives_before = dice.once_in(300) ? -1 : dice.whole(0, 20000);
     if (dice.once_in(5)) guest.birth_date = day(dice.whole(1930, 2026), 6, 15);
     for (Answer& answer : guest.screening.health) {
         if (dice.once_in(15)) answer = static_cast<Answer>(dice.whole(0, 2));
     }
     return guest;
+}
+
+EarlierDive drawn_dive(Dice& dice, int days_ago, int hour) {
+    const auto session_day = std::chrono::sys_days(sound_scene().session.date);
+    return {Date(session_day - std::chrono::days(days_ago)),
+            TimeOfDay{hour * 60 + dice.whole(0, dice.once_in(100) ? 1500 : 59)},
+            meters(dice.typed(0.5, 60.0)), Minutes(dice.typed(1.0, 179.0)),
+            dice.once_in(200) ? 31 : dice.whole(1, 30)};
+}
+
+/// Dives of the days before, four hours apart; now and then today or out of bounds.
+std::vector<EarlierDive> drawn_dives(Dice& dice) {
+    std::vector<EarlierDive> dives;
+    const int days = dice.once_in(2) ? 0 : dice.whole(1, 8);
+    for (int days_ago = days; days_ago >= 1; --days_ago) {
+        for (int hour = 8; hour < 20; hour += 4) {
+            if (dice.once_in(2)) dives.push_back(drawn_dive(dice, days_ago, hour));
+        }
+    }
+    if (dice.once_in(3)) dives.push_back(drawn_dive(dice, 0, dice.whole(0, 8)));
+    return dives;
+}
+
+Stock drawn_stock(Dice& dice) {
+    Stock stock;
+    for (const CylinderType& type : cylinder_types()) {
+        if (dice.once_in(2)) stock.cylinders.push_back({type.id, dice.whole(0, 20)});
+    }
+    for (const char* suit : {"3 mm S", "5 mm M", "7 mm L"}) {
+        if (dice.once_in(2)) stock.suits.push_back({suit, dice.whole(0, 12)});
+    }
+    for (const double piece : {0.5, 1.0, 2.0, 3.0}) {
+        if (dice.once_in(2)) stock.lead_pieces.emplace_back(piece * dice.typed(0.9, 1.1));
+    }
+    return stock;
 }
 
 Scene drawn_scene(Dice& dice) {
@@ -82,6 +126,9 @@ Scene drawn_scene(Dice& dice) {
     session.groups.push_back(
         Group{GroupId("red"), "Red", dice.once_in(3) ? StaffId() : first_instructor, {}});
     session.staff.front().cylinder = drawn_cylinder(dice);
+    session.staff.front().earlier_dives = drawn_dives(dice);
+    session.staff.front().extra_ascents = dice.once_in(200) ? 21 : dice.whole(0, 20);
+    if (dice.once_in(2)) session.stock = drawn_stock(dice);
     session.guests.clear();
     const int guests = dice.whole(0, 6);
     for (int i = 0; i < guests; ++i) session.guests.push_back(drawn_guest(dice, session));
@@ -125,7 +172,107 @@ void expect_ordered(const GuestGas& gas, const Plan& plan) {
     }
 }
 
+void expect_chance(double chance) {
+    ASSERT_TRUE(std::isfinite(chance));
+    EXPECT_GE(chance, 0.0);
+    EXPECT_LE(chance, 1.0);
+}
+
+/// Early before middle before late; what has no value is later than all that have one.
+void expect_ordered(const TimeBand& band) {
+    constexpr double never = 1e9;
+    const double early = band.early.value_or(Minutes(never)).value();
+    const double middle = band.middle.value_or(Minutes(never)).value();
+    const double late = band.late.value_or(Minutes(never)).value();
+    ASSERT_TRUE(early >= 0.0 && early <= middle + 1e-9 && middle <= late + 1e-9)
+        << early << ' ' << middle << ' ' << late;
+}
+
+void expect_sound(const GroupForecast& forecast) {
+    expect_ordered(forecast.first_at_reserve);
+    for (const double chance :
+         {forecast.completes, forecast.completes_after_loss, forecast.completes_after_free_flow,
+          forecast.sharing_lasts.value_or(1.0), forecast.runs.completes}) {
+        expect_chance(chance);
+    }
+    EXPECT_LE(forecast.completes_after_loss, forecast.completes + 1e-12);
+    double sum = 0.0;
+    for (const GuestForecast& guest : forecast.guests) {
+        expect_ordered(guest.turn);
+        expect_ordered(guest.reserve);
+        expect_chance(guest.ends_dive);
+        sum += guest.ends_dive;
+    }
+    EXPECT_NEAR(sum, 1.0, 1e-4);
+}
+
+void expect_sound(const Lever& lever, const Scene& scene, const Plan& plan) {
+    expect_chance(lever.completes);
+    ASSERT_TRUE(std::isfinite(lever.gain_completes));
+    ASSERT_TRUE(std::isfinite(lever.gain.value_or(Minutes(0.0)).value()));
+    EXPECT_TRUE(find_gas(plan, lever.group));
+    // What a lever offers can be planned.
+    EXPECT_TRUE(check(with_lever(scene.session, lever)));
+}
+
+void expect_sound(const GuestWarmth& warmth) {
+    expect_ordered(TimeBand{warmth.low, warmth.middle, warmth.high});
+    for (const double number : {warmth.suit_clo_at_surface, warmth.suit_clo_at_depth,
+                                warmth.heat_loss_watts, warmth.core_fall_kelvin}) {
+        ASSERT_TRUE(std::isfinite(number));
+    }
+    EXPECT_LE(warmth.suit_clo_at_depth, warmth.suit_clo_at_surface + 1e-9);
+}
+
+void expect_sound(const GuestLead& lead) {
+    for (const Kilograms mass : {lead.low, lead.middle, lead.high, lead.carried,
+                                 lead.at_surface_start, lead.at_surface_reserve,
+                                 lead.at_depth_start, lead.at_depth_reserve, lead.bcd_lift}) {
+        ASSERT_TRUE(std::isfinite(mass.value()));
+    }
+    if (lead.gap != LeadGap::none) return;
+    EXPECT_LE(lead.low.value(), lead.middle.value() + 1e-9);
+    EXPECT_LE(lead.middle.value(), lead.high.value() + 1e-9);
+    EXPECT_GE(lead.low.value(), 0.0);
+}
+
+void expect_sound(const StaffExposure& exposure) {
+    for (const double number : {exposure.highest_saturation, exposure.no_fly.value(),
+                                exposure.planned_time.value()}) {
+        ASSERT_TRUE(std::isfinite(number));
+        EXPECT_GE(number, 0.0);
+    }
+    EXPECT_GE(exposure.no_stop_left.value_or(Minutes(0.0)).value(), 0.0);
+    EXPECT_GE(exposure.surface_interval.value_or(Minutes(0.0)).value(), 0.0);
+    EXPECT_GE(exposure.ascents_today, exposure.dives_today);
+}
+
+void expect_sound(const EarLungCharts& charts) {
+    for (const EarPoint& point : charts.ears.cleared) {
+        ASSERT_TRUE(std::isfinite(point.difference.value()));
+        EXPECT_GE(point.difference.value(), 0.0);
+    }
+    for (const HeldBreathLimit& limit : charts.lungs) {
+        ASSERT_TRUE(std::isfinite(limit.expansion));
+        EXPECT_GE(limit.expansion, 1.0);
+    }
+    EXPECT_GT(charts.largest_step.value(), 0.0);
+}
+
+void expect_sound_parts(const Scene& scene, const Plan& plan) {
+    for (const GroupForecast& forecast : plan.forecasts) expect_sound(forecast);
+    for (const Lever& lever : plan.levers) expect_sound(lever, scene, plan);
+    ASSERT_EQ(plan.warmth.size(), scene.session.guests.size());
+    ASSERT_EQ(plan.lead.size(), scene.session.guests.size());
+    ASSERT_EQ(plan.exposures.size(), scene.session.staff.size());
+    for (const GuestWarmth& warmth : plan.warmth) expect_sound(warmth);
+    for (const GuestLead& lead : plan.lead) expect_sound(lead);
+    for (const StaffExposure& exposure : plan.exposures) expect_sound(exposure);
+    expect_sound(plan.ears_and_lungs);
+}
+
 void expect_sound(const Scene& scene, const Plan& plan) {
+    expect_sound_parts(scene, plan);
     const Environment& place = plan.environment;
     for (const double number :
          {place.surface_pressure.value(), place.gravity.value(), place.density.value(),
@@ -146,14 +293,21 @@ void expect_sound(const Scene& scene, const Plan& plan) {
     }
 }
 
-TEST(RandomSessions, GiveAPlanInOrderOrAnErrorWithAPlace) {
-    Dice dice(1);
+/// A hundred thousand in all, in shards that run side by side.
+constexpr int shards = 20;
+constexpr int sessions_a_shard = 5'000;
+constexpr int runs_a_forecast = 20;  // the runs' own tests ask for more
+
+class RandomSessionShard : public testing::TestWithParam<int> {};
+
+TEST_P(RandomSessionShard, GivesAPlanInOrderOrAnErrorWithAPlace) {
+    Dice dice(static_cast<std::uint64_t>(GetParam()) + 1);
     int planned = 0;
     int refused = 0;
-    for (int i = 0; i < 2000; ++i) {
+    for (int i = 0; i < sessions_a_shard; ++i) {
         SCOPED_TRACE(i);
         const Scene scene = drawn_scene(dice);
-        const Result<Plan> result = plan(scene.session, scene.rules);
+        const Result<Plan> result = plan(scene.session, scene.rules, runs_a_forecast);
         if (result) {
             ++planned;
             expect_sound(scene, *result);
@@ -165,9 +319,11 @@ TEST(RandomSessions, GiveAPlanInOrderOrAnErrorWithAPlace) {
         if (testing::Test::HasFailure()) break;
     }
     // Both ways must really have been gone.
-    EXPECT_GT(planned, 800);
-    EXPECT_GT(refused, 200);
+    EXPECT_GT(planned, sessions_a_shard / 5);
+    EXPECT_GT(refused, sessions_a_shard / 10);
 }
+
+INSTANTIATE_TEST_SUITE_P(seeds, RandomSessionShard, testing::Range(0, shards));
 
 TEST(RandomSessions, GiveTheSamePlanAgain) {
     Dice dice(2);

@@ -107,6 +107,9 @@ RuleBook test_rules() {
         make_rule(RuleKind::max_wave_height_m, 1.0),
         make_rule(RuleKind::max_current, 1.0),
         make_rule(RuleKind::clearing_step_m, 0.5),
+        make_rule(RuleKind::staff_dives_per_day, 4.0, Severity::caution),
+        make_rule(RuleKind::staff_ascents_per_day, 10.0, Severity::caution),
+        make_rule(RuleKind::staff_days_in_a_row, 6.0, Severity::caution),
         make_rule(RuleKind::no_fly_hours, 24.0),
     };
     return {{set}};

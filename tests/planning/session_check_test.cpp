@@ -72,6 +72,135 @@ void add_guest_ranges(std::vector<CheckCase>& cases) {
         [](Session& s, double v) { s.guests[1].kit.cylinder->fill_pressure = Bars(v); }, -1.0, 0.0));
 }
 
+EarlierDive dive_at(Date date, int hour, int minute) {
+    return {date, TimeOfDay{hour * 60 + minute}, meters(9.0), Minutes(40.0), 1};
+}
+
+/// One field of the first of two earlier dives.
+void add_dive_ranges(std::vector<CheckCase>& cases) {
+    const auto add = [&](const std::string& what, const char* field, double least, double most,
+                         double step, const std::function<void(EarlierDive&, double)>& set) {
+        add_range(cases, what, std::string("/staff/0/earlier_dives/1/") + field, least, most, step,
+                  [set](Session& s, double value) {
+                      s.staff[0].earlier_dives = {dive_at(day(2026, 7, 2), 9, 0),
+                                                  dive_at(day(2026, 7, 3), 9, 0)};
+                      set(s.staff[0].earlier_dives[1], value);
+                  });
+    };
+    add("DiveDepth", "deepest_m", 0.001, 60.0, 0.001,
+        [](EarlierDive& dive, double value) { dive.deepest = meters(value); });
+    add("DiveMinutes", "duration_min", 1.0, 240.0, 0.001,
+        [](EarlierDive& dive, double value) { dive.duration = Minutes(value); });
+}
+
+/// A whole number in range at both ends.
+void add_count(std::vector<CheckCase>& cases, const std::string& what, const std::string& place,
+               int least, int most, const std::function<void(Session&, int)>& set) {
+    const auto with = [set](int value) {
+        return [set, value](Session& session) { set(session, value); };
+    };
+    cases.push_back(
+        {what + "Low", ErrorCode::out_of_range, place, with(least - 1), with(least)});
+    cases.push_back({what + "High", ErrorCode::out_of_range, place, with(most + 1), with(most)});
+}
+
+void add_counts(std::vector<CheckCase>& cases) {
+    add_count(cases, "DivesBefore", "/guests/1/dives_before", 0, 20000,
+              [](Session& s, int v) { s.guests[1].dives_before = v; });
+    add_count(cases, "ExtraAscents", "/staff/0/extra_ascents", 0, 20,
+              [](Session& s, int v) { s.staff[0].extra_ascents = v; });
+    add_count(cases, "DiveAscents", "/staff/0/earlier_dives/0/ascents", 1, 30,
+              [](Session& s, int v) {
+                  s.staff[0].earlier_dives = {dive_at(day(2026, 7, 3), 9, 0)};
+                  s.staff[0].earlier_dives[0].ascents = v;
+              });
+    add_count(cases, "DiveStart", "/staff/0/earlier_dives/0/start", 0, 1439,
+              [](Session& s, int v) {
+                  s.staff[0].earlier_dives = {dive_at(day(2026, 7, 3), 0, v)};
+              });
+    add_count(cases, "StockCylinders", "/stock/cylinders/0/count", 0, 1000,
+              [](Session& s, int v) { s.stock.cylinders = {{CylinderTypeId("steel-12"), v}}; });
+    add_count(cases, "StockSuits", "/stock/suits/0/count", 0, 1000,
+              [](Session& s, int v) { s.stock.suits = {{"7 mm M", v}}; });
+}
+
+/// Earlier dives, one of which is changed, against the session at 10:30 on 4 July 2026.
+void add_dive_order(std::vector<CheckCase>& cases) {
+    const auto dives = [](const std::vector<EarlierDive>& list) {
+        return [list](Session& s) { s.staff[0].earlier_dives = list; };
+    };
+    const Date today = day(2026, 7, 4);
+    const std::string list = "/staff/0/earlier_dives";
+    cases.push_back({"DiveDate", ErrorCode::bad_date, list + "/0/date",
+                     dives({dive_at(day(2026, 6, 31), 9, 0)}),
+                     dives({dive_at(day(2026, 6, 30), 9, 0)})});
+    cases.push_back({"DiveTomorrow", ErrorCode::out_of_range, list + "/0/date",
+                     dives({dive_at(day(2026, 7, 5), 9, 0)}), dives({dive_at(today, 9, 0)})});
+    cases.push_back({"DiveNotOver", ErrorCode::out_of_range, list + "/0/start",
+                     dives({dive_at(today, 9, 51)}), dives({dive_at(today, 9, 50)})});
+    cases.push_back({"DiveTooOld", ErrorCode::out_of_range, list + "/0/date",
+                     dives({dive_at(day(2025, 7, 2), 9, 0)}),
+                     dives({dive_at(day(2025, 7, 3), 9, 0)})});
+    cases.push_back({"DiveDuringAnother", ErrorCode::times_overlap, list + "/0/start",
+                     dives({dive_at(today, 8, 39), dive_at(today, 8, 0)}),
+                     dives({dive_at(today, 8, 40), dive_at(today, 8, 0)})});
+    cases.push_back({"DiveTwice", ErrorCode::times_overlap, list + "/1/start",
+                     dives({dive_at(today, 8, 0), dive_at(today, 8, 0)}),
+                     dives({dive_at(today, 8, 0), dive_at(day(2026, 7, 3), 8, 0)})});
+    cases.push_back({"DivePastMidnight", ErrorCode::times_overlap, list + "/1/start",
+                     dives({dive_at(day(2026, 7, 3), 23, 50), dive_at(today, 0, 29)}),
+                     dives({dive_at(day(2026, 7, 3), 23, 50), dive_at(today, 0, 30)})});
+    std::vector<EarlierDive> many;
+    for (unsigned i = 0; i < most_earlier_dives; ++i) {
+        many.push_back(dive_at(day(2026, 1u + i / 25, 1u + i % 25), 9, 0));
+    }
+    std::vector<EarlierDive> one_more = many;
+    one_more.push_back(dive_at(today, 9, 0));
+    cases.push_back({"DivesTooMany", ErrorCode::bad_count, list, dives(one_more), dives(many)});
+}
+
+void add_stock(std::vector<CheckCase>& cases) {
+    const auto cylinders = [](const std::vector<CylinderStock>& list) {
+        return [list](Session& s) { s.stock.cylinders = list; };
+    };
+    const auto suits = [](const std::vector<SuitStock>& list) {
+        return [list](Session& s) { s.stock.suits = list; };
+    };
+    const auto lead = [](const std::vector<double>& list) {
+        return [list](Session& s) {
+            for (const double size : list) s.stock.lead_pieces.emplace_back(size);
+        };
+    };
+    add_range(cases, "LeadPiece", "/stock/lead_pieces_kg/0", 0.1, 10.0, 0.01,
+              [](Session& s, double v) { s.stock.lead_pieces = {Kilograms(v)}; });
+    cases.push_back({"StockUnknownCylinder", ErrorCode::unknown_reference,
+                     "/stock/cylinders/0/type", cylinders({{CylinderTypeId("tin-3"), 1}}),
+                     cylinders({{CylinderTypeId("steel-15"), 1}})});
+    cases.push_back({"StockCylinderTwice", ErrorCode::duplicate_id, "/stock/cylinders/1/type",
+                     cylinders({{CylinderTypeId("steel-15"), 1}, {CylinderTypeId("steel-15"), 1}}),
+                     cylinders({{CylinderTypeId("steel-15"), 1}, {CylinderTypeId("steel-8"), 1}})});
+    cases.push_back({"StockSuitTwice", ErrorCode::duplicate_id, "/stock/suits/1/suit",
+                     suits({{"7 mm M", 1}, {"7 mm M", 2}}), suits({{"7 mm M", 1}, {"7 mm L", 2}})});
+    cases.push_back({"StockSuitEmpty", ErrorCode::bad_text, "/stock/suits/0/suit",
+                     suits({{"", 1}}), suits({{"M", 1}})});
+    cases.push_back({"StockSuitLong", ErrorCode::bad_text, "/stock/suits/0/suit",
+                     suits({{std::string(101, 's'), 1}}), suits({{std::string(100, 's'), 1}})});
+    std::vector<SuitStock> many;
+    for (int i = 0; i < most_suit_kinds; ++i) many.push_back({"suit " + std::to_string(i), 1});
+    std::vector<SuitStock> one_more = many;
+    one_more.push_back({"one more", 1});
+    cases.push_back({"StockSuitsMany", ErrorCode::bad_count, "/stock/suits", suits(one_more),
+                     suits(many)});
+    cases.push_back({"LeadSizeTwice", ErrorCode::duplicate_id, "/stock/lead_pieces_kg/2",
+                     lead({1.0, 2.0, 1.0009}), lead({1.0, 2.0, 1.0011})});
+    std::vector<double> sizes;
+    for (int i = 1; i <= most_lead_sizes; ++i) sizes.push_back(0.25 * i);
+    std::vector<double> one_size_more = sizes;
+    one_size_more.push_back(9.0);
+    cases.push_back({"LeadSizesMany", ErrorCode::bad_count, "/stock/lead_pieces_kg",
+                     lead(one_size_more), lead(sizes)});
+}
+
 void add_times(std::vector<CheckCase>& cases) {
     const auto add = [&](const std::string& what, const std::string& place,
                          TimeOfDay Session::*time) {
@@ -164,6 +293,10 @@ std::vector<CheckCase> cases() {
     std::vector<CheckCase> all;
     add_place_ranges(all);
     add_guest_ranges(all);
+    add_dive_ranges(all);
+    add_counts(all);
+    add_dive_order(all);
+    add_stock(all);
     add_times(all);
     add_ids(all);
     add_texts_and_dates(all);
@@ -213,6 +346,44 @@ TEST(SessionIds, AreNewAndUnique) {
     // Also after one in the middle has gone.
     session.guests.erase(session.guests.begin() + 5);
     EXPECT_EQ(find_guest(session, next_guest_id(session)), nullptr);
+}
+
+TEST(MergedDives, TakeEachDiveOnce) {
+    const Date today = day(2026, 7, 4);
+    std::vector<EarlierDive> dives{dive_at(today, 9, 0)};
+    // The same dive, one that began during it, one that ended during it, one around it.
+    EarlierDive around = dive_at(today, 8, 50);
+    around.duration = Minutes(120.0);
+    EXPECT_EQ(merge_dives(dives, {dives[0], dive_at(today, 9, 39), dive_at(today, 8, 21), around}),
+              0U);
+    EXPECT_EQ(merge_dives(dives, {dive_at(today, 9, 40), dive_at(today, 8, 20),
+                                  dive_at(day(2026, 7, 3), 9, 0)}),
+              3U);
+    EXPECT_EQ(dives.size(), 4U);
+    // New ones are also told from one another.
+    EXPECT_EQ(merge_dives(dives, {dive_at(today, 6, 0), dive_at(today, 6, 10)}), 1U);
+}
+
+TEST(MergedDives, StopAtTheMost) {
+    std::vector<EarlierDive> dives;
+    std::vector<EarlierDive> many;
+    for (unsigned i = 0; i < 120; ++i) {
+        many.push_back(dive_at(day(2026, 1u + i / 28, 1u + i % 28), 9, 0));
+    }
+    EXPECT_EQ(merge_dives(dives, many), static_cast<std::size_t>(most_earlier_dives));
+}
+
+TEST(OldDives, AreDroppedAndTheOthersStay) {
+    Session session = sound_scene().session;
+    session.staff[0].earlier_dives = {dive_at(day(2025, 7, 2), 9, 0),
+                                      dive_at(day(2025, 7, 3), 9, 0), dive_at(day(2026, 7, 4), 9, 0)};
+    drop_old_dives(session);
+    ASSERT_EQ(session.staff[0].earlier_dives.size(), 2U);
+    EXPECT_EQ(session.staff[0].earlier_dives[0].date, day(2025, 7, 3));
+    EXPECT_TRUE(check(session));
+    session.date = day(2028, 2, 29);
+    drop_old_dives(session);
+    EXPECT_TRUE(session.staff[0].earlier_dives.empty());
 }
 
 TEST(SessionLookups, FindById) {

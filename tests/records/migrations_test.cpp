@@ -7,8 +7,11 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <QSqlDatabase>
 
+#include "core/records/guest_store.h"
 #include "core/records/session_store.h"
+#include "core/records/site_store.h"
 #include "core/records/statement.h"
 #include "tests/records/folder.h"
 #include "tests/records/sample_values.h"
@@ -19,6 +22,9 @@ namespace {
 using test::Folder;
 using test::must;
 using testing::HasSubstr;
+
+constexpr int now = newest_schema_version;
+constexpr int next = now + 1;
 
 const QString add_column = u"ALTER TABLE sessions ADD COLUMN boat TEXT"_qs;
 
@@ -43,7 +49,7 @@ protected:
         return copy_before(folder_.records(), version);
     }
     void expect_unchanged() const {
-        EXPECT_EQ(database_->schema_version(), 1);
+        EXPECT_EQ(database_->schema_version(), now);
         EXPECT_FALSE(has_boat(database_->connection()));
         EXPECT_EQ(must(SessionStore(*database_).load(row_)), test::full_session());
         EXPECT_EQ(test::number(*database_, u"PRAGMA foreign_keys"_qs), 1);
@@ -74,17 +80,17 @@ TEST(StatementsIn, CutsAtSeparatorsOnly) {
 TEST(StatementsIn, FindsNoneInNothing) { EXPECT_EQ(statements_in(QString()), QStringList()); }
 
 TEST_F(Migrations, AStepKeepsACopyOfTheOldFile) {
-    must(migrate(database_->connection(), steps_and(2, {add_column})));
-    EXPECT_EQ(database_->schema_version(), 2);
+    must(migrate(database_->connection(), steps_and(next, {add_column})));
+    EXPECT_EQ(database_->schema_version(), next);
     EXPECT_TRUE(has_boat(database_->connection()));
     EXPECT_EQ(must(SessionStore(*database_).load(row_)), test::full_session());
 
-    ASSERT_TRUE(QFileInfo::exists(kept(2)));
-    EXPECT_FALSE(QFileInfo::exists(kept(2) + u".part"_qs));
+    ASSERT_TRUE(QFileInfo::exists(kept(next)));
+    EXPECT_FALSE(QFileInfo::exists(kept(next) + u".part"_qs));
     const auto others = QFileDevice::ReadGroup | QFileDevice::ReadOther;
-    EXPECT_FALSE(QFile::permissions(kept(2)) & others);
-    const auto copy = test::open(kept(2));
-    EXPECT_EQ(copy->schema_version(), 1);
+    EXPECT_FALSE(QFile::permissions(kept(next)) & others);
+    const auto copy = test::open(kept(next));
+    EXPECT_EQ(copy->schema_version(), now);
     EXPECT_FALSE(has_boat(copy->connection()));
     EXPECT_EQ(must(SessionStore(*copy).load(row_)), test::full_session());
 }
@@ -92,18 +98,18 @@ TEST_F(Migrations, AStepKeepsACopyOfTheOldFile) {
 TEST_F(Migrations, AFailingStepIsUndoneWhole) {
     const Result<Done> done = migrate(
         database_->connection(),
-        steps_and(2, {add_column, u"DELETE FROM sessions"_qs, u"SELECT boat FROM nowhere"_qs}));
+        steps_and(next, {add_column, u"DELETE FROM sessions"_qs, u"SELECT boat FROM nowhere"_qs}));
     ASSERT_FALSE(done.has_value());
     EXPECT_EQ(done.error().code, ErrorCode::database_failed);
     EXPECT_EQ(done.error().place, folder_.records().toStdString());
     EXPECT_THAT(done.error().given, HasSubstr("nowhere"));
     expect_unchanged();
-    EXPECT_TRUE(QFileInfo::exists(kept(2)));
+    EXPECT_TRUE(QFileInfo::exists(kept(next)));
 }
 
 TEST_F(Migrations, AStepThatBreaksReferencesIsUndone) {
     const Result<Done> done = migrate(database_->connection(),
-                                      steps_and(2, {add_column, u"DELETE FROM persons"_qs}));
+                                      steps_and(next, {add_column, u"DELETE FROM persons"_qs}));
     ASSERT_FALSE(done.has_value());
     EXPECT_THAT(done.error().given, HasSubstr("session_guests"));
     expect_unchanged();
@@ -111,7 +117,7 @@ TEST_F(Migrations, AStepThatBreaksReferencesIsUndone) {
 
 TEST_F(Migrations, AStepMayMakeATableAnew) {
     must(migrate(database_->connection(),
-                 steps_and(2, {u"CREATE TABLE new_persons AS SELECT * FROM persons"_qs,
+                 steps_and(next, {u"CREATE TABLE new_persons AS SELECT * FROM persons"_qs,
                                u"DROP TABLE persons"_qs,
                                u"CREATE TABLE persons (id INTEGER PRIMARY KEY, name TEXT)"_qs,
                                u"INSERT INTO persons SELECT id, name FROM new_persons"_qs,
@@ -123,61 +129,117 @@ TEST_F(Migrations, AStepMayMakeATableAnew) {
 }
 
 TEST_F(Migrations, OfTwoStepsTheFirstStandsWhenTheSecondFails) {
-    std::vector<MigrationStep> steps = steps_and(2, {add_column});
-    steps.push_back({3, {u"CREATE TABLE boats (name TEXT)"_qs, u"nonsense"_qs}});
+    std::vector<MigrationStep> steps = steps_and(next, {add_column});
+    steps.push_back({next + 1, {u"CREATE TABLE boats (name TEXT)"_qs, u"nonsense"_qs}});
     EXPECT_FALSE(migrate(database_->connection(), steps).has_value());
-    EXPECT_EQ(database_->schema_version(), 2);
+    EXPECT_EQ(database_->schema_version(), next);
     EXPECT_TRUE(has_boat(database_->connection()));
     EXPECT_EQ(test::number(*database_,
                            u"SELECT count(*) FROM sqlite_master WHERE name = 'boats'"_qs),
               0);
-    EXPECT_TRUE(QFileInfo::exists(kept(2)));
-    EXPECT_FALSE(QFileInfo::exists(kept(3)));
+    EXPECT_TRUE(QFileInfo::exists(kept(next)));
+    EXPECT_FALSE(QFileInfo::exists(kept(next + 1)));
 }
 
 TEST_F(Migrations, WithoutANewStepNothingIsCopied) {
     must(migrate(database_->connection(), must(built_in_steps())));
-    EXPECT_FALSE(QFileInfo::exists(kept(1)));
-    EXPECT_FALSE(QFileInfo::exists(kept(2)));
+    EXPECT_FALSE(QFileInfo::exists(kept(now)));
+    EXPECT_FALSE(QFileInfo::exists(kept(next)));
 }
 
 TEST_F(Migrations, ACopyReplacesAnOlderOne) {
-    test::write_bytes(kept(2), "from an earlier try");
-    test::write_bytes(kept(2) + u".part"_qs, "from a try that was cut off");
-    must(migrate(database_->connection(), steps_and(2, {add_column})));
-    EXPECT_EQ(must(SessionStore(*test::open(kept(2))).load(row_)), test::full_session());
-    EXPECT_FALSE(QFileInfo::exists(kept(2) + u".part"_qs));
+    test::write_bytes(kept(next), "from an earlier try");
+    test::write_bytes(kept(next) + u".part"_qs, "from a try that was cut off");
+    must(migrate(database_->connection(), steps_and(next, {add_column})));
+    EXPECT_EQ(must(SessionStore(*test::open(kept(next))).load(row_)), test::full_session());
+    EXPECT_FALSE(QFileInfo::exists(kept(next) + u".part"_qs));
 }
 
 TEST_F(Migrations, WithoutRoomForACopyNoStepIsTaken) {
     // A folder of the copy's name stands in the way.
-    ASSERT_TRUE(QDir().mkpath(kept(2) + u"/full"_qs));
-    const Result<Done> done = migrate(database_->connection(), steps_and(2, {add_column}));
+    ASSERT_TRUE(QDir().mkpath(kept(next) + u"/full"_qs));
+    const Result<Done> done = migrate(database_->connection(), steps_and(next, {add_column}));
     ASSERT_FALSE(done.has_value());
-    EXPECT_EQ(done.error().place, kept(2).toStdString());
+    EXPECT_EQ(done.error().place, kept(next).toStdString());
     expect_unchanged();
 }
 
 TEST_F(Migrations, ADatabasePastTheNewestStepIsRefused) {
-    test::run(*database_, u"PRAGMA user_version = 3"_qs);
-    const Result<Done> done = migrate(database_->connection(), steps_and(2, {add_column}));
+    test::run(*database_, u"PRAGMA user_version = %1"_qs.arg(next + 1));
+    const Result<Done> done = migrate(database_->connection(), steps_and(next, {add_column}));
     ASSERT_FALSE(done.has_value());
-    EXPECT_EQ(done.error(), (Error{ErrorCode::database_newer, folder_.records().toStdString(), "3",
-                                   "2"}));
+    EXPECT_EQ(done.error(), (Error{ErrorCode::database_newer, folder_.records().toStdString(),
+                                   std::to_string(next + 1), std::to_string(next)}));
     EXPECT_FALSE(has_boat(database_->connection()));
 }
 
 TEST(MigrationOfAnEmptyFile, KeepsNoCopy) {
     const Folder folder;
     const auto database = test::open(folder.records());
-    EXPECT_FALSE(QFileInfo::exists(copy_before(folder.records(), 1)));
+    EXPECT_FALSE(QFileInfo::exists(copy_before(folder.records(), now)));
 }
 
 TEST(MigrationInMemory, KeepsNoCopy) {
     const auto database = test::open(u":memory:"_qs);
-    must(migrate(database->connection(), steps_and(2, {add_column})));
-    EXPECT_EQ(database->schema_version(), 2);
-    EXPECT_FALSE(QFileInfo::exists(copy_before(u":memory:"_qs, 2)));
+    must(migrate(database->connection(), steps_and(next, {add_column})));
+    EXPECT_EQ(database->schema_version(), next);
+    EXPECT_FALSE(QFileInfo::exists(copy_before(u":memory:"_qs, next)));
+}
+
+/// A file as a program that knew only schema 1 left it: its tables made by the first step, filled
+/// with the rows that the session of schema 1 had there.
+void write_schema_1(const QString& path) {
+    const QString name = u"schema 1"_qs;
+    {
+        QSqlDatabase database = QSqlDatabase::addDatabase(u"QSQLITE"_qs, name);
+        database.setDatabaseName(path);
+        ASSERT_TRUE(database.open());
+        must(migrate(database, {must(built_in_steps()).front()}));
+        const QByteArray rows =
+            test::bytes_of(QStringLiteral(LEADLINE_TEST_DATA_DIR "/records/schema-1.sql"));
+        for (const QString& statement : statements_in(QString::fromUtf8(rows))) {
+            must(execute(database, statement));
+        }
+    }
+    QSqlDatabase::removeDatabase(name);
+}
+
+TEST(MigrationFromSchema1, KeepsEverything) {
+    const Folder folder;
+    write_schema_1(folder.records());
+    const auto database = test::open(folder.records());
+    EXPECT_EQ(database->schema_version(), now);
+    EXPECT_TRUE(QFileInfo::exists(copy_before(folder.records(), 2)));
+    const std::vector<SessionSummary> list = must(SessionStore(*database).list());
+    ASSERT_EQ(list.size(), 1U);
+    const SessionFile loaded = must(SessionStore(*database).load(list[0].row));
+    EXPECT_EQ(loaded, test::full_session_of_schema_1());
+    EXPECT_EQ(write_session(loaded), write_session(test::full_session_of_schema_1()));
+    const std::vector<KnownGuest> known = must(GuestStore(*database).find({}));
+    ASSERT_EQ(known.size(), 3U);
+    for (const KnownGuest& guest : known) EXPECT_FALSE(guest.guest.dives_before);
+    EXPECT_EQ(must(SiteStore(*database).list()).size(), 1U);
+}
+
+TEST(MigrationFromSchema1, TakesWhatIsNew) {
+    const Folder folder;
+    write_schema_1(folder.records());
+    const auto database = test::open(folder.records());
+    SessionStore store(*database);
+    const SessionRow row = must(store.list()).at(0).row;
+    must(store.save(row, test::full_session()));
+    EXPECT_EQ(must(store.load(row)), test::full_session());
+    EXPECT_EQ(must(GuestStore(*database).find(u"olgard"_qs)).at(0).guest.dives_before, 7);
+    EXPECT_EQ(must(GuestStore(*database).count()), 3);
+}
+
+TEST(MigrationFromSchema1, LeavesTheOldFileInTheCopy) {
+    const Folder folder;
+    write_schema_1(folder.records());
+    test::open(folder.records());
+    const QByteArray copy = test::bytes_of(copy_before(folder.records(), 2));
+    EXPECT_FALSE(copy.contains("stock_suits"));
+    EXPECT_TRUE(copy.contains("Saturday, first boat"));
 }
 
 }  // namespace

@@ -95,6 +95,7 @@ TEST_F(Persons, CarryWhatLastsAndNothingElse) {
     expected.body_height = guest.body_height;
     expected.shoe_size_eu = guest.shoe_size_eu;
     expected.measured_rmv = guest.measured_rmv;
+    expected.dives_before = 7;
     EXPECT_EQ(known.guest, expected);
     EXPECT_GT(known.row, 0);
 }
@@ -122,21 +123,25 @@ TEST_F(Persons, KeepWhatALaterSessionLeavesOpen) {
     Guest known = anna();
     known.shoe_size_eu = 39.0;
     known.measured_rmv = LitersPerMinute(18.0);
+    known.dives_before = 3;
     insert(first_day, {known});
     Guest sparse = anna();
     sparse.language = "nl";
     insert(second_day, {sparse});
     EXPECT_EQ(only().guest.shoe_size_eu, 39.0);
     EXPECT_EQ(only().guest.measured_rmv->value(), 18.0);
+    EXPECT_EQ(only().guest.dives_before, 3);
     EXPECT_EQ(only().guest.language, "nl");
 }
 
 TEST_F(Persons, LoseWhatTheirSessionTakesBack) {
     Guest wrong = anna();
     wrong.measured_rmv = LitersPerMinute(8.0);
+    wrong.dives_before = 800;
     const SessionRow row = insert(first_day, {wrong});
     save(row, first_day, {anna()});
     EXPECT_EQ(only().guest.measured_rmv, std::nullopt);
+    EXPECT_EQ(only().guest.dives_before, std::nullopt);
 }
 
 TEST_F(Persons, ACorrectedNameIsTakenOver) {

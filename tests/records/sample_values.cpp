@@ -46,6 +46,13 @@ std::vector<StaffMember> full_staff() {
                        {"sv", "en", "de"},
                        Cylinder{CylinderTypeId("steel-12"), Bars(201.3), Kelvins(294.4)}};
     StaffMember first{StaffId("staff-1"), "Ahmet Işık", StaffRole::assistant, {}, {}};
+    second.extra_ascents = 3;
+    second.earlier_dives = {
+        {day(2026, 7, 4), TimeOfDay{481}, Depth(Meters(7.1)), Minutes(100.0 / 3.0), 4},
+        {day(2025, 7, 3), TimeOfDay{1439}, Depth(Meters(0.1 + 0.2)), Minutes(1.1), 30},
+        {day(2026, 7, 3), TimeOfDay{0}, Depth(Meters(59.9)), Minutes(61.7), 1}};
+    first.earlier_dives = {
+        {day(2026, 7, 1), TimeOfDay{611}, Depth(Meters(11.3)), Minutes(47.0), 2}};
     StaffMember third{StaffId("staff-4"), "", StaffRole::instructor, {"tr", "tr"}, {}};
     return {second, first, third};
 }
@@ -70,6 +77,7 @@ Guest full_guest() {
     guest.certified = true;
     guest.breathing = BreathingClass::child;
     guest.measured_rmv = LitersPerMinute(17.1);
+    guest.dives_before = 7;
     guest.kit = Kit{"3 mm XS", "XXS", "36-37", "small", "R4", Kilograms(2.2),
                     Cylinder{CylinderTypeId("aluminium-9"), Bars(198.7), Kelvins(300.1)}};
     guest.group = GroupId("group-2");
@@ -121,12 +129,27 @@ SessionFile full_session() {
                       {GroupId("group-7"), "", StaffId(), StaffId()}};
     session.guests = {guest_named("guest-3", "Walter"), full_guest(),
                       guest_born("guest-1", "Anna", day(1999, 12, 31))};
+    session.stock = {{{CylinderTypeId("steel-12"), 14}, {CylinderTypeId("aluminium-9"), 0}},
+                     {{"7 mm \"L\"", 3}, {"3 mm XS", 11}},
+                     {Kilograms(2.0), Kilograms(0.1 + 0.2), Kilograms(1.0)}};
+    session.guests.front().dives_before = 0;
     session.guests.front().group = GroupId("group-1");
     session.guests.front().breathing = BreathingClass::nervous;
     session.rule_sets = {RuleSetId("house"), RuleSetId("general")};
     session.overrules = {{"ratio_exceeded:group-1", "A second boat stays close.", "Zoë"},
                          {"birth_date_missing:guest-3", "Known to the house.", ""}};
     return SessionFile{session, full_log()};
+}
+
+SessionFile full_session_of_schema_1() {
+    SessionFile file = full_session();
+    file.session.stock = {};
+    for (Guest& guest : file.session.guests) guest.dives_before.reset();
+    for (StaffMember& member : file.session.staff) {
+        member.earlier_dives.clear();
+        member.extra_ascents = 0;
+    }
+    return file;
 }
 
 SessionFile plain_session() {

@@ -14,6 +14,9 @@ Date day(int year, unsigned month, unsigned day_of_month);
 /// numbers are not the round ones. Names, ids and lists are not in alphabetical order.
 SessionFile full_session();
 
+/// As full_session(), of what schema 1 knew.
+SessionFile full_session_of_schema_1();
+
 /// The least that is a session: a profile, and no people.
 SessionFile plain_session();
 

@@ -31,7 +31,9 @@ const QStringList session_tables{
     u"sessions"_qs,         u"session_sites"_qs,     u"conditions"_qs,     u"profile_points"_qs,
     u"session_rule_sets"_qs, u"overrules"_qs,        u"staff"_qs,          u"staff_languages"_qs,
     u"session_groups"_qs,   u"session_guests"_qs,    u"screening_answers"_qs,
-    u"screening_today"_qs,  u"logs"_qs,              u"log_divers"_qs,     u"log_samples"_qs};
+    u"screening_today"_qs,  u"logs"_qs,              u"log_divers"_qs,     u"log_samples"_qs,
+    u"staff_earlier_dives"_qs, u"stock_cylinders"_qs, u"stock_suits"_qs,
+    u"stock_lead_pieces"_qs};
 
 class SessionStoreTest : public testing::Test {
 protected:
@@ -160,7 +162,9 @@ TEST_F(SessionStoreTest, SavingAPlainSessionOverAFullOneLeavesNothingBehind) {
     EXPECT_EQ(must(store_.load(row)), test::plain_session());
     for (const QString& table : {u"staff"_qs, u"session_groups"_qs, u"session_guests"_qs,
                                  u"screening_answers"_qs, u"screening_today"_qs, u"overrules"_qs,
-                                 u"logs"_qs, u"log_divers"_qs, u"log_samples"_qs}) {
+                                 u"logs"_qs, u"log_divers"_qs, u"log_samples"_qs,
+                                 u"staff_earlier_dives"_qs, u"stock_cylinders"_qs,
+                                 u"stock_suits"_qs, u"stock_lead_pieces"_qs}) {
         EXPECT_EQ(rows(table), 0) << table.toStdString();
     }
 }

@@ -26,6 +26,7 @@
 #include "ui/debrief/number_delegate.h"
 #include "ui/document/session_document.h"
 #include "ui/widgets/theme.h"
+#include "ui/widgets/wheel_guard.h"
 #include "ui/words/error_words.h"
 #include "ui/words/finding_words.h"
 #include "ui/words/name_words.h"
@@ -164,10 +165,12 @@ QWidget* DebriefTab::build_head() {
         box->setRange(0, most_heads);
         box->setFont(big);
         box->setKeyboardTracking(false);
+        guard_wheel(box);
     }
     for (QTimeEdit* edit : {time_in_, time_out_}) {
         edit->setDisplayFormat(QStringLiteral("HH:mm"));
         edit->setKeyboardTracking(false);
+        guard_wheel(edit);
     }
     auto* open = button(tr("&Open a log file…"), "debrief_open_other", head);
     auto* remove = button(tr("&Remove the log"), "debrief_remove", head);

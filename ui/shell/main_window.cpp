@@ -50,6 +50,9 @@ MainWindow::Tab tab_for(const Finding& finding) {
             // Planned for everybody, or logged by one guest.
             return std::holds_alternative<GuestId>(finding.subject) ? MainWindow::debrief_tab
                                                                     : MainWindow::site_tab;
+        case FindingCode::cold_before_end:
+        case FindingCode::group_unlikely_to_finish:
+        case FindingCode::sharing_may_not_last:
         case FindingCode::ends_below_reserve:
         case FindingCode::minimum_gas_above_reserve:
         case FindingCode::staff_gas_below_minimum: return MainWindow::gas_tab;
@@ -140,6 +143,11 @@ void MainWindow::build_tabs() {
     tabs_->addTab(briefing_, tr("&4 Briefing Sheet"));
     tabs_->addTab(debrief_, tr("&5 Debrief"));
     roster_->set_guest_finder([this](const QString& text) { return keeper_.find_guests(text); });
+    if (keeper_.has_database()) {
+        roster_->set_dive_finder([this](const std::string& name, Date date, TimeOfDay time) {
+            return keeper_.find_dives(name, date, time);
+        });
+    }
     site_->set_site_finder([this] { return keeper_.sites(); });
     connect(briefing_, &BriefingTab::subject_requested, this,
             [this](const Subject& subject) { show_subject(subject, roster_tab); });

@@ -87,6 +87,13 @@ std::vector<KnownGuest> RecordKeeper::find_guests(const QString& text) {
     return GuestStore(*database_).find(text).value_or({});
 }
 
+Result<std::vector<EarlierDive>> RecordKeeper::find_dives(const std::string& name, Date date,
+                                                          TimeOfDay time) {
+    constexpr int days_that_count = 7;
+    if (!database_) return std::vector<EarlierDive>{};
+    return StaffStore(*database_).earlier_dives_of(name, date, time, days_that_count);
+}
+
 std::vector<Site> RecordKeeper::sites() {
     if (!database_) return {};
     return SiteStore(*database_).list().value_or({});

@@ -11,6 +11,7 @@
 #include "core/records/session_store.h"
 #include "core/records/setting_store.h"
 #include "core/records/site_store.h"
+#include "core/records/staff_store.h"
 
 namespace leadline {
 
@@ -41,6 +42,8 @@ public:
     Result<std::vector<SessionSummary>> sessions();
     Result<Done> remove(SessionRow row);
     std::vector<KnownGuest> find_guests(const QString& text);
+    /// Dives by the logs on record of somebody of this name in the seven days before a time.
+    Result<std::vector<EarlierDive>> find_dives(const std::string& name, Date date, TimeOfDay time);
     std::vector<Site> sites();
     std::optional<QString> setting(const QString& name);
     void put_setting(const QString& name, const QString& value);

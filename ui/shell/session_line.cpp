@@ -10,9 +10,11 @@
 #include <QSignalBlocker>
 #include <QTimeEdit>
 #include <QVBoxLayout>
+#include <initializer_list>
 
 #include "ui/document/session_document.h"
 #include "ui/widgets/theme.h"
+#include "ui/widgets/wheel_guard.h"
 #include "ui/words/name_words.h"
 
 namespace leadline {
@@ -78,6 +80,12 @@ SessionLine::SessionLine(SessionDocument& document, QWidget* parent)
     meeting_->setObjectName(QStringLiteral("session_meeting_time"));
     dive_->setObjectName(QStringLiteral("session_dive_time"));
     for (QTimeEdit* edit : {meeting_, dive_}) edit->setDisplayFormat(QStringLiteral("HH:mm"));
+    for (QDateTimeEdit* edit : std::initializer_list<QDateTimeEdit*>{date_, meeting_, dive_}) {
+        // A half-typed day or hour could lie before a dive of staff that is over by then.
+        edit->setKeyboardTracking(false);
+        guard_wheel(edit);
+    }
+    guard_wheel(leader_);
     leader_->setObjectName(QStringLiteral("session_leader"));
     leader_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     leader_->setMaximumWidth(220);
@@ -108,7 +116,11 @@ SessionLine::SessionLine(SessionDocument& document, QWidget* parent)
     });
     connect(date_, &QDateEdit::dateChanged, this, [this](QDate date) {
         const Result<Done> done = document_.edit(
-            tr("Change date"), [&](Session& session) { session.date = core_date(date); },
+            tr("Change date"),
+            [&](Session& session) {
+                session.date = core_date(date);
+                drop_old_dives(session);
+            },
             QStringLiteral("session/date"));
         if (!done) refresh();
     });
@@ -118,9 +130,11 @@ SessionLine::SessionLine(SessionDocument& document, QWidget* parent)
         }, QStringLiteral("session/meeting")).has_value());
     });
     connect(dive_, &QTimeEdit::timeChanged, this, [this](QTime time) {
-        static_cast<void>(document_.edit(tr("Change dive time"), [&](Session& session) {
-            session.dive_time = core_time(time);
-        }, QStringLiteral("session/dive")).has_value());
+        const Result<Done> done = document_.edit(
+            tr("Change dive time"),
+            [&](Session& session) { session.dive_time = core_time(time); },
+            QStringLiteral("session/dive"));
+        if (!done) refresh();
     });
     connect(leader_, &QComboBox::activated, this, [this](int row) {
         const StaffId id(leader_->itemData(row).toString().toStdString());

@@ -98,6 +98,9 @@ QString field_sentence(const Error& error, const Parts& p) {
         case ErrorCode::time_not_increasing:
             return tr("%1: %2 min is not later than the point before (%3 min). Times must grow.")
                 .arg(p.place, p.given, p.allowed);
+        case ErrorCode::times_overlap:
+            return tr("%1: starts at %2, while another lasts until %3. Correct the times.")
+                .arg(p.place, p.given, p.allowed);
         case ErrorCode::ends_before_start:
             return tr("%1: ends at %2, before it starts at %3. Correct the times.")
                 .arg(p.place, p.given, p.allowed);

@@ -22,11 +22,16 @@ class Values {
 public:
     Values(const Finding& finding, UnitSystem units) {
         for (const FindingValue& value : finding.values) {
-            // When the air will be low is an estimate: never later than worked out.
-            const bool estimate = finding.code == FindingCode::ends_below_reserve &&
-                                  std::holds_alternative<Minutes>(value);
-            texts_ << (estimate ? text(std::get<Minutes>(value), Rounding::down)
-                                : text(value, units));
+            // When the air will be low, or the no-stop time over, is an estimate: never later than
+            // worked out.
+            const bool estimate = finding.code == FindingCode::ends_below_reserve ||
+                                  (finding.code == FindingCode::cold_before_end &&
+                                   texts_.isEmpty()) ||
+                                  (finding.code == FindingCode::staff_needs_stop &&
+                                   !texts_.isEmpty());
+            texts_ << (estimate && std::holds_alternative<Minutes>(value)
+                           ? text(std::get<Minutes>(value), Rounding::down)
+                           : text(value, units));
         }
     }
     [[nodiscard]] QString operator[](qsizetype index) const { return texts_.value(index); }
@@ -180,10 +185,60 @@ Pair gas_words(const Finding& finding, const Values& v) {
                        "%2.")
                         .arg(v[0], v[1]),
                     tr("Have the guest signal at the higher pressure; the card says so.")};
+        case FindingCode::group_unlikely_to_finish:
+            return {tr("All last the planned dive in only %1 of 100 such dives.").arg(v[0]),
+                    tr("See what would buy more minutes on the Gas tab, or plan a shorter dive.")};
+        case FindingCode::sharing_may_not_last:
+            return {tr("If a guest's air fails, this cylinder brings both up in only %1 of 100 "
+                       "cases.")
+                        .arg(v[0]),
+                    tr("Take a bigger or fuller cylinder, or stay less deep.")};
         case FindingCode::staff_gas_below_minimum:
             return {tr("Is planned to have %1 at the ascent; bringing a guest up takes %2.")
                         .arg(v[0], v[1]),
                     tr("Take a bigger or fuller cylinder, or shorten the dive.")};
+        default: return {};
+    }
+}
+
+Pair staff_words(const Finding& finding, const Values& v) {
+    switch (finding.code) {
+        case FindingCode::staff_dives_over_limit:
+            return {tr("Would make dive number %1 today; at most %2 are wanted.").arg(v[0], v[1]),
+                    tr("Have somebody else lead this group, or dive on another day.")};
+        case FindingCode::staff_ascents_over_limit:
+            return {tr("Would come up %1 times today; at most %2 are wanted.").arg(v[0], v[1]),
+                    tr("Plan fewer training ascents, or share them with others.")};
+        case FindingCode::staff_days_over_limit:
+            return {tr("Dives on day %1 in a row; at most %2 are wanted.").arg(v[0], v[1]),
+                    tr("Plan a day without diving.")};
+        case FindingCode::staff_needs_stop:
+            return {tr("Would be in the water for %1 with %2 left before a stop is needed: could "
+                       "not go straight up with a guest.")
+                        .arg(v[0], v[1]),
+                    tr("Dive shallower or shorter, wait longer, or have somebody else lead.")};
+        default: return {};
+    }
+}
+
+Pair body_words(const Finding& finding, const Values& v) {
+    switch (finding.code) {
+        case FindingCode::cold_before_end:
+            return {tr("May be cold after %1; %2 are planned.").arg(v[0], v[1]),
+                    tr("Give a warmer suit or shorten the dive. Shivering ends it at once.")};
+        case FindingCode::bcd_cannot_hold:
+            return {tr("With %1 of lead may be heavier at depth than the %2 the BCD is likely to "
+                       "lift.")
+                        .arg(v[0], v[1]),
+                    tr("Take off lead, or give a BCD with more lift.")};
+        case FindingCode::cannot_stay_down:
+            return {tr("With %1 of lead is likely to float up near the end, with little air left; "
+                       "%2 to %3 is expected.")
+                        .arg(v[0], v[1], v[2]),
+                    tr("Check at the surface, and take spare lead along.")};
+        case FindingCode::lead_outside_range:
+            return {tr("Carries %1 of lead; %2 to %3 is expected.").arg(v[0], v[1], v[2]),
+                    tr("Check at the surface before going down.")};
         default: return {};
     }
 }
@@ -232,7 +287,8 @@ QString subject_name(const Subject& subject, const Session& session) {
 FindingText words(const Finding& finding, const Session& session, UnitSystem units) {
     const Values values(finding, units);
     Pair pair;
-    for (const auto& speak : {place_words, person_words, group_words, gas_words, log_words}) {
+    for (const auto& speak : {place_words, person_words, group_words, gas_words, staff_words,
+                              body_words, log_words}) {
         pair = speak(finding, values);
         if (!pair.what.isEmpty()) break;
     }
