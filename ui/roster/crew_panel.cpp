@@ -167,6 +167,10 @@ void CrewPanel::focus_member(const StaffId& member) {
     bring_into_sight();
 }
 
+void CrewPanel::set_dive_finder(DiveFinder finder) {
+    staff_->set_dive_finder(std::move(finder));
+}
+
 void CrewPanel::bring_into_sight() {
     if (QWidget* focused = QApplication::focusWidget(); area_->isAncestorOf(focused)) {
         area_->ensureWidgetVisible(focused);

@@ -4,6 +4,7 @@
 #include <QWidget>
 
 #include "ui/document/session_document.h"
+#include "ui/roster/earlier_dives_dialog.h"
 
 class QBoxLayout;
 class QLabel;
@@ -25,6 +26,7 @@ public:
     [[nodiscard]] bool is_open() const;
     void focus_group(const GroupId& group);
     void focus_member(const StaffId& member);
+    void set_dive_finder(DiveFinder finder);
 
 Q_SIGNALS:
     void refused(const QString& message);

@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "ui/roster/birth_date_line.h"
+#include "ui/roster/count_box.h"
 #include "ui/roster/fields.h"
 #include "ui/roster/guest_facts.h"
 #include "ui/roster/roster_edits.h"
@@ -19,6 +20,7 @@ namespace {
 
 constexpr int longest_name = 200;
 constexpr qsizetype longest_note = 2000;
+constexpr int most_dives = 20000;
 
 std::vector<ChoiceBox::Choice> language_choices() {
     std::vector<ChoiceBox::Choice> choices;
@@ -53,6 +55,7 @@ PersonPage::PersonPage(EditDesk& desk, QWidget* parent)
       group_(new ChoiceBox(QStringLiteral("group_combo"), this)),
       consent_(new QCheckBox(tr("&Written consent seen"), this)),
       companion_(new QCheckBox(tr("Certified diver"), this)),
+      dives_(new CountBox(QStringLiteral("dives_before_box"), 0, most_dives, this)),
       breathing_(new ChoiceBox(QStringLiteral("breathing_combo"), this)),
       rmv_(new ClearableBox(QuantityKind::rmv, QStringLiteral("rmv_box"), this)),
       note_(new QPlainTextEdit(this)) {
@@ -80,11 +83,15 @@ void PersonPage::build_person() {
     companion_->setObjectName(QStringLiteral("companion_check"));
     companion_->setToolTip(tr("Comes along, uses a place in the group and needs no teaching."));
     form_->add(tr("Companion"), companion_);
+    dives_->allow_empty();
+    dives_->setToolTip(tr("In the guest's life, before this one. Empty: not asked."));
+    form_->add(tr("Dives made before"), dives_);
     consent_->setAccessibleName(tr("Guardian's written consent seen"));
     companion_->setAccessibleName(tr("Companion, a certified diver"));
 
     wire_name();
     wire_birth_date();
+    wire_dives();
     connect(language_, &QComboBox::activated, this, [this] {
         const std::string tag = language_->choice().toStdString();
         desk_.change(tr("Language"), "language", [&](Guest& guest) { guest.language = tag; });
@@ -98,6 +105,13 @@ void PersonPage::build_person() {
     });
     connect(companion_, &QCheckBox::clicked, this, [this](bool on) {
         desk_.change(tr("Companion"), "companion", [&](Guest& guest) { guest.certified = on; });
+    });
+}
+
+void PersonPage::wire_dives() {
+    connect(dives_, &CountBox::edited, this, [this](std::optional<int> dives) {
+        desk_.change(tr("Dives made before"), "dives_before",
+                     [&](Guest& guest) { guest.dives_before = dives; });
     });
 }
 
@@ -211,6 +225,7 @@ void PersonPage::refresh() {
     consent_->setChecked(guest->guardian_consent);
     form_->set_shown(consent_field_, consent_matters(desk_.document(), *guest));
     companion_->setChecked(guest->certified);
+    dives_->show_count(guest->dives_before);
     rmv_->set_units(desk_.document().units());
     rmv_->show_value(guest->measured_rmv ? std::optional(guest->measured_rmv->value())
                                          : std::nullopt);

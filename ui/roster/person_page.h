@@ -15,6 +15,7 @@ namespace leadline {
 class BirthDateLine;
 class ChoiceBox;
 class ClearableBox;
+class CountBox;
 class Field;
 class FieldForm;
 class TypedLine;
@@ -39,7 +40,7 @@ private:
     void build_note();
     void wire_name();
     void wire_birth_date();
-    void wire_note();
+    void wire_dives();
     void take_over(const Guest& known);
     void refresh_choices(const Guest& guest);
     void refresh_remarks(const Guest& guest);
@@ -57,6 +58,7 @@ private:
     QCheckBox* consent_;
     Field* consent_field_ = nullptr;
     QCheckBox* companion_;
+    CountBox* dives_;
     ChoiceBox* breathing_;
     ClearableBox* rmv_;
     QLabel* planned_rmv_ = nullptr;

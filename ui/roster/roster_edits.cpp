@@ -66,7 +66,7 @@ void remove_staff(Session& session, const StaffId& member) {
 
 bool nothing_lasting(const Guest& guest) {
     return !guest.birth_date && !guest.body_mass && !guest.body_height && !guest.shoe_size_eu &&
-           !guest.measured_rmv;
+           !guest.measured_rmv && !guest.dives_before;
 }
 
 void fill_lasting(Guest& guest, const Guest& known) {
@@ -77,6 +77,7 @@ void fill_lasting(Guest& guest, const Guest& known) {
     guest.body_height = known.body_height;
     guest.shoe_size_eu = known.shoe_size_eu;
     guest.measured_rmv = known.measured_rmv;
+    guest.dives_before = known.dives_before;
 }
 
 Cylinder cylinder_of_type(const CylinderType& type, const std::optional<Cylinder>& before,

@@ -24,6 +24,7 @@
 #include "ui/roster/guest_table.h"
 #include "ui/roster/notice_strip.h"
 #include "ui/roster/roster_edits.h"
+#include "ui/roster/stock_dialog.h"
 #include "ui/words/error_words.h"
 
 namespace leadline {
@@ -95,11 +96,15 @@ QBoxLayout* RosterTab::build_bar(QWidget* parent) {
     remove_ = new QPushButton(tr("&Remove guest"), parent);
     remove_->setObjectName(QStringLiteral("remove_guest"));
     remove_->setToolTip(tr("Delete, in the table. Can be undone."));
+    stock_ = new QPushButton(tr("Kit in stock…"), parent);
+    stock_->setObjectName(QStringLiteral("open_stock"));
+    stock_->setToolTip(tr("Cylinders, suits and lead that there are to hand out."));
     auto* row = new QHBoxLayout;
     row->setSpacing(spacing);
     row->addWidget(search_, 1);
     row->addWidget(add_);
     row->addWidget(remove_);
+    row->addWidget(stock_);
     return row;
 }
 
@@ -164,6 +169,7 @@ void RosterTab::connect_parts() {
     connect(search_, &QLineEdit::textChanged, this, &RosterTab::search);
     connect(add_, &QPushButton::clicked, add_action_, &QAction::trigger);
     connect(remove_, &QPushButton::clicked, remove_action_, &QAction::trigger);
+    connect(stock_, &QPushButton::clicked, this, &RosterTab::open_stock);
     connect(notice_, &NoticeStrip::undone, this, [this] {
         if (!removed_.empty()) select(removed_.front());
         table_->setFocus();
@@ -326,6 +332,14 @@ void RosterTab::edit_selected() {
 
 void RosterTab::set_guest_finder(GuestFinder finder) {
     editor_->set_guest_finder(std::move(finder));
+}
+
+void RosterTab::set_dive_finder(DiveFinder finder) { crew_->set_dive_finder(std::move(finder)); }
+
+void RosterTab::open_stock() {
+    auto* dialog = new StockDialog(document_, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 void RosterTab::show_subject(const Subject& subject) {

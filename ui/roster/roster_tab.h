@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "ui/document/session_document.h"
+#include "ui/roster/earlier_dives_dialog.h"
 #include "ui/roster/known_guest_list.h"
 
 class QAction;
@@ -36,6 +37,8 @@ public:
     /// Where persons on record are looked up by name while a new guest is typed. Without one, no
     /// list is offered.
     void set_guest_finder(GuestFinder finder);
+    /// Where dives that staff made before are looked up by name.
+    void set_dive_finder(DiveFinder finder);
     /// Chooses a guest, a group or a member of staff and puts the focus where it can be edited.
     /// Nothing happens for the session as a whole or for somebody who is gone.
     void show_subject(const Subject& subject);
@@ -45,6 +48,8 @@ public:
     [[nodiscard]] QAction* add_guest_action() const { return add_action_; }
     [[nodiscard]] QAction* remove_guest_action() const { return remove_action_; }
     [[nodiscard]] QAction* find_action() const { return find_action_; }
+    /// Asks what the centre has to hand out.
+    void open_stock();
 
     [[nodiscard]] QSize sizeHint() const override;
 
@@ -82,6 +87,7 @@ private:
     QLineEdit* search_ = nullptr;
     QPushButton* add_ = nullptr;
     QPushButton* remove_ = nullptr;
+    QPushButton* stock_ = nullptr;
     NoticeStrip* notice_ = nullptr;
     CrewPanel* crew_ = nullptr;
     QSplitter* across_ = nullptr;

@@ -20,6 +20,7 @@ namespace leadline {
 namespace {
 
 constexpr int longest_name = 200;
+constexpr int spare = 8;  // around a button's text
 
 }  // namespace
 
@@ -42,13 +43,14 @@ void StaffList::rebuild() {
     grid_->setHorizontalSpacing(8);
     grid_->setVerticalSpacing(4);
     const QStringList heads{tr("Staff"),    tr("Role"),     tr("Speaks"),
-                            tr("Cylinder"), tr("Filled to"), tr("Gas at")};
+                            tr("Cylinder"), tr("Filled to"), tr("Gas at"),
+                            tr("Dives")};
     for (int i = 0; i < heads.size(); ++i) {
         auto* head = new QLabel(heads[i], rows_);
         head->setForegroundRole(QPalette::PlaceholderText);
         grid_->addWidget(head, 0, i);
     }
-    grid_->setColumnStretch(0, 3);
+    grid_->setColumnStretch(0, 5);
     grid_->setColumnStretch(2, 3);
     grid_->setColumnStretch(3, 3);
     int number = 0;
@@ -61,7 +63,7 @@ void StaffList::rebuild() {
     for (const Line& line : lines_) {
         const std::initializer_list<QWidget*> order{
             line.name,           line.role,                  line.languages, line.cylinder->type(),
-            line.cylinder->fill(), line.cylinder->temperature(), line.remove};
+            line.cylinder->fill(), line.cylinder->temperature(), line.dives, line.remove};
         for (QWidget* next : order) {
             if (before != nullptr) setTabOrder(before, next);
             before = next;
@@ -80,6 +82,10 @@ StaffList::Line StaffList::add_line(const StaffMember& member, int number) {
     line.languages = new LanguageButton(rows_);
     line.languages->setObjectName(stem + QStringLiteral("_languages"));
     line.cylinder = new CylinderPicker(stem, tr("None yet"), rows_);
+    line.dives = new QToolButton(rows_);
+    line.dives->setFocusPolicy(Qt::StrongFocus);
+    line.dives->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("100… ")) + spare);
+    line.dives->setObjectName(stem + QStringLiteral("_dives"));
     line.remove = new QToolButton(rows_);
     line.remove->setText(QStringLiteral("×"));
     line.remove->setFocusPolicy(Qt::StrongFocus);
@@ -92,8 +98,9 @@ StaffList::Line StaffList::add_line(const StaffMember& member, int number) {
     grid_->addWidget(line.cylinder->type(), row, 3);
     grid_->addWidget(line.cylinder->fill(), row, 4);
     grid_->addWidget(line.cylinder->temperature(), row, 5);
-    grid_->addWidget(line.remove, row, 6);
-    grid_->addWidget(line.findings, row + 1, 0, 1, 7);
+    grid_->addWidget(line.dives, row, 6);
+    grid_->addWidget(line.remove, row, 7);
+    grid_->addWidget(line.findings, row + 1, 0, 1, 8);
     return line;
 }
 
@@ -123,6 +130,7 @@ void StaffList::connect_line(const Line& line) {
                 }
                 picker->show_cylinder(before->cylinder);
             });
+    connect(line.dives, &QToolButton::clicked, this, [this, id] { open_dives(id); });
     // Queued: the button is deleted by its own click.
     connect(
         line.remove, &QToolButton::clicked, this,
@@ -131,6 +139,12 @@ void StaffList::connect_line(const Line& line) {
                                  [&](Session& session) { remove_staff(session, id); });
         },
         Qt::QueuedConnection);
+}
+
+void StaffList::open_dives(const StaffId& id) {
+    auto* dialog = new EarlierDivesDialog(desk_.document(), id, dive_finder_, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
 }
 
 bool StaffList::change(const StaffId& id, const char* key,
@@ -175,6 +189,11 @@ void StaffList::refresh_line(const Line& line, const StaffMember& member) {
     line.cylinder->type()->setAccessibleName(tr("Cylinder of %1").arg(name));
     line.cylinder->fill()->setAccessibleName(tr("Gauge reading of %1").arg(name));
     line.cylinder->temperature()->setAccessibleName(tr("Gas temperature of %1").arg(name));
+    const auto count = static_cast<int>(member.earlier_dives.size());
+    line.dives->setText(tr("%1…").arg(count));
+    line.dives->setAccessibleName(tr("Earlier dives of %1").arg(name));
+    line.dives->setAccessibleDescription(QString::number(count));
+    line.dives->setToolTip(plain_tip(line.dives->accessibleName()));
     line.remove->setAccessibleName(tr("Remove %1").arg(name));
     line.remove->setToolTip(plain_tip(line.remove->accessibleName()));
     std::vector<const Finding*> found;
