@@ -262,7 +262,8 @@ TEST_F(SiteTabTest, TabGoesThroughTheFormAndThenTheDive) {
         QStringLiteral("quick_tour"),         QStringLiteral("quick_draw"),
         QStringLiteral("profile_view"),       QStringLiteral("corner_table"),
         QStringLiteral("corner_add"),         QStringLiteral("corner_remove"),
-        QStringLiteral("corner_follow"),      QStringLiteral("why_surface_pressure")};
+        QStringLiteral("corner_follow"),      QStringLiteral("ear_chart"),
+        QStringLiteral("lung_chart"),         QStringLiteral("why_surface_pressure")};
     QStringList found;
     for (const QString& name : order) {
         if (wanted.contains(name)) found << name;

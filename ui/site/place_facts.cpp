@@ -7,6 +7,7 @@
 #include "core/body/ears.h"
 #include "core/body/lungs.h"
 #include "ui/document/session_document.h"
+#include "ui/site/ear_lung_words.h"
 
 namespace leadline {
 namespace {
@@ -78,11 +79,16 @@ private:
     void ears() {
         const ClearingLadder& ladder = place_.ladder;
         add("clearing", tr("Clear the ears"),
-            tr("every %1, every %2 s")
-                .arg(text(ladder.step, units_), number(ladder.interval.value(), 0)),
+            tr("every %1, every %2")
+                .arg(length_below(ladder.step, units_), interval_text(ladder.interval)),
             tr("The step of the rules, and the time it takes at the fastest planned descent, %1. "
                "Slower is always better.")
                 .arg(text(place_.fastest_descent, units_)));
+        add("largest_step", tr("Largest step to clear in"),
+            length_below(document_.plan().ears_and_lungs.largest_step, units_),
+            tr("The water of this step weighs half of the %1 mmHg at which the tube locks, taken "
+               "where a metre weighs most. Which share to use is common practice.")
+                .arg(in_mmhg(ladder.locking)));
         add("ear_pressure", tr("On the eardrum before clearing"),
             tr("at most %1 mmHg of %2")
                 .arg(in_mmhg(ladder.largest_difference), in_mmhg(ladder.locking)),
@@ -90,19 +96,19 @@ private:
                "the ear (80 to 90 in the literature; the lower end is the safe side).")
                 .arg(in_mmhg(ladder.locking)));
         add("ears_lock", tr("Never cleared, ears lock at"),
-            text(ladder.locks_at, units_, Rounding::down),
+            length_below(ladder.locks_at.meters(), units_),
             tr("The depth whose water weighs %1 mmHg. Then: go up until it opens, never push.")
                 .arg(in_mmhg(ladder.locking)));
     }
 
     void breath() {
         add("breath_growth", tr("A breath held from there grows"),
-            tr("%1 times").arg(number(place_.breath_expansion_from_deepest, 1)),
+            growth_text(place_.breath_expansion_from_deepest),
             tr("Pressure at %1 / pressure at the surface (Boyle's law). The lung cannot follow: "
                "never hold the breath.")
                 .arg(text(place_.deepest, units_)));
         add("breath_danger", tr("Breath held: danger after"),
-            tr("%1 of way up").arg(text(place_.breath_danger_ascent, units_)),
+            tr("%1 of way up").arg(length_below(place_.breath_danger_ascent, units_)),
             tr("With full lungs: the height of water that weighs %1 mmHg, at which a lung can tear "
                "(Schaefer and others, 1958; Malhotra and Wright, 1961; from memory; the lower end "
                "of 70 to 80).")

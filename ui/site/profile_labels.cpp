@@ -4,9 +4,6 @@
 #include <algorithm>
 
 namespace leadline {
-namespace {
-
-constexpr double clear_of_line = 8.0;
 
 bool crosses(const QRectF& box, const QLineF& line) {
     if (box.contains(line.p1()) || box.contains(line.p2())) return true;
@@ -18,6 +15,10 @@ bool crosses(const QRectF& box, const QLineF& line) {
         return line.intersects(edge, nullptr) == QLineF::BoundedIntersection;
     });
 }
+
+namespace {
+
+constexpr double clear_of_line = 8.0;
 
 class Placer {
 public:

@@ -9,6 +9,9 @@ namespace leadline {
 inline constexpr double label_shape = 14.0;
 inline constexpr double label_gap = 4.0;
 
+/// Whether a stretch of line runs through a box.
+bool crosses(const QRectF& box, const QLineF& line);
+
 /// Places the labels of legs, levels and ear clearing so that none covers another or the line of
 /// the dive. Warnings and levels are placed over the line if need be; plain ones are left out where
 /// there is no room.

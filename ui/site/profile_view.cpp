@@ -11,6 +11,7 @@
 
 #include "core/physics/water.h"
 #include "ui/document/session_document.h"
+#include "ui/site/place_water.h"
 #include "ui/site/profile_painter.h"
 #include "ui/words/name_words.h"
 
@@ -129,11 +130,7 @@ void ProfileView::paintEvent(QPaintEvent*) {
 }
 
 QString ProfileView::reading_of(Minutes time, Depth depth) const {
-    const Environment& place = document_.plan().environment;
-    const Session& session = document_.session();
-    const Result<WaterColumn> water =
-        WaterColumn::make(place.surface_pressure, place.gravity, session.site.salinity,
-                          session.conditions.water_temperature);
+    const Result<WaterColumn> water = place_water(document_);
     const double tenths = std::round(time.value() * 10.0) / 10.0;
     const int decimals = tenths == std::round(tenths) ? 0 : 1;
     QString reading = tr("%1 min   %2")

@@ -9,6 +9,7 @@
 
 #include "ui/document/session_document.h"
 #include "ui/site/conditions_form.h"
+#include "ui/site/ear_lung_panel.h"
 #include "ui/site/place_findings.h"
 #include "ui/site/place_form.h"
 #include "ui/site/place_numbers.h"
@@ -121,6 +122,8 @@ QScrollArea* SiteTab::right_column() {
     column->addWidget(headline_);
     column->addWidget(new PlaceFindings(document_));
     column->addWidget(profile_, 1);
+    column->addSpacing(margin);
+    column->addWidget(new EarLungPanel(document_));
     column->addSpacing(margin);
     column->addWidget(section(tr("Numbers of the place")));
     column->addWidget(new PlaceNumbers(document_));
