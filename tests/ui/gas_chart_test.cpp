@@ -184,5 +184,75 @@ TEST_F(PressureChartTest, FewerGuestsLeaveNoOldLinesBehind) {
     EXPECT_TRUE(chart_.labels().empty());
 }
 
+class ReserveBandsTest : public PressureChartTest {
+protected:
+    static PressureChart::Band band(const char* id, double early, double middle, double late) {
+        return {GuestId(id), QString::fromUtf8(id),
+                {Minutes(early), Minutes(middle), Minutes(late)}, false};
+    }
+};
+
+TEST_F(ReserveBandsTest, StandUnderTheLinesOnTheirTimeAxis) {
+    PressureChart::Content content = crowd(2);
+    content.bands = {band("guest-0", 20.0, 30.0, 45.0), band("guest-1", 25.0, 35.0, 50.0)};
+    chart_.show_content(content);
+    ASSERT_EQ(chart_.lanes().size(), 2U);
+    const double reserve = chart_.place_of(Minutes(0.0), Bars(0.0)).y();
+    for (std::size_t i = 0; i < 2; ++i) {
+        const PressureChart::Lane& lane = chart_.lanes()[i];
+        const TimeBand& reserved = content.bands[i].reserve;
+        EXPECT_GT(lane.bar.top(), reserve);
+        EXPECT_LT(lane.bar.bottom(), chart_.height());
+        EXPECT_NEAR(lane.bar.left(), chart_.place_of(*reserved.early, Bars(0.0)).x(), 0.5);
+        EXPECT_NEAR(lane.bar.right(), chart_.place_of(*reserved.late, Bars(0.0)).x(), 0.5);
+        EXPECT_FALSE(lane.open);
+        EXPECT_TRUE(QRectF(chart_.rect()).contains(lane.box));
+        EXPECT_FALSE(lane.box.intersects(lane.bar));
+    }
+    EXPECT_THAT(chart_.lanes()[0].text.toStdString(), ::testing::HasSubstr("30"));
+    EXPECT_GE(chart_.lanes()[1].bar.top(), chart_.lanes()[0].bar.bottom());
+    expect_apart();
+}
+
+TEST_F(ReserveBandsTest, ABandBeyondTheAxisIsOpenAndOneBeyondAllPlansIsNotDrawn) {
+    PressureChart::Content content = crowd(1);
+    content.bands = {band("guest-0", 30.0, 60.0, 200.0)};
+    content.bands[0].reserve.late.reset();
+    content.bands.push_back({GuestId("guest-1"), QStringLiteral("never"), {}, false});
+    chart_.show_content(content);
+    ASSERT_EQ(chart_.lanes().size(), 1U);
+    EXPECT_TRUE(chart_.lanes()[0].open);
+    EXPECT_LT(chart_.lanes()[0].bar.right(), chart_.width());
+}
+
+TEST_F(ReserveBandsTest, ManyKeepTheNamesOfTheFirstAndTheChosen) {
+    PressureChart::Content content = crowd(12);
+    for (int i = 0; i < 30; ++i) {
+        content.bands.push_back(band("guest-0", 20.0, 30.0, 40.0));
+        content.bands.back().guest = GuestId("guest-" + std::to_string(i));
+        content.bands.back().first = i % 10 == 0;
+    }
+    chart_.show_content(content);
+    chart_.highlight(GuestId("guest-7"));
+    ASSERT_FALSE(chart_.lanes().empty());
+    for (const PressureChart::Lane& lane : chart_.lanes()) {
+        const PressureChart::Band& shown = content.bands[lane.band];
+        EXPECT_EQ(!lane.text.isEmpty(), shown.first || shown.guest == GuestId("guest-7"));
+        EXPECT_LE(lane.bar.bottom(), chart_.height());
+    }
+    expect_apart();
+}
+
+TEST_F(ReserveBandsTest, AClickOnABandChoosesTheGuest) {
+    PressureChart::Content content = crowd(2);
+    content.bands = {band("guest-1", 20.0, 30.0, 45.0)};
+    chart_.show_content(content);
+    QSignalSpy chosen(&chart_, &PressureChart::guest_chosen);
+    QTest::mouseClick(chart_.viewport(), Qt::LeftButton, {},
+                      chart_.lanes()[0].bar.center().toPoint());
+    ASSERT_EQ(chosen.count(), 1);
+    EXPECT_EQ(chosen[0][0].value<GuestId>(), GuestId("guest-1"));
+}
+
 }  // namespace
 }  // namespace leadline::testing

@@ -5,16 +5,26 @@
 #include <QAbstractItemModelTester>
 #include <QComboBox>
 #include <QLabel>
+#include <QListView>
+#include <QLocale>
+#include <QTabBar>
 #include <QTableView>
+#include <QToolButton>
 #include <QUndoStack>
 
+#include "core/body/breathing.h"
+#include "gas_crowd.h"
 #include "site_gas_walk.h"
 #include "ui/gas/gas_tab.h"
 #include "ui/gas/gas_words.h"
+#include "ui/gas/guest_body_panel.h"
 #include "ui/gas/guest_gas_edit.h"
 #include "ui/gas/guest_gas_model.h"
+#include "ui/gas/pressure_chart.h"
+#include "ui/gas/staff_exposure_panel.h"
 #include "ui/site/site_tab.h"
 #include "ui/widgets/quantity_box.h"
+#include "ui/words/lever_words.h"
 #include "ui_fixture.h"
 
 namespace leadline::testing {
@@ -80,15 +90,138 @@ protected:
     PressureChart* chart_ = nullptr;
 };
 
-TEST_F(GasTabTest, TheAnswerNamesTheFirstGuestAndBothTimes) {
-    const GroupGas& gas = document_.plan().groups.front();
-    ASSERT_TRUE(gas.limiting_guest.has_value());
-    const Guest* first = find_guest(document_.session(), *gas.limiting_guest);
+TEST_F(GasTabTest, TheAnswerNamesTheLikelyFirstTheBandAndTheChance) {
+    const GroupForecast& forecast = document_.plan().forecasts.front();
+    const Guest* first = find_guest(document_.session(), forecast.likely_first);
+    const auto whole = [](const std::optional<Minutes>& time) {
+        return std::to_string(static_cast<int>(std::floor(time->value())));
+    };
+    const TimeBand& band = forecast.first_at_reserve;
+    ASSERT_TRUE(band.early && band.middle && band.late);
     const std::string said = answer();
-    EXPECT_THAT(said, ::testing::HasSubstr(document_.session().groups.front().name));
-    EXPECT_THAT(said, ::testing::HasSubstr(first->name + " is first"));
-    EXPECT_THAT(said, ::testing::HasSubstr("the plan ends at 35"));
-    EXPECT_THAT(said, ::testing::HasSubstr("the air lasts"));
+    EXPECT_THAT(said, ::testing::StartsWith(document_.session().groups.front().name + ": "));
+    EXPECT_THAT(said, ::testing::HasSubstr(first->name + " is likely first at 50"));
+    EXPECT_THAT(said, ::testing::HasSubstr("(" + whole(band.early) + " to " + whole(band.late) +
+                                           ")"));
+    EXPECT_THAT(said, ::testing::HasSubstr("after about " + whole(band.middle)));
+    EXPECT_THAT(said, ::testing::HasSubstr("All last the planned 35"));
+    EXPECT_THAT(said, ::testing::HasSubstr(chance_text(forecast.completes).toStdString()));
+}
+
+TEST_F(GasTabTest, OneGuestIsNotTheFirstOfAnybody) {
+    change([](Session& session) {
+        session.guests.erase(session.guests.begin() + 1, session.guests.end());
+    });
+    EXPECT_THAT(answer(), ::testing::HasSubstr(guest(0).name + " is at 50"));
+    EXPECT_THAT(answer(), ::testing::HasSubstr("The air lasts the planned"));
+    EXPECT_EQ(shown(0, Column::ends_dive_column), "over 99 of 100");
+    EXPECT_THAT(shown(0, Column::minutes_column),
+                ::testing::Not(::testing::HasSubstr("first")));
+    EXPECT_EQ(chart_->lanes().size(), 1U);
+}
+
+TEST_F(GasTabTest, WhatMayGoWrongIsOneClickAway) {
+    auto* button = child<QToolButton>(*tab_, "gas_show_trouble");
+    auto* first = tab_->findChild<QWidget*>(QStringLiteral("gas_trouble"));
+    EXPECT_FALSE(first->isVisible());
+    QTest::mouseClick(button, Qt::LeftButton);
+    ASSERT_TRUE(first->isVisible());
+    const GroupForecast& forecast = document_.plan().forecasts.front();
+    const std::string air = child<QLabel>(*tab_, "gas_trouble_1")->text().toStdString();
+    EXPECT_THAT(air, ::testing::HasSubstr("20"));
+    EXPECT_THAT(air, ::testing::HasSubstr(
+                         chance_text(forecast.completes_after_loss).toStdString()));
+    EXPECT_THAT(air, ::testing::HasSubstr(
+                         chance_text(forecast.completes_after_free_flow).toStdString()));
+    const std::string two = child<QLabel>(*tab_, "gas_trouble_2")->text().toStdString();
+    ASSERT_TRUE(forecast.sharing_lasts.has_value());
+    EXPECT_THAT(two, ::testing::HasSubstr("both reach the surface"));
+    EXPECT_THAT(two, ::testing::HasSubstr(chance_text(*forecast.sharing_lasts).toStdString()));
+    change([](Session& session) {
+        for (StaffMember& member : session.staff) member.cylinder.reset();
+    });
+    EXPECT_THAT(child<QLabel>(*tab_, "gas_trouble_2")->text().toStdString(),
+                ::testing::HasSubstr("no cylinder is known"));
+    QTest::keyClick(button, Qt::Key_Space);
+    EXPECT_FALSE(first->isVisible());
+}
+
+TEST_F(GasTabTest, TheReasonsShowTheRunsBesideTheClosedForm) {
+    QTest::mouseClick(child<QToolButton>(*tab_, "gas_show_reasons"), Qt::LeftButton);
+    std::string all;
+    for (int i = 1; i <= 4; ++i) {
+        all += child<QLabel>(*tab_, ("gas_reason_" + std::to_string(i)).c_str())
+                   ->text()
+                   .toStdString();
+    }
+    const RunSummary& runs = document_.plan().forecasts.front().runs;
+    const auto tenth = [](double share) {
+        return QLocale().toString(share * 100.0, 'f', 1).toStdString();
+    };
+    EXPECT_THAT(all, ::testing::HasSubstr(QLocale().toString(runs.runs).toStdString() + " runs"));
+    EXPECT_THAT(all, ::testing::HasSubstr(
+                         tenth(document_.plan().forecasts.front().completes) + " of 100"));
+    EXPECT_THAT(all, ::testing::HasSubstr(tenth(runs.completes) + " ± "));
+    EXPECT_THAT(all, ::testing::HasSubstr("standard error"));
+    EXPECT_THAT(all, ::testing::HasSubstr("lognormal"));
+    EXPECT_THAT(all, ::testing::HasSubstr("common practice, no source"));
+    EXPECT_THAT(all, ::testing::HasSubstr("the gauge and the guest's sign decide"));
+}
+
+TEST_F(GasTabTest, ThePagesChangeByKeyAndByClick) {
+    auto* pages = child<QTabBar>(*tab_, "gas_pages");
+    ASSERT_EQ(pages->count(), 3);
+    EXPECT_EQ(pages->currentIndex(), 0);
+    EXPECT_TRUE(table_->isVisible());
+    pages->setFocus();
+    QTest::keyClick(pages, Qt::Key_Right);
+    EXPECT_EQ(pages->currentIndex(), 1);
+    EXPECT_FALSE(table_->isVisible());
+    EXPECT_TRUE(tab_->findChild<GuestBodyPanel*>()->isVisible());
+    QTest::mouseClick(pages, Qt::LeftButton, {}, pages->tabRect(2).center());
+    EXPECT_TRUE(tab_->findChild<StaffExposurePanel*>()->isVisible());
+    tab_->show_subject(guest(0).id);
+    EXPECT_EQ(pages->currentIndex(), 0) << "a guest's air, nothing else being the matter";
+    EXPECT_TRUE(table_->hasFocus());
+}
+
+TEST_F(GasTabTest, CoolingIsShownAsReadAndInTheWater) {
+    change([](Session& session) {
+        session.guests[0].kit.cylinder->fill_pressure = Bars(200.0);
+        session.guests[0].kit.cylinder->fill_temperature = Celsius(45.0);
+    });
+    const GuestGas* gas = find_gas(document_.plan(), guest(0).id);
+    ASSERT_GT(gas->lost_by_cooling.value(), 1.0);
+    const std::string wet =
+        std::to_string(static_cast<int>(std::floor(gas->start_pressure.value())));
+    EXPECT_EQ(shown(row_of(guest(0).id), Column::start_column), "200 → " + wet + "\u00a0bar");
+}
+
+TEST_F(GasTabTest, ALeverIsAppliedWhereItIsShownAndTheTableFollows) {
+    auto* bars = child<QListView>(*tab_, "lever_list");
+    ASSERT_TRUE(bars->isVisible());
+    const Session before = document_.session();
+    const std::string said = answer();
+    QTest::mouseClick(bars->viewport(), Qt::LeftButton, {},
+                      bars->visualRect(bars->model()->index(0, 0)).center());
+    EXPECT_NE(document_.session(), before);
+    EXPECT_NE(answer(), said);
+    document_.undo_stack()->undo();
+    EXPECT_EQ(document_.session(), before);
+    EXPECT_EQ(answer(), said);
+}
+
+TEST_F(GasTabTest, TwelveGuestsInThreeGroupsEachHaveAnAnswerAndABand) {
+    ASSERT_TRUE(document_.open(SessionFile{crowd(document_.session()), {}}));
+    for (int i = 0; i < 3; ++i) {
+        const Group& group = document_.session().groups[static_cast<std::size_t>(i)];
+        EXPECT_THAT(answer(i + 1),
+                    ::testing::HasSubstr(group_label(document_.session(), group.id).toStdString()));
+    }
+    EXPECT_THAT(answer(3), ::testing::HasSubstr("Group 3"));
+    int named = 0;
+    for (const PressureChart::Lane& lane : chart_->lanes()) named += lane.text.isEmpty() ? 0 : 1;
+    EXPECT_GE(named, 3) << "the first of each group at least";
 }
 
 TEST_F(GasTabTest, AirThatDoesNotLastIsSaidWithTheWord) {
@@ -148,7 +281,10 @@ TEST_F(GasTabTest, TheClassOfBreathingIsChosenFromAList) {
     list->setCurrentIndex(list->findData(static_cast<int>(BreathingClass::nervous)));
     QTest::keyClick(list, Qt::Key_Return);
     ASSERT_TRUE(QTest::qWaitFor([&] { return guest(1).breathing == BreathingClass::nervous; }));
-    EXPECT_THAT(shown(row, Column::rmv_column), ::testing::HasSubstr("35"));
+    const GuestGas* gas = find_gas(document_.plan(), guest(1).id);
+    EXPECT_GE(gas->rmv.value(), planning_rmv(BreathingClass::nervous).value());
+    EXPECT_THAT(shown(row, Column::rmv_column),
+                ::testing::StartsWith(text(gas->rmv, UnitSystem::metric).toStdString()));
 }
 
 TEST_F(GasTabTest, APressureOverTheWorkingPressureIsRefusedWithItsReason) {
@@ -301,9 +437,34 @@ TEST_F(GasTabTest, ASubjectIsBroughtIntoView) {
     tab_->show_subject(other->id);
     EXPECT_EQ(table_->currentIndex().data(GuestGasModel::guest_role).toString().toStdString(),
               other->id.text);
-    EXPECT_TRUE(table_->hasFocus());
     tab_->show_subject(session.groups[1].instructor);
     EXPECT_EQ(tab_->chosen_group(), session.groups[1].id);
+}
+
+TEST_F(GasTabTest, ASubjectComesOnThePageOfItsFinding) {
+    auto* pages = child<QTabBar>(*tab_, "gas_pages");
+    const auto has = [&](FindingCode code, const Subject& subject) {
+        return open_finding(document_.plan(), code, subject) != nullptr;
+    };
+    change([](Session& session) {
+        session.conditions.water_temperature = Celsius(10.0);
+        session.guests[0].kit.suit = "3 mm M";
+    });
+    ASSERT_TRUE(has(FindingCode::cold_before_end, guest(0).id));
+    tab_->show_subject(guest(0).id);
+    EXPECT_EQ(pages->currentIndex(), 1);
+    change([](Session& session) { session.guests[0].kit.cylinder.reset(); });
+    tab_->show_subject(document_.session().groups.front().id);
+    EXPECT_EQ(pages->currentIndex(), 0);
+    const StaffId instructor = document_.session().groups.front().instructor;
+    change([&](Session& session) {
+        for (StaffMember& member : session.staff) {
+            if (member.id == instructor) member.extra_ascents = 20;
+        }
+    });
+    ASSERT_TRUE(has(FindingCode::staff_ascents_over_limit, instructor));
+    tab_->show_subject(instructor);
+    EXPECT_EQ(pages->currentIndex(), 2);
 }
 
 TEST_F(GasTabTest, TheInstructorsAirIsCompared) {
@@ -360,10 +521,12 @@ TEST_F(GasTabTest, ThePlainSafetyLineStandsThere) {
                 ::testing::HasSubstr("the gauge, the guest's signal and the instructor decide"));
 }
 
-TEST_F(GasTabTest, TabGoesFromTheGroupToTheChartToTheTable) {
+TEST_F(GasTabTest, TabGoesFromTheGroupDownToTheTable) {
     start("harbour-morning");
     const QStringList order = tab_order(*tab_, *child<QWidget>(*tab_, "gas_group"));
-    EXPECT_EQ(order.mid(0, 3).join(u' ').toStdString(), "gas_group gas_chart gas_table");
+    EXPECT_EQ(order.mid(0, 8).join(u' ').toStdString(),
+              "gas_group gas_show_trouble gas_show_reasons gas_pages gas_chart lever_list "
+              "lever_undo gas_table");
 }
 
 TEST_F(GasTabTest, EveryControlHasANameForEyesEarsAndScripts) {

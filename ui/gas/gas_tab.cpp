@@ -3,41 +3,27 @@
 
 #include <QComboBox>
 #include <QHBoxLayout>
-#include <QHeaderView>
-#include <QItemSelectionModel>
 #include <QLabel>
 #include <QScrollArea>
-#include <QSplitter>
-#include <QTableView>
+#include <QTabBar>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include "ui/document/session_document.h"
+#include "ui/gas/air_page.h"
 #include "ui/gas/gas_words.h"
-#include "ui/gas/guest_gas_delegate.h"
-#include "ui/gas/guest_gas_model.h"
-#include "ui/gas/guest_gas_proxy.h"
+#include "ui/gas/guest_body_panel.h"
 #include "ui/gas/sentence_list.h"
+#include "ui/gas/staff_exposure_panel.h"
 
 namespace leadline {
 namespace {
 
 constexpr int margin = 16;
 
-GuestId guest_of(const QModelIndex& index) {
-    return GuestId(index.data(GuestGasModel::guest_role).toString().toStdString());
-}
-
 QFont enlarged(QFont font, double factor) {
     font.setPointSizeF(font.pointSizeF() * factor);
     return font;
-}
-
-QLabel* wrapping(const QString& text, const QString& name) {
-    auto* label = new QLabel(text);
-    label->setObjectName(name);
-    label->setWordWrap(true);
-    label->setMinimumHeight(label->fontMetrics().height());
-    return label;
 }
 
 }  // namespace
@@ -45,25 +31,30 @@ QLabel* wrapping(const QString& text, const QString& name) {
 GasTab::GasTab(SessionDocument& document, QWidget* parent)
     : QWidget(parent),
       document_(document),
-      model_(new GuestGasModel(document, this)),
-      proxy_(new GuestGasProxy(this)),
       answers_(new SentenceList),
-      instructors_(new SentenceList),
-      refusal_(new SentenceList),
+      trouble_(new SentenceList),
+      reasons_(new SentenceList),
       empty_(new QLabel),
-      chart_(new PressureChart),
-      table_(new QTableView) {
+      switch_(new QTabBar),
+      air_(new AirPage(document)) {
     setObjectName(QStringLiteral("gas_tab"));
-    proxy_->setSourceModel(model_);
     answers_->setObjectName(QStringLiteral("gas_answer"));
     answers_->setFont(enlarged(font(), 1.2));
-    instructors_->setObjectName(QStringLiteral("gas_instructor"));
-    refusal_->setObjectName(QStringLiteral("gas_refusal"));
+    trouble_->setObjectName(QStringLiteral("gas_trouble"));
+    reasons_->setObjectName(QStringLiteral("gas_reason"));
     empty_->setObjectName(QStringLiteral("gas_empty"));
     empty_->setFont(enlarged(font(), 1.2));
     empty_->setWordWrap(true);
     empty_->setText(tr("No guests yet. Add them on the Roster tab and hand out their cylinders; "
                        "then this tab says how long their air lasts."));
+    switch_->setObjectName(QStringLiteral("gas_pages"));
+    switch_->setAccessibleName(tr("What to look at"));
+    switch_->setExpanding(false);
+    switch_->setDrawBase(true);
+    // One stop for the keyboard; the arrow keys go from page to page.
+    for (QToolButton* arrow : switch_->findChildren<QToolButton*>()) {
+        arrow->setFocusPolicy(Qt::NoFocus);
+    }
 
     auto* content = new QWidget;
     auto* column = new QVBoxLayout(content);
@@ -76,16 +67,15 @@ GasTab::GasTab(SessionDocument& document, QWidget* parent)
     body->setContentsMargins(0, 0, 0, 0);
     body->setSpacing(8);
     body->addWidget(chooser_row());
-    auto* splitter = new QSplitter(Qt::Vertical);
-    splitter->setObjectName(QStringLiteral("gas_splitter"));
-    splitter->setChildrenCollapsible(false);
-    splitter->addWidget(chart_);
-    splitter->addWidget(table_part());
-    splitter->setStretchFactor(0, 1);
-    splitter->setStretchFactor(1, 2);
-    body->addWidget(splitter, 1);
+    body->addWidget(trouble_);
+    body->addWidget(reasons_);
+    body->addWidget(switch_);
+    pages_layout_ = body;
     column->addWidget(body_, 1);
     column->addStretch(0);
+    add_page(air_, tr("Ai&r"));
+    add_page(new GuestBodyPanel(document_), tr("Warmth and &lead"));
+    add_page(new StaffExposurePanel(document_), tr("S&taff"));
 
     auto* area = new QScrollArea;
     area->setObjectName(QStringLiteral("gas_scroll"));
@@ -97,24 +87,17 @@ GasTab::GasTab(SessionDocument& document, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(area);
-    setTabOrder(groups_, chart_);
-    setTabOrder(chart_, table_);
 
-    connect(chart_, &PressureChart::guest_chosen, this, &GasTab::choose_guest);
-    connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
-            &GasTab::selected_row_changed);
-    connect(model_, &GuestGasModel::refused, this, &GasTab::show_refusal);
+    connect(switch_, &QTabBar::currentChanged, this, &GasTab::show_page);
     connect(&document_, &SessionDocument::opened, this, [this] { choose_group({}); });
     connect(&document_, &SessionDocument::changed, this, &GasTab::refresh);
+    show_page(0);
     refresh();
 }
 
 GasTab::~GasTab() {
-    // A table that goes with an open editor may still commit it and let go of its row, when this is
-    // no longer a GasTab.
+    // An open editor that goes with a page may still commit, when this is no longer a GasTab.
     disconnect(&document_, nullptr, this, nullptr);
-    disconnect(table_->selectionModel(), nullptr, this, nullptr);
-    disconnect(model_, nullptr, this, nullptr);
 }
 
 QWidget* GasTab::chooser_row() {
@@ -124,13 +107,18 @@ QWidget* GasTab::chooser_row() {
     groups_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     constexpr int letters = 24;
     groups_->setMinimumContentsLength(letters);
-    auto* caption = new QLabel(tr("&Group"));
-    caption->setBuddy(groups_);
+    groups_caption_ = new QLabel(tr("&Group"));
+    groups_caption_->setBuddy(groups_);
+    show_trouble_ = disclosure(tr("If so&mething goes wrong"), QStringLiteral("gas_show_trouble"),
+                               trouble_);
+    show_reasons_ = disclosure(tr("Wh&y?"), QStringLiteral("gas_show_reasons"), reasons_);
     auto* row = new QHBoxLayout(chooser_);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
-    row->addWidget(caption);
+    row->addWidget(groups_caption_);
     row->addWidget(groups_);
+    row->addWidget(show_trouble_);
+    row->addWidget(show_reasons_);
     row->addStretch(1);
     connect(groups_, &QComboBox::activated, this, [this](int index) {
         choose_group(GroupId(groups_->itemData(index).toString().toStdString()));
@@ -138,67 +126,64 @@ QWidget* GasTab::chooser_row() {
     return chooser_;
 }
 
-QWidget* GasTab::table_part() {
-    table_->setObjectName(QStringLiteral("gas_table"));
-    table_->setAccessibleName(tr("Air of each guest"));
-    table_->setModel(proxy_);
-    table_->setItemDelegate(new GuestGasDelegate(document_, table_));
-    table_->setSortingEnabled(true);
-    table_->sortByColumn(-1, Qt::AscendingOrder);
-    table_->setSelectionMode(QAbstractItemView::SingleSelection);
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
-                            QAbstractItemView::AnyKeyPressed | QAbstractItemView::SelectedClicked);
-    table_->setTabKeyNavigation(false);
-    table_->setShowGrid(false);
-    table_->setAlternatingRowColors(true);
-    table_->setTextElideMode(Qt::ElideRight);
-    table_->setWordWrap(false);
-    table_->verticalHeader()->hide();
-    table_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    QHeaderView* header = table_->horizontalHeader();
-    header->setSectionResizeMode(QHeaderView::ResizeToContents);
-    header->setMaximumSectionSize(fontMetrics().averageCharWidth() * 30);
-    header->setHighlightSections(false);
-    // The page scrolls only when even the least heights do not fit.
-    table_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
-    table_->setMinimumHeight(fontMetrics().height() * 9);
-
-    auto* hint = wrapping(tr("Cylinder, reading, temperature, breathing and RMV can be changed in "
-                               "the table: choose a cell and type, or press F2."),
-                          QStringLiteral("gas_hint"));
-    hint->setForegroundRole(QPalette::PlaceholderText);
-    auto* safety = wrapping(tr("Estimates for planning, on the high side of use. In the water "
-                                 "the gauge, the guest's signal and the instructor decide."),
-                            QStringLiteral("gas_safety"));
-
-    auto* part = new QWidget;
-    auto* column = new QVBoxLayout(part);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(8);
-    column->addWidget(table_, 1);
-    column->addWidget(refusal_);
-    column->addWidget(hint);
-    column->addWidget(instructors_);
-    column->addWidget(safety);
-    return part;
+QToolButton* GasTab::disclosure(const QString& text, const QString& name, SentenceList* list) {
+    auto* button = new QToolButton;
+    button->setObjectName(name);
+    button->setText(text);
+    button->setCheckable(true);
+    button->setAutoRaise(true);
+    button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    button->setArrowType(Qt::RightArrow);
+    button->setFocusPolicy(Qt::StrongFocus);
+    list->hide();
+    connect(button, &QToolButton::toggled, this, [this, button, list](bool open) {
+        button->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
+        list->setVisible(open);
+        refresh_disclosures();
+    });
+    return button;
 }
 
-GroupId GasTab::chosen_group() const { return proxy_->group(); }
+void GasTab::add_page(QWidget* page, const QString& name) {
+    page->hide();
+    pages_.push_back(page);
+    pages_layout_->addWidget(page, 1);
+    switch_->addTab(name);
+}
+
+void GasTab::show_page(int page) {
+    // Hidden ones take no room, which pages of a stack would.
+    for (std::size_t i = 0; i < pages_.size(); ++i) {
+        pages_[i]->setVisible(static_cast<int>(i) == page);
+    }
+}
+
+GroupId GasTab::chosen_group() const { return air_->group(); }
 
 void GasTab::refresh() {
     // A group that has gone leaves all of them.
-    if (find_group(document_.session(), proxy_->group()) == nullptr) proxy_->show_group({});
+    if (find_group(document_.session(), air_->group()) == nullptr) air_->show_group({});
     const bool guests = !document_.session().guests.empty();
     empty_->setVisible(!guests);
     answers_->setVisible(guests);
     body_->setVisible(guests);
-    refusal_->show_sentences({});
     refresh_chooser();
-    answers_->show_sentences(group_answers(document_, proxy_->group()));
-    instructors_->show_sentences(instructor_answers(document_, proxy_->group()));
-    refresh_columns();
-    refresh_chart();
+    answers_->show_sentences(group_answers(document_, air_->group()));
+    refresh_disclosures();
+    air_->refresh();
+}
+
+void GasTab::refresh_disclosures() {
+    const bool reckoned = !document_.plan().forecasts.empty();
+    show_trouble_->setEnabled(reckoned);
+    show_reasons_->setEnabled(reckoned);
+    // Sentences nobody sees are not made: this runs on every keystroke.
+    using Sentences = std::vector<GasSentence>;
+    const GroupId& group = air_->group();
+    trouble_->show_sentences(show_trouble_->isChecked() ? trouble_answers(document_, group)
+                                                        : Sentences());
+    reasons_->show_sentences(show_reasons_->isChecked() ? answer_reasons(document_, group)
+                                                        : Sentences());
 }
 
 void GasTab::refresh_chooser() {
@@ -217,90 +202,58 @@ void GasTab::refresh_chooser() {
         groups_->clear();
         for (qsizetype i = 0; i < names.size(); ++i) groups_->addItem(names[i], ids[i]);
     }
-    groups_->setCurrentIndex(
-        groups_->findData(QString::fromStdString(proxy_->group().text)));
-    chooser_->setVisible(groups.size() > 1);
-}
-
-void GasTab::refresh_columns() {
-    const bool one_group = document_.session().groups.size() < 2 || !proxy_->group().empty();
-    table_->setColumnHidden(GuestGasModel::group_column, one_group);
-}
-
-void GasTab::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (chart_is_stale_) refresh_chart();
-}
-
-void GasTab::refresh_chart() {
-    // Typing on another tab does not wait for lines nobody sees.
-    chart_is_stale_ = !isVisible();
-    if (chart_is_stale_) return;
-    const Plan& plan = document_.plan();
-    PressureChart::Content content;
-    content.reserve = plan.limits.reserve;
-    content.planned_end = duration(document_.session().profile);
-    content.units = document_.units();
-    for (const GuestGas& gas : plan.guests) {
-        if (!gas.has_cylinder) continue;
-        if (!proxy_->group().empty() && gas.group != proxy_->group()) continue;
-        const Guest* guest = find_guest(document_.session(), gas.guest);
-        const GroupGas* group = find_gas(plan, gas.group);
-        PressureChart::Line line;
-        line.guest = gas.guest;
-        line.name = guest != nullptr ? QString::fromStdString(guest->name) : QString();
-        line.curve = gas.curve;
-        line.limiting = group != nullptr && group->limiting_guest == gas.guest;
-        if (line.limiting && group->cut_short) line.reserve_met = group->ends_at;
-        content.lines.push_back(std::move(line));
-    }
-    chart_->setVisible(!content.lines.empty());
-    QStringList words;
-    for (const GasSentence& sentence : group_answers(document_, proxy_->group())) {
-        words << sentence.text;
-    }
-    chart_->setAccessibleDescription(words.join(u' '));
-    chart_->show_content(std::move(content));
+    groups_->setCurrentIndex(groups_->findData(QString::fromStdString(air_->group().text)));
+    groups_->setVisible(groups.size() > 1);
+    groups_caption_->setVisible(groups.size() > 1);
 }
 
 void GasTab::choose_group(const GroupId& group) {
-    proxy_->show_group(group);
+    air_->show_group(group);
     refresh();
-}
-
-void GasTab::choose_guest(const GuestId& guest) {
-    const int row = model_->row_of(guest);
-    if (row < 0) return;
-    const QModelIndex index = proxy_->mapFromSource(model_->index(row, 0));
-    if (!index.isValid()) return;
-    table_->setCurrentIndex(index);
-    table_->scrollTo(index);
-}
-
-void GasTab::selected_row_changed() {
-    const QModelIndexList rows = table_->selectionModel()->selectedRows();
-    chart_->highlight(rows.isEmpty() ? std::nullopt
-                                     : std::optional<GuestId>(guest_of(rows.front())));
-}
-
-void GasTab::show_refusal(const QString& message) {
-    refusal_->show_sentences({{Severity::stop, message}});
 }
 
 void GasTab::show_subject(const Subject& subject) {
     if (const auto* guest = std::get_if<GuestId>(&subject)) {
         const Guest* found = find_guest(document_.session(), *guest);
         if (found == nullptr) return;
-        if (!proxy_->group().empty() && proxy_->group() != found->group) choose_group({});
-        choose_guest(*guest);
-        table_->setFocus(Qt::OtherFocusReason);
+        if (!air_->group().empty() && air_->group() != found->group) choose_group({});
+        switch_->setCurrentIndex(page_of(subject));
+        air_->show_guest(*guest);
+        if (switch_->currentIndex() == air_page) air_->focus_table();
     } else if (const auto* group = std::get_if<GroupId>(&subject)) {
+        switch_->setCurrentIndex(air_page);
         choose_group(*group);
     } else if (const auto* staff = std::get_if<StaffId>(&subject)) {
+        switch_->setCurrentIndex(page_of(subject));
         for (const Group& led : document_.session().groups) {
             if (led.instructor == *staff) return choose_group(led.id);
         }
     }
+}
+
+int GasTab::page_of(const Subject& subject) const {
+    // The gravest stands first.
+    for (const Finding& finding : document_.plan().findings) {
+        if (finding.subject != subject || finding.overruled_because) continue;
+        switch (finding.code) {
+            case FindingCode::ends_below_reserve:
+            case FindingCode::minimum_gas_above_reserve:
+            case FindingCode::cylinder_missing:
+            case FindingCode::staff_cylinder_missing:
+            case FindingCode::staff_gas_below_minimum:
+            case FindingCode::sharing_may_not_last: return air_page;
+            case FindingCode::cold_before_end:
+            case FindingCode::bcd_cannot_hold:
+            case FindingCode::cannot_stay_down:
+            case FindingCode::lead_outside_range: return body_page;
+            case FindingCode::staff_dives_over_limit:
+            case FindingCode::staff_ascents_over_limit:
+            case FindingCode::staff_days_over_limit:
+            case FindingCode::staff_needs_stop: return staff_page;
+            default: break;
+        }
+    }
+    return air_page;
 }
 
 }  // namespace leadline

@@ -2,63 +2,65 @@
 #pragma once
 
 #include <QWidget>
-#include <optional>
+#include <vector>
 
 #include "core/planning/finding.h"
-#include "ui/gas/pressure_chart.h"
 
 class QComboBox;
 class QLabel;
-class QTableView;
+class QTabBar;
+class QToolButton;
+class QVBoxLayout;
 
 namespace leadline {
 
-class GuestGasModel;
-class GuestGasProxy;
+class AirPage;
 class SentenceList;
 class SessionDocument;
 
-/// "How long will the air last, and for whom?": the answer in a sentence a group, pressure against
-/// time, and each guest's numbers with what they follow from.
+/// "How long will it last, and for whom?": the answer in a sentence a group, what may go wrong and
+/// why one click away, and under them the pages they follow from.
 class GasTab : public QWidget {
     Q_OBJECT
 public:
     explicit GasTab(SessionDocument& document, QWidget* parent = nullptr);
     ~GasTab() override;
 
-    /// Shows a guest's row and line, a group, or the group of a member of staff.
+    /// Shows a guest's row and line, a group, or the group of a member of staff, on the page that
+    /// the findings about them are on.
     void show_subject(const Subject& subject);
     /// The group shown; empty: all.
     [[nodiscard]] GroupId chosen_group() const;
 
-protected:
-    void showEvent(QShowEvent* event) override;
-
 private:
+    enum Page { air_page, body_page, staff_page };
+    /// The page that an open finding about a subject belongs to.
+    [[nodiscard]] int page_of(const Subject& subject) const;
     [[nodiscard]] QWidget* chooser_row();
-    [[nodiscard]] QWidget* table_part();
+    [[nodiscard]] QToolButton* disclosure(const QString& text, const QString& name,
+                                          SentenceList* list);
+    void add_page(QWidget* page, const QString& name);
+    void show_page(int page);
     void refresh();
     void refresh_chooser();
-    void refresh_chart();
-    void refresh_columns();
+    void refresh_disclosures();
     void choose_group(const GroupId& group);
-    void choose_guest(const GuestId& guest);
-    void selected_row_changed();
-    void show_refusal(const QString& message);
 
     SessionDocument& document_;
-    GuestGasModel* model_;
-    GuestGasProxy* proxy_;
     SentenceList* answers_;
-    SentenceList* instructors_;
-    SentenceList* refusal_;
+    SentenceList* trouble_;
+    SentenceList* reasons_;
     QLabel* empty_;
-    QWidget* chooser_;
-    QComboBox* groups_;
-    PressureChart* chart_;
-    QTableView* table_;
+    QWidget* chooser_ = nullptr;
+    QLabel* groups_caption_ = nullptr;
+    QComboBox* groups_ = nullptr;
+    QToolButton* show_trouble_ = nullptr;
+    QToolButton* show_reasons_ = nullptr;
+    QTabBar* switch_;
+    std::vector<QWidget*> pages_;
+    QVBoxLayout* pages_layout_ = nullptr;
+    AirPage* air_;
     QWidget* body_;
-    bool chart_is_stale_ = false;  ///< something changed while the tab was hidden
 };
 
 }  // namespace leadline

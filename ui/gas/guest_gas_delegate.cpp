@@ -64,6 +64,15 @@ QuantityBox* number_box(int column, QWidget* parent) {
 GuestGasDelegate::GuestGasDelegate(SessionDocument& document, QObject* parent)
     : QStyledItemDelegate(parent), document_(document) {}
 
+void GuestGasDelegate::initStyleOption(QStyleOptionViewItem* option,
+                                       const QModelIndex& index) const {
+    QStyledItemDelegate::initStyleOption(option, index);
+    // Words after a column of numbers keep off them.
+    if (index.column() > 0 && (option->displayAlignment & Qt::AlignLeft) != 0) {
+        option->text.prepend(QChar(0x2003));
+    }
+}
+
 QWidget* GuestGasDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem& option,
                                         const QModelIndex& index) const {
     switch (index.column()) {

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "core/body/breathing.h"
+#include "core/planning/plan.h"
 #include "ui/gas/guest_gas_model.h"
 
 namespace leadline {
@@ -11,20 +12,25 @@ namespace {
 
 QString tr(const char* source) { return QCoreApplication::translate("GuestGasModel", source); }
 
+/// A heading of words after a column of numbers, as the cells below it are set.
+QString apart(const QString& heading) { return QChar(0x2003) + heading; }
+
 }  // namespace
 
 QString gas_heading(int column) {
     switch (column) {
         case GuestGasModel::name_column: return tr("Guest");
-        case GuestGasModel::group_column: return tr("Group");
-        case GuestGasModel::cylinder_column: return tr("Cylinder");
+        case GuestGasModel::group_column: return apart(tr("Group"));
+        case GuestGasModel::cylinder_column: return apart(tr("Cylinder"));
         case GuestGasModel::fill_column: return tr("As read");
         case GuestGasModel::gas_temperature_column: return tr("Read at");
-        case GuestGasModel::breathing_column: return tr("Breathing");
+        case GuestGasModel::breathing_column: return apart(tr("Breathing"));
         case GuestGasModel::rmv_column: return tr("RMV");
-        case GuestGasModel::start_column: return tr("In the\nwater");
+        case GuestGasModel::start_column: return tr("Read →\nin the water");
         case GuestGasModel::end_column: return tr("At the\nend");
         case GuestGasModel::minutes_column: return tr("Until\nreserve");
+        case GuestGasModel::spread_column: return tr("10 to 90\nof 100");
+        case GuestGasModel::ends_dive_column: return tr("Ends\nthe dive");
         case GuestGasModel::turn_column: return tr("Turn at");
         case GuestGasModel::leave_column: return tr("Leave\nbottom at");
         case GuestGasModel::minimum_column: return tr("Minimum\nfor two");
@@ -37,13 +43,16 @@ QString gas_heading_help(int column, UnitSystem units) {
     const auto rmv = [&](LitersPerMinute value) { return text(value, units); };
     switch (column) {
         case GuestGasModel::name_column:
-            return tr("Guests of the group; the first to reach the reserve in bold.");
+            return tr("Guests of the group; who is likely first at the reserve in bold.");
         case GuestGasModel::group_column: return tr("The guest's group.");
         case GuestGasModel::cylinder_column:
             return tr("Size and working pressure as the trade names them. What is stamped on the "
                       "cylinder prevails.");
         case GuestGasModel::fill_column:
-            return tr("Gauge reading when the cylinder was handed out.");
+            return tr("Gauge reading when the cylinder was handed out. A gauge may read %1 wrong: "
+                      "2.5 % of its scale (EN 837-1, from memory), common practice that diving "
+                      "gauges are of this class.")
+                .arg(text(gauge_error, units, Rounding::up));
         case GuestGasModel::gas_temperature_column:
             return tr("Temperature of the air in the cylinder when the gauge was read. Warm air "
                       "reads high and loses pressure in the water.");
@@ -59,15 +68,25 @@ QString gas_heading_help(int column, UnitSystem units) {
                       "the guest. By class, or measured on an own past dive; empty it to go back "
                       "to the class.");
         case GuestGasModel::start_column:
-            return tr("The reading once the cylinder is as cold as the water. Air as a real gas: "
-                      "Lemmon and others, J. Phys. Chem. Ref. Data 29 (2000).");
+            return tr("What the reading becomes once the cylinder is as cold as the water: no air "
+                      "is lost, but pressure. Air as a real gas: Lemmon and others, J. Phys. "
+                      "Chem. Ref. Data 29 (2000). Rounded down.");
         case GuestGasModel::end_column:
             return tr("Left at the end of the planned dive. RMV × pressure around the guest × "
                       "time, with more for settling, the way down and skills (common practice); "
                       "errs to the low side.");
         case GuestGasModel::minutes_column:
-            return tr("From the start until the reserve is reached, were the group to stay at the "
-                      "depth from which the final ascent starts. Rounded down.");
+            return tr("From the start until the guest is at the reserve in the middle one of all "
+                      "such dives, were the group to stay at the depth from which the final ascent "
+                      "starts. Rounded down.");
+        case GuestGasModel::spread_column:
+            return tr("Minutes until the reserve in the 10th and in the 90th of 100 such dives, "
+                      "fastest first: how much this guest's breathing may differ from what is "
+                      "planned with (lognormal; its width is common practice, no source). Rounded "
+                      "down.");
+        case GuestGasModel::ends_dive_column:
+            return tr("How many of 100 such dives end because this guest is the first of the group "
+                      "at the reserve. Rounded down.");
         case GuestGasModel::turn_column:
             return tr("Half of what the tour may use is gone: go back. Common practice, no "
                       "source. Rounded up.");
@@ -81,8 +100,10 @@ QString gas_heading_help(int column, UnitSystem units) {
                       "vol. 2, p. 8-3). Rounded up.")
                 .arg(rmv(stressed_guest_rmv), rmv(stressed_staff_rmv));
         case GuestGasModel::signal_column:
-            return tr("What the card says: reserve or minimum for two, the greater, rounded well "
-                      "up. At this reading the guest tells the instructor.");
+            return tr("What the card says: the reserve, or the minimum for two with the %1 that a "
+                      "gauge may read too high, the greater, rounded well up. At this reading the "
+                      "guest tells the instructor.")
+                .arg(text(gauge_error, units, Rounding::up));
         default: return {};
     }
 }

@@ -14,6 +14,7 @@
 #include "ui/gas/guest_gas_headers.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/finding_words.h"
+#include "ui/words/lever_words.h"
 #include "ui/words/name_words.h"
 
 namespace leadline {
@@ -90,8 +91,15 @@ int GuestGasModel::row_of(const GuestId& id) const {
 }
 
 bool GuestGasModel::is_limiting(const GuestGas& gas) const {
-    const GroupGas* group = find_gas(document_.plan(), gas.group);
-    return group != nullptr && group->limiting_guest == gas.guest;
+    return is_likely_first(document_.plan(), gas);
+}
+
+QString GuestGasModel::cooling(const Guest& guest, const GuestGas& gas) const {
+    const UnitSystem units = document_.units();
+    const QString wet = text(gas.start_pressure, units, Rounding::down);
+    const QString dry = text(guest.kit.cylinder->fill_pressure, units);
+    if (dry == wet) return wet;
+    return tr("%1 → %2").arg(dry.section(QChar(0x00A0), 0, 0), wet);
 }
 
 const Finding* GuestGasModel::finding_for(const GuestId& id, int column) const {
@@ -108,13 +116,24 @@ QString GuestGasModel::calculated(const GuestGas& gas, int column) const {
     if (!gas.has_cylinder) return dash();
     const UnitSystem units = document_.units();
     switch (column) {
-        case start_column: return text(gas.start_pressure, units, Rounding::down);
         case end_column: return text(gas.end_pressure, units, Rounding::down);
         case minutes_column: {
-            const QString minutes = gas.minutes_to_reserve
-                                        ? whole_minutes(*gas.minutes_to_reserve)
-                                        : tr("over %1").arg(text(longest_profile));
-            return is_limiting(gas) ? tr("first, %1").arg(minutes) : minutes;
+            const GuestForecast* forecast = find_forecast(document_.plan(), gas.guest);
+            const TimeBand band = forecast != nullptr
+                                      ? forecast->reserve
+                                      : TimeBand{{}, gas.minutes_to_reserve, {}};
+            const bool first = is_limiting(gas) && !is_alone(document_.plan(), gas);
+            return first ? tr("first, %1").arg(median_text(band)) : median_text(band);
+        }
+        case spread_column: {
+            const GuestForecast* forecast = find_forecast(document_.plan(), gas.guest);
+            const QString spread =
+                forecast != nullptr ? spread_text(forecast->reserve) : QString();
+            return spread.isEmpty() ? dash() : spread;
+        }
+        case ends_dive_column: {
+            const GuestForecast* forecast = find_forecast(document_.plan(), gas.guest);
+            return forecast != nullptr ? chance_text(forecast->ends_dive) : dash();
         }
         case turn_column: return text(gas.turn_pressure, units, Rounding::up);
         case leave_column: return text(gas.leave_pressure, units, Rounding::up);
@@ -148,6 +167,7 @@ QString GuestGasModel::shown(const Guest& guest, const GuestGas& gas, int column
             return gas.rmv_source == RmvSource::measured
                        ? tr("%1, measured").arg(text(gas.rmv, units))
                        : tr("%1, by class").arg(text(gas.rmv, units));
+        case start_column: return gas.has_cylinder ? cooling(guest, gas) : dash();
         default: return calculated(gas, column);
     }
 }
@@ -189,6 +209,16 @@ QVariant GuestGasModel::sorted(const Guest& guest, const GuestGas& gas, int colu
         case end_column: return number(gas.end_pressure);
         case minutes_column:
             return number(gas.minutes_to_reserve.value_or(Minutes(longest_profile.value() + 1.0)));
+        case spread_column: {
+            const GuestForecast* forecast = find_forecast(document_.plan(), gas.guest);
+            if (forecast == nullptr) return nothing;
+            return forecast->reserve.early.value_or(Minutes(longest_profile.value() + 1.0))
+                .value();
+        }
+        case ends_dive_column: {
+            const GuestForecast* forecast = find_forecast(document_.plan(), gas.guest);
+            return forecast != nullptr ? forecast->ends_dive : nothing;
+        }
         case turn_column: return number(gas.turn_pressure);
         case leave_column: return number(gas.leave_pressure);
         case minimum_column: return number(gas.minimum_gas);

@@ -20,6 +20,8 @@ public:
         name_column,
         group_column,
         minutes_column,
+        spread_column,
+        ends_dive_column,
         end_column,
         signal_column,
         turn_column,
@@ -37,7 +39,7 @@ public:
         sort_role = Qt::UserRole,  ///< number or text to sort by
         guest_role,                ///< the guest's id
         group_role,                ///< the group's id
-        limiting_role,             ///< whether the guest is the first of the group
+        limiting_role,             ///< whether the guest is likely the first of the group
     };
 
     explicit GuestGasModel(SessionDocument& document, QObject* parent = nullptr);
@@ -68,6 +70,7 @@ private:
     [[nodiscard]] QVariant tip(const Guest& guest, const GuestGas& gas, int column) const;
     [[nodiscard]] const Finding* finding_for(const GuestId& id, int column) const;
     [[nodiscard]] bool is_limiting(const GuestGas& gas) const;
+    [[nodiscard]] QString cooling(const Guest& guest, const GuestGas& gas) const;
 
     SessionDocument& document_;
     std::vector<GuestId> ids_;  ///< rows as last shown

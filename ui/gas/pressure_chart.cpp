@@ -74,10 +74,10 @@ PressureChart::PressureChart(QWidget* parent)
         axis->setTickType(QValueAxis::TicksDynamic);
         axis->setTickAnchor(0.0);
     }
-    setMinimumHeight(fontMetrics().height() * 10);
+    setMinimumHeight(fontMetrics().height() * 16);
 }
 
-QSize PressureChart::sizeHint() const { return {640, fontMetrics().height() * 11}; }
+QSize PressureChart::sizeHint() const { return {640, fontMetrics().height() * 17}; }
 
 double PressureChart::shown(Bars gauge) const {
     return content_.units == UnitSystem::imperial ? Psi(gauge).value() : gauge.value();
@@ -115,7 +115,7 @@ QString PressureChart::end_text(const Line& line) const {
     const QFontMetricsF metrics(font());
     const double room = std::max(80.0, width() * 0.2);
     const QString name = metrics.elidedText(line.name, Qt::ElideRight, room);
-    return end + QStringLiteral("  ") + (line.limiting ? tr("%1, first").arg(name) : name);
+    return end + QStringLiteral("  ") + (line.limiting && !line.alone ? tr("%1, first").arg(name) : name);
 }
 
 void PressureChart::lay_out() {
@@ -130,15 +130,18 @@ void PressureChart::lay_out() {
         }
     }
     const double left = metrics.horizontalAdvance(tr("3000 psi")) + 12.0;
-    const double right = label_width + label_gap + 8.0;
     const double above = metrics.height() + 10.0;
-    const double below = metrics.height() + 12.0;
-    plot_ = QRectF(left, above, std::max(40.0, width() - left - right),
-                   std::max(40.0, height() - above - below));
+    const double below = metrics.height() + 12.0 + strip_height();
+    // Names stand right of the planned end, where no lines are; the axis may go on there.
+    const double planned = std::max(1.0, content_.planned_end.value());
+    const double to_end = std::max(40.0, width() - left - label_width - label_gap - 8.0);
+    const double wide = std::min(width() - left - 16.0, to_end * last_minute() / planned);
+    plot_ = QRectF(left, above, std::max(40.0, wide), std::max(40.0, height() - above - below));
     set_axes();
     set_lines();
     chart()->setPlotArea(plot_);
     place_labels();
+    place_lanes();
     viewport()->update();
 }
 
@@ -147,7 +150,7 @@ void PressureChart::set_axes() {
     static constexpr std::array bars{10.0, 20.0, 50.0, 100.0, 150.0, 200.0};
     static constexpr std::array psi{100.0, 250.0, 500.0, 1000.0, 1500.0, 2000.0};
     const bool imperial = content_.units == UnitSystem::imperial;
-    const double end = std::max(1.0, content_.planned_end.value());
+    const double end = last_minute();
     const QFontMetricsF metrics(font());
     time_axis_->setRange(0.0, end);
     time_axis_->setTickInterval(axis_step(
@@ -228,12 +231,15 @@ void PressureChart::place_labels() {
         const QPointF end = place_of(line.curve.back().time, line.curve.back().gauge);
         const int rank = highlighted_ == line.guest ? 0 : line.limiting ? 1 : 2;
         // Of the rest, who has least left is named first.
-        const int left = static_cast<int>(line.curve.back().gauge.value());
-        wanted.push_back({end.y(), rank * 1000 + left});
+        const int remaining = static_cast<int>(line.curve.back().gauge.value());
+        wanted.push_back({end.y(), rank * 1000 + remaining});
         lines.push_back(&line);
     }
     const double height = metrics.height() + 2.0;
-    const double bottom = this->height() - 4.0;
+    const double left = planned_end_x() + label_gap;
+    // Over the bands the names keep off the axis; without them the strip goes on to the edge.
+    const double bottom =
+        content_.bands.empty() ? this->height() - 4.0 : plot_.bottom() + 2.0;
     const auto places = spread_labels(wanted, height, plot_.top() - height / 2.0, bottom - height);
     int hidden = 0;
     for (std::size_t i = 0; i < lines.size(); ++i) {
@@ -247,14 +253,14 @@ void PressureChart::place_labels() {
         label.text = end_text(line);
         label.strong = line.limiting || highlighted_ == line.guest;
         label.anchor = place_of(line.curve.back().time, line.curve.back().gauge);
-        label.box = QRectF(plot_.right() + label_gap, *places[i] - metrics.height() / 2.0,
+        label.box = QRectF(left, *places[i] - metrics.height() / 2.0,
                            metrics.horizontalAdvance(label.text) + 2.0, metrics.height());
         labels_.push_back(label);
     }
     if (hidden > 0) {
         Label more;
         more.text = tr("and %1 more in the table").arg(hidden);
-        more.box = QRectF(plot_.right() + label_gap, bottom - metrics.height(),
+        more.box = QRectF(left, bottom - metrics.height(),
                           metrics.horizontalAdvance(more.text), metrics.height());
         more.box.moveRight(std::min(more.box.right(), width() - 2.0));
         more.anchor = more.box.center();
@@ -276,6 +282,11 @@ std::optional<GuestId> PressureChart::guest_at(const QPointF& point) const {
     for (const Label& label : labels_) {
         if (!label.guest.empty() && label.box.contains(point)) return label.guest;
     }
+    for (const Lane& lane : lanes_) {
+        if (!lane.bar.contains(point) && !lane.box.contains(point)) continue;
+        const GuestId& guest = content_.bands[lane.band].guest;
+        return guest.empty() ? std::nullopt : std::optional(guest);
+    }
     constexpr double finger = 10.0;
     const double minutes = (point.x() - plot_.left()) / plot_.width() * time_axis_->max();
     std::optional<GuestId> found;
@@ -295,6 +306,7 @@ bool PressureChart::viewportEvent(QEvent* event) {
     if (event->type() != QEvent::ToolTip) return QChartView::viewportEvent(event);
     const auto* help = dynamic_cast<QHelpEvent*>(event);
     if (help == nullptr) return false;
+    if (show_tip_of_band(QPointF(help->pos()), help->globalPos())) return true;
     const std::optional<GuestId> guest = guest_at(QPointF(help->pos()));
     const double minutes =
         (help->pos().x() - plot_.left()) / plot_.width() * time_axis_->max();

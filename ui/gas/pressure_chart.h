@@ -24,10 +24,19 @@ public:
         QString name;
         std::vector<PressurePoint> curve;
         bool limiting = false;
+        bool alone = false;  ///< the group's only guest: first of nobody
         std::optional<Minutes> reserve_met;  ///< on the planned dive; only when it is cut short
+    };
+    /// When somebody is at the reserve: a bar from the 10 % to the 90 % dive, under the lines.
+    struct Band {
+        GuestId guest;    ///< empty: whoever is first of a group
+        QString name;     ///< "Ana"; "First of Blue, likely Ana"
+        TimeBand reserve;
+        bool first = false;  ///< of a group, or its only guest
     };
     struct Content {
         std::vector<Line> lines;  ///< roster order; guests without a cylinder have none
+        std::vector<Band> bands;  ///< top to bottom
         Bars reserve{50.0};
         Minutes planned_end{};
         UnitSystem units = UnitSystem::metric;
@@ -39,6 +48,13 @@ public:
         QPointF anchor; ///< end of its line
         bool strong = false;
     };
+    struct Lane {
+        std::size_t band = 0;  ///< in Content::bands
+        QRectF bar;
+        QString text;          ///< empty where there is no room for a name
+        QRectF box;            ///< of the text
+        bool open = false;     ///< goes on after the end of the axis
+    };
 
     explicit PressureChart(QWidget* parent = nullptr);
 
@@ -46,6 +62,8 @@ public:
     /// Draws one guest's line strongly; none: only the limiting ones.
     void highlight(const std::optional<GuestId>& guest);
     [[nodiscard]] const std::vector<Label>& labels() const { return labels_; }
+    /// The bands as drawn; those for which there is no room are left out.
+    [[nodiscard]] const std::vector<Lane>& lanes() const { return lanes_; }
     /// Where a pressure at a time stands in the view.
     [[nodiscard]] QPointF place_of(Minutes time, Bars gauge) const;
     /// The guest whose line or label is at a point; none within a finger's width.
@@ -70,26 +88,31 @@ private:
     void set_axes();
     void set_lines();
     void place_labels();
+    void place_lanes();
+    /// Height of the bands and of their caption.
+    [[nodiscard]] double strip_height() const;
+    [[nodiscard]] std::vector<double> lane_heights() const;
+    [[nodiscard]] double lane_line() const;  ///< height of a lane with its name
+    [[nodiscard]] Lane lane_for(std::size_t band, double top, double height) const;
+    [[nodiscard]] QFont quiet_font() const;
+    [[nodiscard]] double last_minute() const;
+    [[nodiscard]] double planned_end_x() const;
+    [[nodiscard]] bool show_tip_of_band(const QPointF& at, const QPoint& global);
     [[nodiscard]] double shown(Bars gauge) const;
     [[nodiscard]] double top_pressure() const;
     [[nodiscard]] QPen pen_of(const Line& line, std::size_t index) const;
     [[nodiscard]] QString end_text(const Line& line) const;
     [[nodiscard]] QString reserve_text() const;
-    struct Note {
-        QString text;
-        QRectF box;
-    };
-    /// What may stand where a line meets the reserve, the best place first.
-    [[nodiscard]] std::vector<Note> notes_for(const Line& line) const;
-    [[nodiscard]] bool covers_a_line(const QRectF& box) const;
     void draw_reserve(QPainter& painter) const;
     void draw_end(QPainter& painter) const;
     void draw_meeting_points(QPainter& painter) const;
     void draw_labels(QPainter& painter) const;
+    void draw_bands(QPainter& painter) const;
 
     Content content_;
     std::optional<GuestId> highlighted_;
     std::vector<Label> labels_;
+    std::vector<Lane> lanes_;
     std::vector<QLineSeries*> series_;
     QRectF plot_;
     QValueAxis* time_axis_;

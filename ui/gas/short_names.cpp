@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/gas/short_names.h"
+
+#include <QCoreApplication>
+
+namespace leadline {
+namespace {
+
+constexpr qsizetype most_letters = 40;
+constexpr qsizetype most_names = 5;
+
+QString tr(const char* source) {
+    return QCoreApplication::translate("ShortNames", source);
+}
+
+}  // namespace
+
+QString short_name(const QString& name) {
+    if (name.isEmpty()) return tr("(no name)");
+    if (name.size() <= most_letters) return name;
+    QString cut = name.left(most_letters - 1);
+    if (cut.back().isHighSurrogate()) cut.chop(1);
+    return cut.trimmed() + QChar(0x2026);
+}
+
+QString few_names(const QStringList& names) {
+    QStringList shown;
+    for (const QString& name : names.mid(0, most_names)) shown << short_name(name);
+    const QString listed = shown.join(QStringLiteral(", "));
+    return names.size() <= most_names
+               ? listed
+               : tr("%1 and %2 more").arg(listed).arg(names.size() - most_names);
+}
+
+bool all_of_many(const QStringList& names) {
+    return names.size() > 2;
+}
+
+}  // namespace leadline
