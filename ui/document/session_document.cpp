@@ -53,18 +53,25 @@ void SessionDocument::set_units(UnitSystem units) {
     Q_EMIT changed();
 }
 
-Result<Done> SessionDocument::apply(const SessionFile& file) {
+Result<SessionDocument::Reckoned> SessionDocument::reckon(const SessionFile& file) const {
     Result<Plan> planned = leadline::plan(file.session, rules_);
     if (!planned) return planned.error();
-    std::optional<Review> reviewed;
+    Reckoned result{std::move(planned).value(), std::nullopt};
     if (file.log) {
-        Result<Review> result = leadline::review(file.session, *planned, *file.log, rules_);
-        if (!result) return result.error();
-        reviewed = std::move(result).value();
+        Result<Review> reviewed = leadline::review(file.session, result.plan, *file.log, rules_);
+        if (!reviewed) return reviewed.error();
+        result.review = std::move(reviewed).value();
     }
+    return result;
+}
+
+Result<Done> SessionDocument::apply(const SessionFile& file) {
+    Result<Reckoned> result = ready_ ? Result<Reckoned>(std::move(*ready_)) : reckon(file);
+    ready_.reset();
+    if (!result) return result.error();
     file_ = file;
-    plan_ = std::move(planned).value();
-    review_ = std::move(reviewed);
+    plan_ = std::move(result->plan);
+    review_ = std::move(result->review);
     Q_EMIT changed();
     return Done{};
 }
@@ -72,23 +79,24 @@ Result<Done> SessionDocument::apply(const SessionFile& file) {
 Result<Done> SessionDocument::open(SessionFile file) {
     // Tabs hear of the new session before they refresh, so `opened` must come first; it is sent only
     // once the values are known to be sound.
-    if (const Result<Plan> planned = leadline::plan(file.session, rules_); !planned) {
-        return planned.error();
-    }
+    Result<Reckoned> result = reckon(file);
+    if (!result) return result.error();
     if (file.log) {
         if (const Result<Done> checked = check(*file.log, file.session); !checked) return checked;
     }
     undo_stack_->clear();
     Q_EMIT opened();
+    ready_ = std::move(result).value();
     return apply(file);
 }
 
 Result<Done> SessionDocument::push(const QString& what, SessionFile after,
                                    const QString& merge_key) {
     if (after == file_) return Done{};
+    Result<Reckoned> result = reckon(after);
     Result<Done> sound = Done{};
-    if (const Result<Plan> planned = leadline::plan(after.session, rules_); !planned) {
-        sound = planned.error();
+    if (!result) {
+        sound = result.error();
     } else if (after.log) {
         sound = check(*after.log, after.session);
     }
@@ -96,6 +104,7 @@ Result<Done> SessionDocument::push(const QString& what, SessionFile after,
         Q_EMIT refused(words(sound.error()));
         return sound;
     }
+    ready_ = std::move(result).value();
     undo_stack_->push(new Step(*this, what, std::move(after), merge_key));
     return Done{};
 }

@@ -66,7 +66,13 @@ Q_SIGNALS:
 
 private:
     class Step;
-    /// Takes over values that are known to be sound.
+    /// What follows from a file's values.
+    struct Reckoned {
+        Plan plan;
+        std::optional<Review> review;
+    };
+    Result<Reckoned> reckon(const SessionFile& file) const;
+    /// Takes over values and what follows from them.
     Result<Done> apply(const SessionFile& file);
     Result<Done> push(const QString& what, SessionFile after, const QString& merge_key);
 
@@ -76,6 +82,9 @@ private:
     std::optional<Review> review_;
     QUndoStack* undo_stack_;
     UnitSystem units_ = UnitSystem::metric;
+    /// Reckoned already for the file that apply() is about to be called with, so that an edit costs
+    /// one plan and not two.
+    std::optional<Reckoned> ready_;
 };
 
 /// A new session to start from: today, house rules, an 8 m standard profile, nobody yet.
