@@ -4,9 +4,12 @@
 #include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
+#include <cmath>
+#include <optional>
 #include <vector>
 
 #include "ui/words/finding_words.h"
+#include "ui/words/lever_words.h"
 #include "ui/words/name_words.h"
 
 namespace leadline {
@@ -37,25 +40,78 @@ QString columns(const std::vector<QStringList>& rows) {
 
 QString name_of(const Session& session, const GuestId& id) { return subject_name(id, session); }
 
-QString groups_text(const Session& session, const Plan& plan, UnitSystem units) {
-    QString text;
-    for (const GroupGas& group : plan.groups) {
-        if (!group.limiting_guest) continue;
-        const GuestGas* gas = find_gas(plan, *group.limiting_guest);
-        text += tr("%1: %2 is first to reach the reserve")
-                    .arg(subject_name(group.group, session), name_of(session, *group.limiting_guest));
-        if (gas != nullptr && gas->minutes_to_reserve) {
-            text += tr(" (%1 at depth)").arg(leadline::text(*gas->minutes_to_reserve, Rounding::down));
-        }
-        text += group.cut_short ? tr("; the dive must end after %1.").arg(leadline::text(group.ends_at))
-                                : tr("; the planned %1 are covered.").arg(leadline::text(group.ends_at));
-        if (group.instructor_minimum_gas) {
-            text += tr(" Instructor keeps at least %1.")
-                        .arg(leadline::text(*group.instructor_minimum_gas, units, Rounding::up));
-        }
-        text += u'\n';
+QString minutes(const std::optional<Minutes>& time) {
+    return time ? leadline::text(*time, Rounding::down) : tr("over 240 min");
+}
+
+/// Who is likely first at the reserve, how sure the dive is, and the best that could be changed.
+QString forecast_text(const Session& session, const Plan& plan, const GroupForecast& forecast,
+                      UnitSystem units) {
+    QString text =
+        tr("%1: %2 is likely first at %3, after %4 (10 to 90 of 100 dives: %5 to %6). All last the "
+           "planned dive in %7 dives.")
+            .arg(subject_name(forecast.group, session), name_of(session, forecast.likely_first),
+                 leadline::text(plan.limits.reserve, units, Rounding::up),
+                 minutes(forecast.first_at_reserve.middle), minutes(forecast.first_at_reserve.early),
+                 minutes(forecast.first_at_reserve.late), chance_text(forecast.completes)) +
+        u'\n';
+    const auto best = std::find_if(plan.levers.begin(), plan.levers.end(), [&](const Lever& lever) {
+        return lever.group == forecast.group;
+    });
+    if (best != plan.levers.end()) {
+        text += tr("    Would help most: %1\n").arg(words(*best, plan, session, units).sentence);
     }
     return text;
+}
+
+QString groups_text(const Session& session, const Plan& plan, UnitSystem units) {
+    QString text;
+    for (const GroupForecast& forecast : plan.forecasts) {
+        text += forecast_text(session, plan, forecast, units);
+    }
+    for (const GroupGas& group : plan.groups) {
+        if (!group.instructor_minimum_gas) continue;
+        text += tr("%1: the instructor keeps at least %2.\n")
+                    .arg(subject_name(group.group, session),
+                         leadline::text(*group.instructor_minimum_gas, units, Rounding::up));
+    }
+    return text;
+}
+
+/// Warmth and lead, a row a guest.
+QString body_text(const Session& session, const Plan& plan, UnitSystem units) {
+    std::vector<QStringList> rows{{tr("Guest"), tr("Too cold after"), tr("from"),
+                                   tr("Lead to try first"), tr("from"), tr("to"), tr("carried")}};
+    const QString none = QStringLiteral("-");
+    for (std::size_t i = 0; i < plan.warmth.size(); ++i) {
+        const GuestWarmth& warmth = plan.warmth[i];
+        const GuestLead& lead = plan.lead[i];
+        const bool warmth_known = warmth.gap == WarmthGap::none;
+        const auto mass = [&](Kilograms value) {
+            return lead.gap == LeadGap::none ? leadline::text(value, units) : none;
+        };
+        rows.push_back({name_of(session, warmth.guest),
+                        warmth_known ? minutes(warmth.middle) : none,
+                        warmth_known ? minutes(warmth.low) : none, mass(lead.middle),
+                        mass(lead.low), mass(lead.high), mass(lead.carried)});
+    }
+    return columns(rows);
+}
+
+/// Staff: what the body carries, a row each.
+QString staff_text(const Session& session, const Plan& plan) {
+    std::vector<QStringList> rows{{tr("Staff"), tr("Dives today"), tr("Times up"),
+                                   tr("Days in a row"), tr("No-stop time left"),
+                                   tr("Before flying")}};
+    for (const StaffExposure& exposure : plan.exposures) {
+        rows.push_back({subject_name(exposure.staff, session), QString::number(exposure.dives_today),
+                        QString::number(exposure.ascents_today),
+                        QString::number(exposure.days_in_a_row),
+                        exposure.no_stop_left ? leadline::text(*exposure.no_stop_left, Rounding::down)
+                                              : tr("over 24 h"),
+                        tr("%1 h").arg(std::ceil(exposure.no_fly.value()))});
+    }
+    return columns(rows);
 }
 
 }  // namespace
@@ -111,9 +167,11 @@ QString plan_text(const Session& session, const Plan& plan, UnitSystem units) {
                             ? leadline::text(*gas.minutes_to_reserve, Rounding::down)
                             : none});
     }
-    text += columns(rows) + u'\n' + findings_text(session, plan.findings, units);
+    text += columns(rows) + u'\n' + body_text(session, plan, units) + u'\n' +
+            staff_text(session, plan) + u'\n' + findings_text(session, plan.findings, units);
     text += tr("\nEstimates for planning, on the side of more air used. The gauge, the guest's "
-               "signal and the instructor decide.\n");
+               "signal, shivering and the instructor decide. Lead: check at the surface. Staff: the "
+               "diver's own computer and a physician prevail.\n");
     return text;
 }
 

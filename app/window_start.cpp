@@ -4,11 +4,15 @@
 #include <QApplication>
 #include <QDate>
 #include <QDir>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QTextStream>
 #include <QTimer>
 #include <QUndoStack>
 #include <memory>
+#include <vector>
 
 #include "app/commands.h"
 #include "core/records/database.h"
@@ -38,7 +42,51 @@ void open_start(RecordKeeper& keeper) {
     static_cast<void>(keeper.open_new(std::move(fresh)).has_value());
 }
 
-/// Writes each tab as a PNG.
+/// One picture: a tab, and what must be seen on it.
+struct Picture {
+    int tab = 0;
+    QString name;
+    QString page_bar;  ///< a QTabBar on the tab; empty: none
+    int page = 0;
+    QString scroll_area;
+    QString part;      ///< scrolled to in the area above; empty: the top
+};
+
+std::vector<Picture> all_pictures() {
+    const QString pages = QStringLiteral("gas_pages");
+    return {{0, QStringLiteral("roster"), {}, 0, {}, {}},
+            {1, QStringLiteral("site"), {}, 0, {}, {}},
+            {1, QStringLiteral("site-ears-and-lungs"), {}, 0, QStringLiteral("site_right"),
+             QStringLiteral("ears_and_lungs")},
+            {2, QStringLiteral("gas"), pages, 0, {}, {}},
+            {2, QStringLiteral("gas-warmth-and-lead"), pages, 1, {}, {}},
+            {2, QStringLiteral("gas-staff"), pages, 2, {}, {}},
+            {3, QStringLiteral("briefing-sheet"), {}, 0, {}, {}},
+            {4, QStringLiteral("debrief"), {}, 0, {}, {}}};
+}
+
+/// Layouts settle after the first round of events.
+void settle() {
+    QCoreApplication::processEvents();
+    QCoreApplication::processEvents();
+}
+
+void show(MainWindow& window, const Picture& picture) {
+    window.tabs()->setCurrentIndex(picture.tab);
+    settle();
+    if (auto* bar = window.findChild<QTabBar*>(picture.page_bar);
+        bar != nullptr && !picture.page_bar.isEmpty()) {
+        bar->setCurrentIndex(picture.page);
+    }
+    auto* area = window.findChild<QScrollArea*>(picture.scroll_area);
+    auto* part = window.findChild<QWidget*>(picture.part);
+    if (area != nullptr && part != nullptr && !picture.part.isEmpty()) {
+        area->verticalScrollBar()->setValue(part->mapTo(area->widget(), QPoint()).y());
+    }
+    settle();
+}
+
+/// Writes each picture as a PNG.
 int write_pictures(MainWindow& window, const QString& folder) {
     QTextStream err(stderr);
     if (!QDir().mkpath(folder)) {
@@ -46,14 +94,9 @@ int write_pictures(MainWindow& window, const QString& folder) {
             << Qt::endl;
         return exit_bad_input;
     }
-    const QStringList names{QStringLiteral("roster"), QStringLiteral("site"),
-                            QStringLiteral("gas"), QStringLiteral("briefing-sheet"),
-                            QStringLiteral("debrief")};
-    for (int tab = 0; tab < names.size(); ++tab) {
-        window.tabs()->setCurrentIndex(tab);
-        QCoreApplication::processEvents();
-        QCoreApplication::processEvents();  // a second round: layouts settle after the first
-        const QString path = folder + u'/' + names[tab] + QStringLiteral(".png");
+    for (const Picture& picture : all_pictures()) {
+        show(window, picture);
+        const QString path = folder + u'/' + picture.name + QStringLiteral(".png");
         if (!window.grab().save(path)) {
             err << QCoreApplication::translate("Commands", "%1 cannot be written.").arg(path)
                 << Qt::endl;

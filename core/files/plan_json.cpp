@@ -158,6 +158,7 @@ std::string plan_to_json(const Session& session, const Plan& plan, const Finding
     document["warmth"] = warmth_json(plan);
     document["lead"] = lead_json(plan);
     document["staff"] = exposures_json(session, plan);
+    document["cylinders"] = cylinders_json(plan);
     document["ears_and_lungs"] = ears_and_lungs_json(plan.ears_and_lungs);
     document["findings"] = findings_json(plan.findings, speak);
     return document.dump(2, ' ', false, ordered_json::error_handler_t::replace) + "\n";

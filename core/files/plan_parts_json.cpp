@@ -181,6 +181,24 @@ ordered_json exposures_json(const Session& session, const Plan& plan) {
     return list;
 }
 
+ordered_json cylinders_json(const Plan& plan) {
+    ordered_json list = ordered_json::array();
+    for (const CylinderLift& lift : plan.cylinders) {
+        const CylinderType* type = find_cylinder_type(lift.type);
+        if (type == nullptr) continue;
+        ordered_json to = ordered_json::object();
+        to["type"] = lift.type.text;
+        to["metal"] = type->metal == CylinderMetal::steel ? "steel" : "aluminium";
+        put_result(to, "water_capacity_l", type->water_capacity.value());
+        put_result(to, "working_pressure_bar", type->working_pressure.value());
+        put_result(to, "empty_mass_kg", type->empty_mass.value());
+        put_result(to, "lift_empty_kg", lift.empty.value());
+        put_result(to, "lift_full_kg", lift.full.value());
+        list.push_back(std::move(to));
+    }
+    return list;
+}
+
 ordered_json ears_and_lungs_json(const EarLungCharts& charts) {
     ordered_json to = ordered_json::object();
     put_result(to, "clearing_step_m", charts.step.value());

@@ -16,6 +16,8 @@ nlohmann::ordered_json levers_json(const Plan& plan);
 nlohmann::ordered_json warmth_json(const Plan& plan);
 nlohmann::ordered_json lead_json(const Plan& plan);
 nlohmann::ordered_json exposures_json(const Session& session, const Plan& plan);
+/// Kinds of cylinder with what they lift in this water.
+nlohmann::ordered_json cylinders_json(const Plan& plan);
 nlohmann::ordered_json ears_and_lungs_json(const EarLungCharts& charts);
 
 }  // namespace leadline

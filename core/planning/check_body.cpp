@@ -35,8 +35,7 @@ void check_lead(const GuestLead& lead, std::vector<Finding>& found) {
     if (lead.cannot_stay_down) {
         found.push_back(about(lead.guest, FindingCode::cannot_stay_down, Severity::note,
                               {lead.carried, lead.low, lead.high}));
-    }
-    if (lead.carried < lead.low || lead.carried > lead.high) {
+    } else if (lead.carried < lead.low || lead.carried > lead.high) {
         found.push_back(about(lead.guest, FindingCode::lead_outside_range, Severity::note,
                               {lead.carried, lead.low, lead.high}));
     }

@@ -95,6 +95,22 @@ StaffExposure exposure_of(const Session& session, const StaffMember& member,
     return exposure;
 }
 
+std::vector<CylinderLift> cylinder_lifts(const Environment& place) {
+    constexpr Kelvins stamped{288.15};  // the temperature of a working pressure
+    std::vector<CylinderLift> lifts;
+    for (const CylinderType& type : cylinder_types()) {
+        const auto lift = [&](Bars gauge) {
+            const Moles content =
+                content_at_gauge(type, gauge, stamped, place.surface_pressure);
+            return cylinder_lift(type, content, place.density);
+        };
+        const Result<Kilograms> empty = lift(Bars(0.0));
+        const Result<Kilograms> full = lift(type.working_pressure);
+        if (empty && full) lifts.push_back({type.id, *empty, *full});
+    }
+    return lifts;
+}
+
 /// A chosen set that is not in the book would silently lift all its limits.
 Result<Done> check_rule_sets(const Session& session, const RuleBook& rules) {
     for (std::size_t i = 0; i < session.rule_sets.size(); ++i) {
@@ -168,6 +184,7 @@ Result<Plan> plan(const Session& session, const RuleBook& rules, int runs) {
         plan_ears_and_lungs(*water, session.profile, result.environment.ladder.step);
     if (!charts) return charts.error();
     result.ears_and_lungs = std::move(*charts);
+    result.cylinders = cylinder_lifts(result.environment);
 
     const GasContext gas{*water,
                          session.profile,

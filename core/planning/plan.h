@@ -137,6 +137,13 @@ struct Lever {
     double other_group_change = 0.0; ///< swap: change of the other group's chance
 };
 
+/// What a kind of cylinder does in this water; negative: it sinks.
+struct CylinderLift {
+    CylinderTypeId type;
+    Kilograms empty{};  ///< at the surface pressure
+    Kilograms full{};   ///< at the working pressure and 15 C
+};
+
 /// Numbers of the place, shown on the Site tab.
 struct Environment {
     Pascals surface_pressure{};
@@ -174,6 +181,7 @@ struct Plan {
     std::vector<GuestLead> lead;           ///< roster order
     std::vector<StaffExposure> exposures;  ///< in the order of the session's staff
     EarLungCharts ears_and_lungs;
+    std::vector<CylinderLift> cylinders;   ///< every kind known, smallest first
     std::vector<Finding> findings; ///< stops first, then cautions, then notes
     Readiness readiness;
 };

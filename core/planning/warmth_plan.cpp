@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "core/body/breathing.h"
 #include "core/body/composition.h"
@@ -124,10 +125,19 @@ Result<Known> known_of(const Session& session, const Guest& guest, const Suit& s
 }
 
 Result<std::array<Case, 3>> cases_of(const Known& known) {
-    constexpr std::array<double, 3> fits{poor_fit, usual_fit, good_fit};
-    constexpr std::array<double, 3> still{0.55, 0.64, 0.73};
-    constexpr std::array<double, 3> tour{0.55, 0.95, 1.05};
-    const std::array<double, 3> fats{known.fat.low, known.fat.middle, known.fat.high};
+    // An end of the band has fit, fat and work all on one side. Each goes only a share of the way to
+    // its own end, so that the three together are about as unlikely as one of them alone at its end:
+    // independent spreads add as squares (JCGM 100:2008, 5.1.2; that the three weigh about alike:
+    // common practice, no source).
+    const double share = 1.0 / std::sqrt(3.0);
+    const auto band = [share](double low, double middle, double high) {
+        return std::array<double, 3>{middle + share * (low - middle), middle,
+                                     middle + share * (high - middle)};
+    };
+    const std::array<double, 3> fits = band(poor_fit, usual_fit, good_fit);
+    const std::array<double, 3> still = band(0.55, 0.64, 0.73);
+    const std::array<double, 3> tour = band(0.55, 0.95, 1.05);
+    const std::array<double, 3> fats = band(known.fat.low, known.fat.middle, known.fat.high);
     std::array<Case, 3> cases;
     for (std::size_t i = 0; i < cases.size(); ++i) {
         const Result<double> resting = metabolic_watts(known.body.mass, still[i]);

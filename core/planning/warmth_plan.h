@@ -21,7 +21,7 @@ enum class WarmthGap { none, body_mass, body_height, suit, outside_range };
 struct GuestWarmth {
     GuestId guest;
     WarmthGap gap = WarmthGap::none;  ///< the rest holds only for none
-    std::optional<Minutes> low;       ///< poor fit, lean, still: the safe end of the band
+    std::optional<Minutes> low;       ///< towards poor fit, lean, still: the safe end of the band
     std::optional<Minutes> middle;
     std::optional<Minutes> high;
     std::optional<Minutes> chilled;           ///< the guest begins to feel cold, middle case

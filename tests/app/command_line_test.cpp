@@ -227,7 +227,7 @@ TEST(CommandLine, PicturesOfEveryTabCanBeMade) {
              QStringLiteral(":memory:")});
     EXPECT_EQ(outcome.code, 0) << outcome.err;
     EXPECT_EQ(QDir(folder.filePath(QStringLiteral("p"))).entryList({QStringLiteral("*.png")}).size(),
-              5);
+              8);
 }
 
 TEST(CommandLine, OpeningASampleLeavesTheRecordsEmpty) {

@@ -145,6 +145,10 @@ TEST(PlanJson, CarriesLeversWarmthLeadStaffEarsAndLungs) {
     ASSERT_EQ(sample.written["staff"].size(), plan.exposures.size());
     EXPECT_NEAR(sample.written["staff"][0]["no_fly_h"].get<double>(),
                 plan.exposures[0].no_fly.value(), 1e-6);
+    ASSERT_EQ(sample.written["cylinders"].size(), cylinder_types().size());
+    for (const json& cylinder : sample.written["cylinders"]) {
+        EXPECT_LT(cylinder["lift_full_kg"].get<double>(), cylinder["lift_empty_kg"].get<double>());
+    }
     const json& ears = sample.written["ears_and_lungs"];
     EXPECT_EQ(ears["cleared"].size(), plan.ears_and_lungs.ears.cleared.size());
     EXPECT_EQ(ears["held_breath"].size(), plan.ears_and_lungs.lungs.size());

@@ -71,6 +71,26 @@ void add_guest(const SessionDocument& document, const GuestId& guest,
          tr("%1: %2").arg(short_name(QString::fromStdString(body->guest->name)), said.join(u' '))});
 }
 
+/// "Cylinders in this water, empty and full: Steel 12 L sinks 0.9 kg and 3.9 kg; …"
+QString cylinders_in_this_water(const SessionDocument& document) {
+    const UnitSystem units = document.units();
+    const auto lift = [units](Kilograms kilograms) -> QString {
+        return kilograms.value() < 0.0
+                   ? tr("sinks %1").arg(text(-kilograms, units))
+                   : tr("lifts %1").arg(text(kilograms, units));
+    };
+    QStringList kinds;
+    for (const CylinderLift& cylinder : document.plan().cylinders) {
+        const CylinderType* type = find_cylinder_type(cylinder.type);
+        if (type == nullptr) continue;
+        kinds << tr("%1: empty %2, full %3")
+                     .arg(text(*type, units), lift(cylinder.empty), lift(cylinder.full));
+    }
+    return tr("Cylinders in this water, by usual models (from memory; the maker's "
+                               "figures prevail). %1.")
+        .arg(kinds.join(QStringLiteral("; ")));
+}
+
 }  // namespace
 
 std::vector<GasSentence> body_reasons(const SessionDocument& document, const GuestId& guest) {
@@ -82,7 +102,7 @@ std::vector<GasSentence> body_reasons(const SessionDocument& document, const Gue
            "for each kg of its mass (Webb and others, Proposed thermal limits for divers, 1976, "
            "from "
            "memory), were the group to stay at the depth from which the final ascent starts. In "
-           "brackets from a lean guest who keeps still in a suit of poor fit to a fatter one who "
+           "brackets from a leaner guest who keeps stiller in a suit of poorer fit to a fatter one who "
            "moves in one of good fit. Rely on the first, the safe side. Rounded down.")
             .arg(text(least_core, units)));
     say(tr("Feels cold: a net loss of 40 Wh/m² of a standard body (ISO 11079:2007, from memory)."));
@@ -109,6 +129,7 @@ std::vector<GasSentence> body_reasons(const SessionDocument& document, const Gue
            "sold, from memory; the maker's figure prevails.")
             .arg(text(*bcd_lift_of("S"), units), text(*bcd_lift_of("M"), units),
                  text(*bcd_lift_of("L"), units)));
+    say(cylinders_in_this_water(document));
     return reasons;
 }
 

@@ -136,7 +136,7 @@ QString others_at_risk(const SessionDocument& document, const GroupId& group, co
 
 QString when_too_cold(const GuestWarmth& warmth) {
     return warmth.middle ? tr("likely after %1").arg(too_cold_text(warmth))
-                         : tr("likely not within %1, in the worst case after %2")
+                         : tr("likely not within %1, in a bad case after %2")
                                .arg(text(longest_known), whole_minutes(*warmth.low));
 }
 
