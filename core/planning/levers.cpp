@@ -17,6 +17,7 @@ constexpr double skills_off = 3.0;           // min
 constexpr double skills_kept = 3.0;          // min
 constexpr double least_gain_minutes = 0.05;  // below that nobody would notice
 constexpr double least_gain_chance = 0.001;
+constexpr double noticeable_chance = 0.01;
 
 /// A group's breathers as the plan has them, but for one guest left out.
 LogGroup breathers_without(const std::vector<GuestGas>& guests, const GroupId& group,
@@ -199,9 +200,11 @@ GroupOutlook outlook_with(const Search& search, const Lever& lever) {
     return outlook(search.context, log);
 }
 
+/// A change that costs minutes must do something for the chance that people would notice.
 bool helps(const Lever& lever) {
-    return (lever.gain && lever.gain->value() >= least_gain_minutes) ||
-           lever.gain_completes >= least_gain_chance;
+    if (lever.gain && lever.gain->value() >= least_gain_minutes) return true;
+    const bool costs = lever.gain && lever.gain->value() < 0.0;
+    return lever.gain_completes >= (costs ? noticeable_chance : least_gain_chance);
 }
 
 /// Weighs a lever against the group's present outlook and keeps it if it helps.
