@@ -113,7 +113,7 @@ TEST(GaugeAndFill, AWarmFillLosesPressureInColdWater) {
     Scene scene = sound_scene();
     scene.session.guests[0].kit.cylinder->fill_temperature = celsius(45.0);
     scene.session.conditions.water_temperature = celsius(12.0);
-    const GuestGas& gas = plan_of(scene).guests[0];
+    const GuestGas gas = plan_of(scene).guests[0];
     EXPECT_GT(gas.lost_by_cooling.value(), 15.0);
     EXPECT_NEAR((gas.start_pressure + gas.lost_by_cooling).value(),
                 scene.session.guests[0].kit.cylinder->fill_pressure.value(), 1e-9);

@@ -37,6 +37,10 @@ GuestPage page_of(FindingCode code) {
         case FindingCode::screening_today_unanswered: return GuestPage::screening;
         case FindingCode::kit_missing:
         case FindingCode::cylinder_missing:
+        case FindingCode::bcd_cannot_hold:
+        case FindingCode::cannot_stay_down:
+        case FindingCode::lead_outside_range:
+        case FindingCode::cold_before_end:
         case FindingCode::ends_below_reserve:
         case FindingCode::minimum_gas_above_reserve: return GuestPage::kit;
         default: return GuestPage::person;

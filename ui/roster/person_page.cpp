@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QSignalBlocker>
+#include <QStringList>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -40,6 +41,17 @@ std::vector<ChoiceBox::Choice> breathing_choices() {
         choices.push_back({label(breathing), QString::number(static_cast<int>(breathing))});
     }
     return choices;
+}
+
+/// What the planned rate follows from, as far as it is more than the choice.
+QString planned_words(const BreathingSpread& breathing, const QString& rate) {
+    QStringList more;
+    if (breathing.mass_factor > 1.0) more << PersonPage::tr("body mass");
+    if (breathing.cold_factor > 1.0) more << PersonPage::tr("a suit thin for this water");
+    if (breathing.current_factor > 1.0) more << PersonPage::tr("current");
+    if (more.isEmpty()) return PersonPage::tr("Planned with %1, from the choice above").arg(rate);
+    return PersonPage::tr("Planned with %1, from the choice above and: %2")
+        .arg(rate, more.join(PersonPage::tr(", ")));
 }
 
 }  // namespace
@@ -260,7 +272,7 @@ void PersonPage::refresh_remarks(const Guest& guest) {
     const QString rate = text(gas->rmv, desk_.document().units());
     planned_rmv_->setText(gas->rmv_source == RmvSource::measured
                               ? tr("Planned with %1, as measured").arg(rate)
-                              : tr("Planned with %1, from the choice above").arg(rate));
+                              : planned_words(gas->breathing, rate));
 }
 
 void PersonPage::focus_name() {
