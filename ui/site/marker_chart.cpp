@@ -15,6 +15,7 @@
 namespace leadline {
 
 std::vector<ChartMark> chart_marks(double meters, double pixels, UnitSystem units, double room) {
+    if (!(meters > 0.0) || !(pixels > 0.0)) return {};  // nothing planned yet
     static constexpr std::array metric{0.5, 1.0, 2.0, 5.0, 10.0, 20.0};
     static constexpr std::array feet{1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0};
     const bool imperial = units == UnitSystem::imperial;
