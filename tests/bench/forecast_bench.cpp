@@ -12,7 +12,7 @@
 #include "core/planning/forecast.h"
 #include "core/planning/random_numbers.h"
 
-// What a simulated diver costs, in nanoseconds a diver and run ("ns_per_diver_run"):
+// What a simulated diver costs: time a diver and run ("per_diver_run"):
 //
 //   runs_of_a_group        the program's own runs: everything the forecast counts
 //   runs_written_plainly   the same dive with the standard library's generator and lognormal
@@ -47,8 +47,8 @@ RunSetup setup_for(std::size_t count) {
 }
 
 void per_diver_run(benchmark::State& state, std::size_t divers) {
-    state.counters["ns_per_diver_run"] = benchmark::Counter(
-        static_cast<double>(state.iterations()) * runs * static_cast<double>(divers) * 1e-9,
+    state.counters["per_diver_run"] = benchmark::Counter(
+        static_cast<double>(state.iterations()) * runs * static_cast<double>(divers),
         benchmark::Counter::kIsRate | benchmark::Counter::kInvert);
 }
 
