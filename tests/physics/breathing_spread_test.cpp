@@ -30,6 +30,12 @@ TEST_P(BreathingTable, AgreesWithTheTable) {
         expect_near(row, must(rmv_quantile(spread, row.number("input"))).value());
     } else if (check == "sigma") {
         expect_near(row, spread.sigma());
+    } else if (check == "stressed") {
+        expect_near(row, stressed_guest_rmv.value());
+    } else if (check == "current_factor") {
+        BreathingFacts facts = facts_of(row);
+        facts.current = static_cast<int>(row.number("input"));
+        expect_near(row, must(breathing_spread(facts)).current_factor);
     } else if (check == "mass_factor") {
         expect_near(row, spread.mass_factor);
     } else {
