@@ -32,6 +32,7 @@ std::vector<const char*> value_names(FindingCode code) {
             return {"end_pressure", "reserve", "time_to_reserve"};
         case FindingCode::minimum_gas_above_reserve: return {"minimum_gas", "reserve"};
         case FindingCode::staff_gas_below_minimum: return {"pressure_at_ascent", "minimum_gas"};
+        case FindingCode::staff_in_two_groups: return {"groups"};
         case FindingCode::group_unlikely_to_finish:
         case FindingCode::sharing_may_not_last: return {"chance_percent"};
         case FindingCode::staff_dives_over_limit: return {"dives", "allowed_dives"};

@@ -311,6 +311,19 @@ void check_group(const CheckContext& context, const Group& group, Findings& foun
     }
 }
 
+/// Somebody who is counted on in several groups can be at arm's reach of one.
+void check_staff_once(const Session& session, const StaffMember& member, Findings& found) {
+    int groups = 0;
+    for (const Group& group : session.groups) {
+        const bool needed = group.instructor == member.id || group.assistant == member.id;
+        if (needed && !guests_in(session, group.id).empty()) ++groups;
+    }
+    if (groups < 2) return;
+    Finding finding = own_finding(FindingCode::staff_in_two_groups, Severity::stop, member.id);
+    finding.values = {groups};
+    found.push_back(finding);
+}
+
 }  // namespace
 
 std::vector<Finding> check_people(const CheckContext& context) {
@@ -331,6 +344,7 @@ std::vector<Finding> check_people(const CheckContext& context) {
         }
     }
     for (const Group& group : session.groups) check_group(context, group, found);
+    for (const StaffMember& member : session.staff) check_staff_once(session, member, found);
     return found;
 }
 

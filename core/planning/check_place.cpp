@@ -23,6 +23,12 @@ public:
             finding.severity = Severity::stop;
             found_.push_back(finding);
         }
+        if (context_.session.rule_sets.empty()) {
+            Finding finding;
+            finding.code = FindingCode::no_rules_chosen;
+            finding.severity = Severity::stop;
+            found_.push_back(finding);
+        }
         return std::move(found_);
     }
 

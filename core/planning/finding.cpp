@@ -20,6 +20,7 @@ std::string name(FindingCode code) {
         case FindingCode::screening_today_unanswered: return "screening_today_unanswered";
         case FindingCode::ratio_exceeded: return "ratio_exceeded";
         case FindingCode::group_without_instructor: return "group_without_instructor";
+        case FindingCode::staff_in_two_groups: return "staff_in_two_groups";
         case FindingCode::group_empty: return "group_empty";
         case FindingCode::guest_without_group: return "guest_without_group";
         case FindingCode::no_guests: return "no_guests";
@@ -49,6 +50,7 @@ std::string name(FindingCode code) {
         case FindingCode::bcd_cannot_hold: return "bcd_cannot_hold";
         case FindingCode::cannot_stay_down: return "cannot_stay_down";
         case FindingCode::lead_outside_range: return "lead_outside_range";
+        case FindingCode::no_rules_chosen: return "no_rules_chosen";
         case FindingCode::logged_too_deep: return "logged_too_deep";
         case FindingCode::logged_depth_over_limit: return "logged_depth_over_limit";
         case FindingCode::logged_below_reserve: return "logged_below_reserve";

@@ -30,6 +30,7 @@ enum class FindingCode {
     screening_today_unanswered, ///<
     ratio_exceeded,             ///< places used, places allowed (RatioReason in `reason`)
     group_without_instructor,   ///<
+    staff_in_two_groups,        ///< groups that need the same person in the water at once
     group_empty,                ///<
     guest_without_group,        ///<
     no_guests,                  ///<
@@ -55,6 +56,7 @@ enum class FindingCode {
     descent_too_fast,           ///< planned or logged MetersPerMinute, allowed MetersPerMinute
     ear_step_over_locking,      ///< clearing step Meters, locking Meters
     emergency_line_missing,     ///<
+    no_rules_chosen,            ///< no limit of any rule set is checked
     cold_before_end,            ///< low Minutes of warmth, planned Minutes
     bcd_cannot_hold,            ///< lead carried Kilograms, lift assumed Kilograms
     cannot_stay_down,           ///< lead carried Kilograms, low Kilograms, high Kilograms

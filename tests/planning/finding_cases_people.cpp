@@ -96,6 +96,33 @@ FindingCase group_led_by_an_assistant() {
             [](Scene&) {}};
 }
 
+FindingCase staff_in_two_groups() {
+    const auto second_group = [](const StaffId& instructor) {
+        return [instructor](Scene& scene) {
+            Session& session = scene.session;
+            StaffMember other = session.staff.front();
+            other.id = StaffId("staff-2");
+            session.staff.push_back(other);
+            session.groups.push_back(Group{GroupId("red"), "Red", instructor, {}});
+            session.guests.back().group = GroupId("red");
+        };
+    };
+    return {FindingCode::staff_in_two_groups, "Twice", Severity::stop, first_instructor,
+            second_group(first_instructor), second_group(StaffId("staff-2"))};
+}
+
+FindingCase staff_of_an_empty_group() {
+    return {FindingCode::staff_in_two_groups, "EmptyGroup", Severity::stop, first_instructor,
+            [](Scene& scene) {
+                scene.session.groups.push_back(Group{GroupId("red"), "Red", {}, first_instructor});
+                scene.session.guests.back().group = GroupId("red");
+            },
+            [](Scene& scene) {
+                // A group without guests needs nobody.
+                scene.session.groups.push_back(Group{GroupId("red"), "Red", first_instructor, {}});
+            }};
+}
+
 FindingCase group_empty() {
     return {FindingCode::group_empty, "Empty", Severity::note, GroupId("red"),
             [](Scene& scene) {
@@ -180,6 +207,8 @@ std::vector<FindingCase> people_cases() {
         today_unanswered(),
         group_without_instructor(),
         group_led_by_an_assistant(),
+        staff_in_two_groups(),
+        staff_of_an_empty_group(),
         group_empty(),
         guest_without_group(),
         no_guests(),

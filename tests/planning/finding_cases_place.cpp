@@ -144,6 +144,11 @@ FindingCase emergency_line_missing() {
             [](Scene& scene) { scene.session.site.emergency_line = "VHF 16"; }};
 }
 
+FindingCase no_rules_chosen() {
+    return {FindingCode::no_rules_chosen, "NoRules", Severity::stop, whole_session,
+            [](Scene& scene) { scene.session.rule_sets.clear(); }, [](Scene&) {}};
+}
+
 }  // namespace
 
 std::vector<FindingCase> place_cases() {
@@ -152,7 +157,7 @@ std::vector<FindingCase> place_cases() {
             water_too_cold_for_an_age(),   minutes_in_cold_water(),  minutes_over_limit(),
             minutes_over_limit_of_an_age(), visibility_low(),        current_strong(),
             waves_high(),            ascent_too_fast(),              descent_too_fast(),
-            ear_step_over_locking(), emergency_line_missing()};
+            ear_step_over_locking(), emergency_line_missing(), no_rules_chosen()};
 }
 
 }  // namespace leadline

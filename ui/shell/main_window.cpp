@@ -45,6 +45,7 @@ MainWindow::Tab tab_for(const Finding& finding) {
         case FindingCode::waves_high:
         case FindingCode::descent_too_fast:
         case FindingCode::ear_step_over_locking:
+        case FindingCode::no_rules_chosen:
         case FindingCode::emergency_line_missing: return MainWindow::site_tab;
         case FindingCode::ascent_too_fast:
             // Planned for everybody, or logged by one guest.

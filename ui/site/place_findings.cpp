@@ -24,6 +24,7 @@ bool is_about_place(const Finding& finding) {
         case FindingCode::ascent_too_fast:
         case FindingCode::descent_too_fast:
         case FindingCode::ear_step_over_locking:
+        case FindingCode::no_rules_chosen:
         case FindingCode::emergency_line_missing: return true;
         default: return false;
     }

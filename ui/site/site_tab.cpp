@@ -51,6 +51,7 @@ QString field_for(FindingCode code) {
         case FindingCode::waves_high: return QStringLiteral("conditions_waves");
         case FindingCode::emergency_line_missing: return QStringLiteral("site_emergency_line");
         case FindingCode::minutes_over_limit: return QStringLiteral("quick_tour");
+        case FindingCode::no_rules_chosen:
         case FindingCode::ear_step_over_locking: return QStringLiteral("rule_sets");
         default: return {};
     }

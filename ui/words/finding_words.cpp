@@ -110,6 +110,9 @@ Pair place_words(const Finding& finding, const Values& v) {
             return {tr("Clearing every %1 is too seldom: the tube to the ear can lock after %2.")
                         .arg(v[0], v[1]),
                     tr("Clear in smaller steps.")};
+        case FindingCode::no_rules_chosen:
+            return {tr("No rules are chosen, so no limit of depth, age or ratio is checked."),
+                    tr("Tick the rules that apply on the Site tab.")};
         case FindingCode::emergency_line_missing:
             return {tr("No emergency number is entered for the site."),
                     tr("Enter the number to call; it is printed on every card.")};
@@ -165,6 +168,10 @@ Pair group_words(const Finding& finding, const Values& v) {
             return {tr("%1 places used, %2 allowed %3.")
                         .arg(v[0], v[1], ratio_cause(finding.reason)),
                     tr("Move guests to another group, add an instructor, or dive in turns.")};
+        case FindingCode::staff_in_two_groups:
+            return {tr("Is counted on in %1 groups at once.").arg(v[0]),
+                    tr("Give each group staff of its own, or let the groups dive one after the "
+                       "other in sessions of their own.")};
         case FindingCode::group_without_instructor:
             return {tr("Has no instructor."), tr("Name an instructor for the group.")};
         case FindingCode::group_empty: return {tr("Has no guests."), tr("Add guests or remove it.")};
