@@ -33,7 +33,7 @@ void check_lead(const GuestLead& lead, std::vector<Finding>& found) {
                               {lead.carried, lead.bcd_lift}));
     }
     if (lead.cannot_stay_down) {
-        found.push_back(about(lead.guest, FindingCode::cannot_stay_down, Severity::note,
+        found.push_back(about(lead.guest, FindingCode::cannot_stay_down, Severity::caution,
                               {lead.carried, lead.low, lead.high}));
     } else if (lead.carried < lead.low || lead.carried > lead.high) {
         found.push_back(about(lead.guest, FindingCode::lead_outside_range, Severity::note,

@@ -151,6 +151,10 @@ std::optional<GroupForecast> forecast_group(const GasContext& context, const Ses
     const RunSetup setup{context.dive.total().value(), runs, forecast_seed,
                          loads_per_liter(context, breathing), free_flow};
     if (const Result<RunSummary> summary = run_dives(log, setup)) forecast.runs = *summary;
+    // Judged by the error that the closed form expects of so many runs, and where nearly all or none
+    // last, by what a single run makes: runs that all go one way would otherwise have no error at all.
+    forecast.runs.completes_error =
+        std::sqrt(forecast.completes * (1.0 - forecast.completes) / runs) + 1.0 / runs;
     forecast.completes_after_free_flow = forecast.runs.completes_after_free_flow;
     forecast.sharing_lasts = sharing_lasts(context, session, group);
     return forecast;

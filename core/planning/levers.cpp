@@ -146,7 +146,8 @@ std::string with_thickness(const std::string& label, double millimeters) {
 std::optional<Lever> suit_lever(const Session& session, const Guest& guest) {
     const std::optional<Suit> now = read_suit_label(guest.kit.suit);
     const double wanted = usual_suit_millimeters(session.conditions.water_temperature);
-    if (!now || now->thickness_mm >= wanted) return std::nullopt;
+    // Millimetres tell the warmth of suits of one cut only.
+    if (!now || now->shorty || now->thickness_mm >= wanted) return std::nullopt;
     Lever lever;
     lever.kind = LeverKind::warmer_suit;
     lever.guest = guest.id;
@@ -158,7 +159,7 @@ std::optional<Lever> suit_lever(const Session& session, const Guest& guest) {
     double thickest = now->thickness_mm;
     for (const SuitStock& line : session.stock.suits) {
         const std::optional<Suit> suit = read_suit_label(line.suit);
-        if (!suit || suit->thickness_mm <= thickest) continue;
+        if (!suit || suit->shorty || suit->thickness_mm <= thickest) continue;
         if (free_suits(session, line.suit).value_or(0) < 1) continue;
         thickest = suit->thickness_mm;
         lever.suit = line.suit;

@@ -111,6 +111,35 @@ std::vector<CylinderLift> cylinder_lifts(const Environment& place) {
     return lifts;
 }
 
+/// What the planned dive does to a rested body, whoever leads it: a guest's.
+StaffExposure rested_exposure(const Session& session, const WaterColumn& water) {
+    Session alone;
+    alone.date = session.date;
+    alone.dive_time = session.dive_time;
+    alone.site = session.site;
+    alone.conditions = session.conditions;
+    alone.profile = session.profile;
+    StaffMember body;
+    body.id = StaffId("rested");
+    alone.staff.push_back(body);
+    alone.groups.push_back(Group{GroupId("rested"), {}, body.id, {}});
+    Guest guest;
+    guest.id = GuestId("rested");
+    guest.group = GroupId("rested");
+    alone.guests.push_back(guest);
+    return plan_staff_exposure(alone, body, water);
+}
+
+/// A dive after which nobody could go straight up is none for guests, whether staff is named or not.
+void check_rested(const StaffExposure& rested, std::vector<Finding>& findings) {
+    if (!rested.needs_stop) return;
+    Finding finding;
+    finding.code = FindingCode::staff_needs_stop;
+    finding.severity = Severity::stop;
+    finding.values = {rested.planned_time, rested.no_stop_left.value_or(longest_profile)};
+    findings.push_back(finding);
+}
+
 /// A chosen set that is not in the book would silently lift all its limits.
 Result<Done> check_rule_sets(const Session& session, const RuleBook& rules) {
     for (std::size_t i = 0; i < session.rule_sets.size(); ++i) {
@@ -186,6 +215,10 @@ Result<Plan> plan(const Session& session, const RuleBook& rules, int runs) {
     result.ears_and_lungs = std::move(*charts);
     result.cylinders = cylinder_lifts(result.environment);
 
+    // A guest waits for as long as the rules ask for, and longer after a dive that asks for more.
+    const StaffExposure rested = rested_exposure(session, *water);
+    result.limits.no_fly = std::max(result.limits.no_fly, rested.no_fly);
+
     const GasContext gas{*water,
                          session.profile,
                          session.conditions,
@@ -218,6 +251,7 @@ Result<Plan> plan(const Session& session, const RuleBook& rules, int runs) {
     append(result.findings, check_forecast(context, result.forecasts));
     append(result.findings, check_body(context, result.warmth, result.lead));
     append(result.findings, check_staff(context, result.exposures));
+    check_rested(rested, result.findings);
     apply_overrules(session, result.findings);
     std::stable_sort(result.findings.begin(), result.findings.end(),
                      [](const Finding& a, const Finding& b) {

@@ -70,7 +70,7 @@ TEST(CheckBody, WarnsOfABcdThatCannotHold) {
     EXPECT_EQ(std::get<Kilograms>(found[0].values.at(1)).value(), 13.0);
 }
 
-TEST(CheckBody, NotesAGuestWhoFloats) {
+TEST(CheckBody, WarnsOfAGuestWhoFloats) {
     GuestLead lead = sound_lead();
     lead.cannot_stay_down = true;
     lead.carried = Kilograms(1.0);
@@ -78,7 +78,7 @@ TEST(CheckBody, NotesAGuestWhoFloats) {
     // Too little lead is in it: one note is enough.
     EXPECT_EQ(names_of(found), "cannot_stay_down:guest-2");
     for (const Finding& finding : found) {
-        EXPECT_EQ(finding.severity, Severity::note);
+        EXPECT_EQ(finding.severity, Severity::caution);
         ASSERT_EQ(finding.values.size(), 3U);
         EXPECT_EQ(std::get<Kilograms>(finding.values[0]).value(), 1.0);
         EXPECT_EQ(std::get<Kilograms>(finding.values[1]).value(), 4.0);

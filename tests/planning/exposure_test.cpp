@@ -403,5 +403,19 @@ TEST(FlyingHours, AreThoseOfTheLongerGuidance) {
     EXPECT_EQ(exposure_of(training).no_fly.value(), 24.0);
 }
 
+TEST(RestedGuests, WaitLongerAfterADiveThatNeedsStopsAndMayNotMakeIt) {
+    Scene scene = sound_scene();
+    scene.session.profile = {{{Minutes(0), meters(0), Phase::surface},
+                              {Minutes(2), meters(12), Phase::descent},
+                              {Minutes(180), meters(12), Phase::tour},
+                              {Minutes(183), meters(0), Phase::ascent}}};
+    scene.session.groups.front().instructor = StaffId();  // nobody named: guests dive all the same
+    const Plan plan = plan_of(scene);
+    EXPECT_NE(find(plan.findings, FindingCode::staff_needs_stop, Subject{}), nullptr);
+    EXPECT_GE(plan.limits.no_fly.value(), 48.0);
+    const Plan plain = plan_of(sound_scene());
+    EXPECT_EQ(find(plain.findings, FindingCode::staff_needs_stop, Subject{}), nullptr);
+}
+
 }  // namespace
 }  // namespace leadline

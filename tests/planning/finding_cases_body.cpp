@@ -77,7 +77,7 @@ FindingCase lead_at_range_end(const std::string& what, bool high) {
 std::vector<FindingCase> body_cases() {
     return {cold_before_end(),
             lead_case(FindingCode::bcd_cannot_hold, "TooMuchLead", Severity::caution, 4.0, 25.0),
-            lead_case(FindingCode::cannot_stay_down, "TooLittleLead", Severity::note, 6.0, 0.0),
+            lead_case(FindingCode::cannot_stay_down, "TooLittleLead", Severity::caution, 6.0, 0.0),
             lead_at_range_end("AboveTheRange", true), lead_at_range_end("BelowTheRange", false)};
 }
 

@@ -295,7 +295,11 @@ void expect_sound(const Scene& scene, const Plan& plan) {
 
 /// A hundred thousand in all, in shards that run side by side.
 constexpr int shards = 20;
+#ifdef __SANITIZE_ADDRESS__
+constexpr int sessions_a_shard = 1'000;  // under the sanitizers a fifth, for the time it takes
+#else
 constexpr int sessions_a_shard = 5'000;
+#endif
 constexpr int runs_a_forecast = 20;  // the runs' own tests ask for more
 
 class RandomSessionShard : public testing::TestWithParam<int> {};

@@ -75,7 +75,7 @@ QString heading_help(int column) {
             return GuestBodyModel::tr(
                 "Start the check at the surface with this much; in brackets "
                 "from the least to the most it is likely to be, in the pieces "
-                "in stock. Too light is the safe side.");
+                "in stock. A guest who floats at the end cannot be held down: check near the end too.");
         case GuestBodyModel::carried_column:
             return GuestBodyModel::tr(
                 "What the guest carries: Roster, Kit. The next columns are for "

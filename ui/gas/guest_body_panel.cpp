@@ -17,8 +17,8 @@ GuestBodyPanel::GuestBodyPanel(SessionDocument& document, QWidget* parent)
            tr("No guests yet. Add them on the Roster tab with weight, height, suit and cylinder "
               "(page Kit); then this says who gets cold first and how much lead to try."),
            tr("Estimates. Shivering or the sign “cold” ends the dive, whatever stands here. Lead is "
-              "a starting value: check it at the surface before going down (common practice). Too "
-              "heavy is the greater danger, so take the lighter of two."),
+              "a starting value: check it at the surface before going down (common practice), and "
+              "allow for the air that will be breathed: a guest light at the end floats up."),
            tr("Why? Warmth and lead")});
 }
 

@@ -124,7 +124,7 @@ std::vector<GasSentence> body_reasons(const SessionDocument& document, const Gue
             .arg(text(Kilograms(1.0), units)));
     say(tr("Try first is the middle in the pieces that are in stock, or in whole kilograms. Too "
            "heavy "
-           "is the greater danger, too light a nuisance that the check at the surface finds. What "
+           "is the greater danger, but a guest too light floats up when the cylinder is nearly empty: at the surface with a full one, a guest should sink by what the air weighs. What "
            "the BCD lifts is taken from its size (S %1, M %2, L %3), the lower end of jackets as "
            "sold, from memory; the maker's figure prevails.")
             .arg(text(*bcd_lift_of("S"), units), text(*bcd_lift_of("M"), units),
