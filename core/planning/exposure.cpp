@@ -86,13 +86,17 @@ struct RoundTrip {
 /// The diver's tissues as time goes on at one surface pressure.
 class Body {
 public:
-    explicit Body(Pascals surface) : surface_(surface), loads_(tissues_at_rest(surface).value()) {}
+    /// @param judged  surface pressure that going up is judged against: where it is not known at
+    ///                which altitude a dive was made, the lower one allows less
+    Body(Pascals surface, Pascals judged)
+        : surface_(surface), judged_(judged), loads_(tissues_at_rest(surface).value()) {}
 
     [[nodiscard]] const TissueLoads& loads() const { return loads_; }
     [[nodiscard]] const Saturation& highest() const { return highest_; }
 
     void move_to(Pascals surface) {
         surface_ = surface;
+        judged_ = surface;
         highest_ = {};
         note();
     }
@@ -118,7 +122,7 @@ private:
     /// What going straight up from here would use.
     void note() {
         const Result<Saturation> now =
-            surfacing_saturation(loads_, surface_, house_gradient_factors.high);
+            surfacing_saturation(loads_, judged_, house_gradient_factors.high);
         const double share = now ? now->share : 2.0;
         if (share > highest_.share || highest_.leading == 0) {
             highest_ = {share, now ? now->leading : 1};
@@ -126,6 +130,7 @@ private:
     }
 
     Pascals surface_;
+    Pascals judged_;
     TissueLoads loads_;
     Saturation highest_;
 };
@@ -134,26 +139,15 @@ void Body::past_dive(PastDive& dive, Pascals gauge) {
     highest_ = {};
     const Pascals bottom = surface_ + gauge;
     const RoundTrip trip = RoundTrip::between(surface_, bottom, dive.deepest);
-    const double depth = dive.deepest.meters().value();
-    const double moving =
-        depth / assumed_ascent_rate.value() + depth / assumed_descent_rate.value();
-    const double rest = assumed_surface_time.value();
-    // As many ups and downs as there is time for; staying down, as if the rest had not been, loads
-    // more. A dive too short even for one is spent at the bottom.
-    const int fitting = static_cast<int>((dive.minutes + rest) / (moving + rest));
-    const int times = std::min(dive.ascents, fitting);
-    if (times < 1) {
-        pass(sure_leg(bottom, bottom, Minutes(dive.minutes)));
-    } else {
-        const double below = dive.minutes - times * moving - (times - 1) * rest;
-        const TissueLeg stay = sure_leg(bottom, bottom, Minutes(std::max(0.0, below) / times));
-        for (int i = 0; i < times; ++i) {
-            if (i > 0) loads_ = trip.rest.after(loads_);
-            loads_ = trip.down.after(loads_);
-            pass(stay);
-            loads_ = trip.up.after(loads_);
-        }
+    // The whole stated time at the deepest point, and the ups and downs on top without credit for the
+    // gas lost on the way: more ascents never make a dive look lighter.
+    const int times = std::max(1, dive.ascents);
+    const TissueLeg stay = sure_leg(bottom, bottom, Minutes(dive.minutes / times));
+    for (int i = 0; i < times; ++i) {
+        if (i > 0) excursion(trip);
+        pass(stay);
     }
+    loads_ = trip.up.after(loads_);
     dive.passed_limit = highest_.share > 1.0;
 }
 
@@ -313,7 +307,8 @@ StaffExposure plan_staff_exposure(const Session& session, const StaffMember& mem
     exposure.dives_now = is_in_the_water(session, member.id);
     std::vector<PastDive> dives = past_dives(member);
 
-    Body body(std::max(water.surface_pressure(), sea_level));
+    Body body(std::max(water.surface_pressure(), sea_level),
+              std::min(water.surface_pressure(), sea_level));
     live_through(dives, body, start, water);
     body.move_to(water.surface_pressure());
 

@@ -13,8 +13,9 @@
 namespace leadline {
 
 /// How an earlier dive, of which only depth, time and ascents are known, is taken: down at once,
-/// at the deepest point for all of its time, less what its ascents take. Common practice, no
-/// source, but for the ascent: U.S. Navy Diving Manual, 30 feet a minute, rounded down.
+/// at the deepest point for all of its time, the ascents on top without credit for the gas lost.
+/// Common practice, no source, but for the ascent: U.S. Navy Diving Manual, 30 feet a minute, rounded
+/// down. Whether it needed a stop is judged at the lower of sea level and the site's own pressure.
 inline constexpr MetersPerMinute assumed_descent_rate{30.0};
 inline constexpr MetersPerMinute assumed_ascent_rate{9.0};
 inline constexpr Minutes assumed_surface_time{1.0};

@@ -98,8 +98,8 @@ TEST(StaffExposure, OfTheProfileAgreesWithLegsTakenByHand) {
 }
 
 TEST(StaffExposure, OfAnEarlierDiveAgreesWithLegsTakenByHand) {
-    // 18 m for 40 min with two ascents, over 90 min before: down 0.6, up 2.0 min each, 1 min
-    // between.
+    // 18 m for 40 min with two ascents, over 90 min before: 20 min, up (2.0 min), 1 min there and down
+    // (0.6 min) with no credit for the gas lost, 20 min, up.
     const StaffExposure exposure = exposure_of(after({dive_at(0, 8, 20, 18.0, 40.0, 2)}));
     EXPECT_NEAR(exposure.surface_interval.value().value(), 90.0, 1e-9);
     TissueLoads loads = must(tissues_at_rest(sea().surface_pressure()));
@@ -111,13 +111,16 @@ TEST(StaffExposure, OfAnEarlierDiveAgreesWithLegsTakenByHand) {
     const auto go = [&](Pascals from, Pascals to, double minutes) {
         loads = must(after_leg(loads, from, to, Minutes(minutes)));
     };
-    const double stay = (40.0 - 2 * (18.0 / 30.0 + 18.0 / 9.0) - 1.0) / 2.0;
-    for (int i = 0; i < 2; ++i) {
-        if (i == 1) go(top, top, 1.0);
-        go(top, bottom, 18.0 / 30.0);
-        go(bottom, bottom, stay);
-        go(bottom, top, 18.0 / 9.0);
+    go(bottom, bottom, 20.0);
+    const TissueLoads before = loads;
+    go(bottom, top, 18.0 / 9.0);
+    go(top, top, 1.0);
+    go(top, bottom, 18.0 / 30.0);
+    for (std::size_t i = 0; i < loads.nitrogen.size(); ++i) {
+        loads.nitrogen[i] = std::max(loads.nitrogen[i], before.nitrogen[i]);
     }
+    go(bottom, bottom, 20.0);
+    go(bottom, top, 18.0 / 9.0);
     go(top, top, 90.0);
     const NoStop limit =
         must(no_stop_time(loads, sea().absolute_pressure(meters(8.0)), top, 0.70));
@@ -401,6 +404,18 @@ TEST(FlyingHours, AreThoseOfTheLongerGuidance) {
     Session training = after({});
     training.staff.front().extra_ascents = 1;
     EXPECT_EQ(exposure_of(training).no_fly.value(), 24.0);
+}
+
+TEST(StaffExposure, OfAnEarlierDiveIsNeverLighterForMoreAscents) {
+    for (const double depth : {6.0, 12.0, 18.0, 25.0}) {
+        double last = 1e9;
+        for (const int ascents : {1, 2, 5, 8, 12, 30}) {
+            const StaffExposure exposure =
+                exposure_of(after({dive_at(0, 6, 0, depth, 60.0, ascents)}));
+            EXPECT_LE(no_stop(exposure), last + 1e-9) << depth << " m, " << ascents;
+            last = no_stop(exposure);
+        }
+    }
 }
 
 TEST(RestedGuests, WaitLongerAfterADiveThatNeedsStopsAndMayNotMakeIt) {
