@@ -87,14 +87,10 @@ Result<BreathingSpread> breathing_spread(const BreathingFacts& facts) {
     const double sigma = total_sigma(facts);
     spread.shared_sigma = shared_breathing_sigma;
     spread.own_sigma = std::sqrt(sigma * sigma - shared_breathing_sigma * shared_breathing_sigma);
-    if (facts.measured) {
-        spread.median = *facts.measured;
-        return spread;
-    }
-    spread.mass_factor = mass_factor(facts);
+    spread.mass_factor = facts.measured ? 1.0 : mass_factor(facts);
     spread.cold_factor = cold_factor(facts);
     spread.current_factor = current_factors[static_cast<std::size_t>(facts.current)];
-    spread.median = planning_rmv(facts.breathing) *
+    spread.median = facts.measured.value_or(planning_rmv(facts.breathing)) *
                     (spread.mass_factor * spread.cold_factor * spread.current_factor);
     return spread;
 }

@@ -55,7 +55,8 @@ double usual_suit_millimeters(Kelvins water);
 ///  - current: 1, 1.05, 1.15, 1.3. Common practice, no source; that swimming harder costs this much and
 ///    more: Dwyer & Lanphier, Oxygen consumption in underwater swimming (threefold oxygen uptake from
 ///    0.5 to 1.2 knots)
-/// Mass, cold and current are in a measured RMV already.
+/// Mass is in a measured RMV already. The cold and the current of the day it was measured are too, but
+/// nobody knows them: today's come on top, the safe side.
 ///
 /// Spread: sigma of ln RMV, 0.27 in all where nothing is known, which puts a factor of two between
 /// the 10 % and the 90 % breather; 0.30 nervous, 0.22 calm or 20 and more dives, 0.15 measured.

@@ -74,6 +74,7 @@ ordered_json lever_json(const Lever& lever) {
     to["group"] = lever.group.text;
     put_change(to, lever);
     put_result(to, "gain_min", lever.gain);
+    if (lever.gain_is_least) to["gain_is_least"] = true;
     put_result(to, "chance_to_complete", lever.completes);
     put_result(to, "gain_in_chance", lever.gain_completes);
     return to;

@@ -182,14 +182,17 @@ GuestGas plan_guest_gas(const GasContext& context, const Guest& guest) {
     const std::size_t corner = final_ascent_start(context.profile);
     const BarMinutes ascent_load =
         context.dive.total() - context.dive.load_at(context.profile.points[corner].time);
+    // A gauge that reads too high shows the minimum gas while there is less.
+    const Moles allowance = gauge.content(gauge_error) - gauge.content(Bars(0.0));
     const Moles leave = std::max(reserve + moles_breathed(context, gas.rmv, ascent_load),
-                                 minimum_gas_content(context, gauge));
-    gas.leave_pressure = gauge.reading(leave);
+                                 minimum_gas_content(context, gauge) + allowance);
+    // The allowance is an amount, which at this pressure makes hardly less than the error itself.
+    gas.leave_pressure = std::max(gauge.reading(leave), gas.minimum_gas + gauge_error);
     const Moles at_tour =
         gas.content - moles_breathed(context, gas.rmv,
                                      context.dive.load_at(tour_start(context.profile)));
     const Moles turn = at_tour > leave ? leave + (at_tour - leave) / 2.0 : leave;
-    gas.turn_pressure = gauge.reading(turn);
+    gas.turn_pressure = std::max(gauge.reading(turn), gas.leave_pressure);
 
     gas.load_to_reserve = loads.to_reserve;
     gas.load_to_turn = load_for(context, gas.rmv, gas.content - turn);
@@ -211,7 +214,7 @@ void plan_staff(const GasContext& context, const Session& session, const Group& 
     const std::size_t corner = final_ascent_start(context.profile);
     const BarMinutes load = context.dive.load_at(context.profile.points[corner].time);
     const Moles left = *content - moles_breathed(context, planning_staff_rmv, load);
-    result.instructor_minimum_gas = minimum_gas_pressure(context, *type);
+    result.instructor_minimum_gas = minimum_gas_pressure(context, *type) + gauge_error;
     result.instructor_at_ascent = Gauge{context, *type}.reading(left);
 }
 

@@ -221,7 +221,8 @@ void consider(const Search& search, std::vector<Lever>& levers, Lever lever) {
         after = outlook_with(search, lever);
     }
     const std::optional<Minutes>& before = search.forecast.first_at_reserve.middle;
-    if (before && after.first_at_reserve) lever.gain = *after.first_at_reserve - *before;
+    lever.gain_is_least = before && !after.first_at_reserve;
+    if (before) lever.gain = after.first_at_reserve.value_or(longest_profile) - *before;
     lever.completes = after.completes;
     lever.gain_completes = after.completes - search.forecast.completes;
     if (helps(lever)) levers.push_back(std::move(lever));

@@ -52,6 +52,7 @@ struct GuestGas {
     Liters content_volume{};      ///< free air, see free_air_volume()
     Liters used_volume{};
     Bars end_pressure{};          ///< gauge at the end of the planned dive; 0 when it ran out
+    // Readings to act by; where the minimum gas decides, they allow for gauge_error.
     Bars turn_pressure{};         ///< half of what the tour may use is gone: go back
     Bars leave_pressure{};        ///< start the ascent now to surface with the reserve
     Bars minimum_gas{};           ///< enough in this cylinder for two, stressed, from the deepest point
@@ -73,7 +74,8 @@ struct GroupGas {
     std::optional<Minutes> reserve_reached; ///< by the limiting guest
     Minutes ends_at{};                      ///< planned end, or earlier: limiting guest must go up
     bool cut_short = false;                 ///< ends_at lies before the planned end
-    /// What must stay in the instructor's cylinder to bring one guest up; none: no cylinder known.
+    /// Reading below which the instructor's cylinder may not bring one guest up, gauge_error allowed
+    /// for; none: no cylinder known.
     std::optional<Bars> instructor_minimum_gas;
     /// What is planned to be left in it when the final ascent starts.
     std::optional<Bars> instructor_at_ascent;
@@ -130,8 +132,9 @@ struct Lever {
     std::string suit;                ///< warmer_suit: the new label
     bool stock_known = false;        ///< cylinder, suit: one is free by the stock on record
     /// Gain in the median time at which the group's first is at the reserve, staying at depth; none:
-    /// one of the two times is later than 240 min.
+    /// that time is later than 240 min already.
     std::optional<Minutes> gain;
+    bool gain_is_least = false;      ///< the new time is later than 240 min: the gain is at least this
     double gain_completes = 0.0;     ///< in the chance that all last the planned dive
     double completes = 0.0;          ///< that chance afterwards
     double other_group_change = 0.0; ///< swap: change of the other group's chance

@@ -96,14 +96,15 @@ TEST(BreathingSpreadTest, GrowsWithMassColdThinSuitAndCurrent) {
     EXPECT_NEAR(spread_of(facts).cold_factor, 1.1, 1e-9) << "cold even in the right suit";
 }
 
-TEST(BreathingSpreadTest, TakesAMeasuredRateAsItIs) {
+TEST(BreathingSpreadTest, TakesAMeasuredRateWithTodaysColdAndCurrentOnTop) {
     BreathingFacts facts;
     facts.measured = LitersPerMinute(17.5);
     facts.body_mass = Kilograms(150.0);
+    const BreathingSpread spread = spread_of(facts);
+    EXPECT_EQ(spread.median.value(), 17.5) << "mass is in it already";
     facts.water = Celsius(5.0);
     facts.current = 3;
-    const BreathingSpread spread = spread_of(facts);
-    EXPECT_EQ(spread.median.value(), 17.5);
+    EXPECT_NEAR(spread_of(facts).median.value(), 17.5 * 1.1 * 1.3, 1e-9);
     EXPECT_LT(spread.sigma(), spread_of({}).sigma());
 }
 

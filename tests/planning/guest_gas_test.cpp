@@ -40,7 +40,9 @@ TEST(GuestGas, AgreesWithASumByHand) {
     scene.session.site.latitude = Degrees(45.0);
     scene.session.conditions.barometer = Pascals(101325.0);
     scene.session.conditions.water_temperature = celsius(4.0);
-    scene.session.guests.front().measured_rmv = LitersPerMinute(25.0);
+    // Measured, and a tenth more for water that is cold in any wetsuit.
+    scene.session.guests.front().measured_rmv = LitersPerMinute(25.0 / 1.1);
+    scene.session.guests.front().kit.suit = "dry suit";
     scene.session.profile = {{{Minutes(0), meters(0), Phase::surface},
                               {Minutes(0.5), meters(10), Phase::tour},
                               {Minutes(10.5), meters(10), Phase::tour},
@@ -49,7 +51,7 @@ TEST(GuestGas, AgreesWithASumByHand) {
     const double load = 10.0 * bottom + 1.0 * (1.01325 + bottom) / 2.0;
     const double moles = 25.0 * 1e-3 * load * 1e5 / (8.3145 * 277.15);
     const GuestGas gas = plan_of(scene).guests.front();
-    EXPECT_EQ(gas.rmv.value(), 25.0);
+    EXPECT_NEAR(gas.rmv.value(), 25.0, 1e-9);
     EXPECT_NEAR(gas.used.value(), moles, 0.002 * moles);
     EXPECT_GE(gas.used.value(), moles);  // Z below 1: more air, the safe side
 }
@@ -175,7 +177,8 @@ TEST(LeavePressure, IsNeverBelowTheMinimumGas) {
     rule_of(scene.rules, RuleKind::reserve_pressure_bar).value = 10.0;
     const GuestGas gas = plan_of(scene).guests.front();
     EXPECT_GT(gas.minimum_gas.value(), 15.0);
-    EXPECT_NEAR(gas.leave_pressure.value(), gas.minimum_gas.value(), 1e-6);
+    // With what a gauge may read too high.
+    EXPECT_NEAR(gas.leave_pressure.value(), (gas.minimum_gas + gauge_error).value(), 1e-6);
 }
 
 TEST(TurnPressure, HalvesWhatTheTourMayUse) {

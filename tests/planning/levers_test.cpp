@@ -159,6 +159,18 @@ TEST(Levers, SwapOnlyWhenTheWorseOfTheTwoGroupsIsBetterOff) {
         << "the better group has nothing to gain";
 }
 
+TEST(Levers, ThatLeadBeyondTheLongestTimeComeFirst) {
+    Scene scene = lever_scene();
+    scene.session.profile = standard_profile(meters(2.5), meters(2.0), Minutes(8), Minutes(20));
+    for (Guest& guest : scene.session.guests) guest.measured_rmv = LitersPerMinute(6.0);
+    scene.session.guests[1].measured_rmv = LitersPerMinute(10.0);
+    scene.session.guests[0].kit.cylinder->type = CylinderTypeId("steel-15");
+    const Plan plan = plan_of(scene);
+    const Lever& best = plan.levers.front();
+    EXPECT_TRUE(best.gain_is_least);
+    EXPECT_NEAR(best.gain->value(), 240.0 - blue(plan).first_at_reserve.middle->value(), 1e-9);
+}
+
 TEST(Levers, OfAGuestWhoIsGoneChangeNothing) {
     const Scene scene = lever_scene();
     for (Lever one : plan_of(scene).levers) {

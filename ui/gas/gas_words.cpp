@@ -160,6 +160,17 @@ GasSentence group_answer(const SessionDocument& document, const GroupGas& gas) {
         return {std::nullopt, tr("%1: nobody in this group yet.").arg(group)};
     }
     const GroupForecast* forecast = find_forecast(document.plan(), gas.group);
+    const auto has_cylinder = [&](const GuestGas& one) {
+        return one.group == gas.group && one.has_cylinder;
+    };
+    const std::vector<GuestGas>& all = document.plan().guests;
+    if (forecast == nullptr && std::any_of(all.begin(), all.end(), has_cylinder)) {
+        return {Severity::caution,
+                with_word(Severity::caution,
+                          tr("%1: too many guests in one group for a forecast. Form groups of at "
+                             "most 100.")
+                              .arg(group))};
+    }
     if (forecast == nullptr) {
         return {Severity::caution,
                 with_word(Severity::caution,

@@ -92,7 +92,8 @@ QString gas_heading_help(int column, UnitSystem units) {
                       "source. Rounded up.");
         case GuestGasModel::leave_column:
             return tr("Start the ascent now to surface with the reserve, and never with less than "
-                      "the minimum for two. Rounded up.");
+                      "the minimum for two and the %1 that a gauge may read too high. Rounded up.")
+                .arg(text(gauge_error, units, Rounding::up));
         case GuestGasModel::minimum_column:
             return tr("Enough in this cylinder for guest and instructor, both stressed (%1 and "
                       "%2, common practice): one minute at the deepest point, then up at the "

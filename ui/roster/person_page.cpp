@@ -44,14 +44,18 @@ std::vector<ChoiceBox::Choice> breathing_choices() {
 }
 
 /// What the planned rate follows from, as far as it is more than the choice.
-QString planned_words(const BreathingSpread& breathing, const QString& rate) {
+QString planned_words(const GuestGas& gas, const QString& rate) {
+    const BreathingSpread& breathing = gas.breathing;
+    const QString from = gas.rmv_source == RmvSource::measured
+                             ? PersonPage::tr("as measured")
+                             : PersonPage::tr("from the choice above");
     QStringList more;
     if (breathing.mass_factor > 1.0) more << PersonPage::tr("body mass");
     if (breathing.cold_factor > 1.0) more << PersonPage::tr("a suit thin for this water");
     if (breathing.current_factor > 1.0) more << PersonPage::tr("current");
-    if (more.isEmpty()) return PersonPage::tr("Planned with %1, from the choice above").arg(rate);
-    return PersonPage::tr("Planned with %1, from the choice above and: %2")
-        .arg(rate, more.join(PersonPage::tr(", ")));
+    if (more.isEmpty()) return PersonPage::tr("Planned with %1, %2").arg(rate, from);
+    return PersonPage::tr("Planned with %1, %2 and: %3")
+        .arg(rate, from, more.join(PersonPage::tr(", ")));
 }
 
 }  // namespace
@@ -270,9 +274,7 @@ void PersonPage::refresh_remarks(const Guest& guest) {
     const GuestGas* gas = find_gas(desk_.document().plan(), guest.id);
     if (gas == nullptr) return planned_rmv_->clear();
     const QString rate = text(gas->rmv, desk_.document().units());
-    planned_rmv_->setText(gas->rmv_source == RmvSource::measured
-                              ? tr("Planned with %1, as measured").arg(rate)
-                              : planned_words(gas->breathing, rate));
+    planned_rmv_->setText(planned_words(*gas, rate));
 }
 
 void PersonPage::focus_name() {

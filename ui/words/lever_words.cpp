@@ -122,6 +122,7 @@ QString gain_of(const Lever& lever) {
     if (minutes <= -noticed) return tr("−%1").arg(text(Minutes(-minutes), Rounding::up));
     if (minutes < noticed) return text(Minutes(0.0));
     if (minutes < 1.0) return tr("under %1").arg(text(Minutes(1.0)));
+    if (lever.gain_is_least) return tr("over +%1").arg(text(*lever.gain, Rounding::down));
     return tr("+%1").arg(text(*lever.gain, Rounding::down));
 }
 
