@@ -15,6 +15,8 @@ struct Band {
 
 /// Age taken for a guest whose birth date is not known: an adult of 35 years.
 inline constexpr int assumed_adult_years = 35;
+/// Age where only that it is a child is known: common practice, no source.
+inline constexpr int assumed_child_years = 12;
 /// Up to this age the children's equations hold.
 inline constexpr int last_child_years = 15;
 

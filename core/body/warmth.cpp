@@ -27,10 +27,6 @@ constexpr double closing_muscle = 0.058;              // m2K/W
 constexpr double outward_share = 0.5;                 // of fat and open muscle, beyond the shell
 constexpr double resting_flux = 58.0;                 // W/m2, 1 met
 constexpr double flux_scale = 60.0;                   // W/m2
-// Before the dive vessels are open, and the shell lies between core and skin as its resistances
-// do.
-constexpr double resting_shell =
-    resting_skin.value() + outward_share * (resting_core.value() - resting_skin.value());
 constexpr double skin_closed = 303.15;                // K
 constexpr double water_film = 1.0 / 230.0;            // m2K/W
 constexpr double suited_share = 0.81;
@@ -120,7 +116,8 @@ public:
           per_mass_(1.0 / body.mass.value()),
           fixed_(fat_insulation(body) + open_muscle),
           breath_(breath_loss(place.ventilation.value(), place.water.value())),
-          water_(place.water.value()) {}
+          water_(place.water.value()),
+          shell_(resting_shell(body).value()) {}
 
     /// @returns an error of the suit's insulation (a range checked there)
     Result<Done> walk(const HeatLeg& leg, bool stop_at_limit, double longest_step) {
@@ -262,7 +259,7 @@ private:
     BreathLoss breath_;
     double water_;           // K
     double core_ = resting_core.value();
-    double shell_ = resting_shell;
+    double shell_;
     double shell_rate_ = 0.0;       // K/min
     double to_water_ = 0.0;         // W/K, from the shell
     double skin_share_ = 1.0;       // of the difference between shell and water
@@ -274,6 +271,11 @@ private:
 };
 
 }  // namespace
+
+Kelvins resting_shell(const HeatBody& body) {
+    const double inner = (1.0 - outward_share) * (fat_insulation(body) + open_muscle);
+    return Kelvins(resting_core.value() - resting_flux * inner);
+}
 
 Result<double> metabolic_watts(Kilograms mass, double oxygen_of_80) {
     if (auto error = outside_mass(mass)) return *error;

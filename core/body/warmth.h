@@ -32,7 +32,7 @@ namespace leadline {
 inline constexpr double body_heat_capacity = 3470.0;
 inline constexpr double shell_share = 0.5;
 
-/// Temperatures before the dive: core 37 C, skin 33.7 C.
+/// Temperatures before the dive: core 37 C; skin 33.7 C, at which vessels are open. See resting_shell().
 /// @source  Gagge, Stolwijk & Nishi, ASHRAE Trans. 77 (1971) 247-262, neutral skin (from memory)
 inline constexpr Kelvins resting_core{310.15};
 inline constexpr Kelvins resting_skin{306.85};
@@ -88,6 +88,13 @@ struct HeatRun {
     double produced_joules = 0.0;
     double lost_joules = 0.0;
 };
+
+/// Temperature of the shell before the dive: vessels open, and the heat of a resting body (58 W/m2, 1
+/// met: ISO 8996, from memory) flowing out through the inner half of its own tissue. A lean body's
+/// shell is nearer to its core; one shell temperature for all would let the core of a lean child fall
+/// in water that warms it.
+/// @param body  as ImmersedDiver::make() wants it
+Kelvins resting_shell(const HeatBody& body);
 
 /// Heat made by the body at an oxygen uptake that a swimmer of 80 kg would have; people of other
 /// mass make it in proportion to m^0.75.

@@ -9,6 +9,7 @@
 #include "core/body/composition.h"
 #include "core/body/suit.h"
 #include "core/physics/range.h"
+#include "core/planning/body_age.h"
 #include "core/planning/cylinder.h"
 
 namespace leadline {
@@ -48,9 +49,9 @@ public:
     static Result<Diver> make(const Session& session, const Guest& guest, const Suit& suit,
                               const WaterColumn& water, Bars reserve) {
         Diver diver(water, suit);
-        const int age = guest.birth_date ? age_in_years(*guest.birth_date, session.date)
-                                         : assumed_adult_years;
-        if (const auto done = diver.take_body(guest, age); !done) return done.error();
+        if (const auto done = diver.take_body(guest, body_age(session, guest)); !done) {
+            return done.error();
+        }
         const Kelvins cold = session.conditions.water_temperature;
         if (const auto done = diver.take_cylinder(*guest.kit.cylinder, cold, reserve); !done) {
             return done.error();

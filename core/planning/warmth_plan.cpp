@@ -8,6 +8,7 @@
 #include "core/body/breathing.h"
 #include "core/body/composition.h"
 #include "core/body/warmth.h"
+#include "core/planning/body_age.h"
 
 namespace leadline {
 namespace {
@@ -53,7 +54,8 @@ public:
         std::vector<HeatLeg> legs = legs_to(corner, which);
         const Minutes rest = longest_profile - profile_.points[corner].time;
         if (rest > Minutes(0.0)) {
-            legs.push_back({rest, pressures_[corner], pressures_[corner], which.tour_watts});
+            legs.push_back({rest, pressures_[corner], pressures_[corner],
+                            has_tour() ? which.tour_watts : which.still_watts});
         }
         return legs;
     }
@@ -82,6 +84,11 @@ public:
     }
 
 private:
+    [[nodiscard]] bool has_tour() const {
+        return std::any_of(profile_.points.begin(), profile_.points.end(),
+                           [](const ProfilePoint& point) { return point.phase == Phase::tour; });
+    }
+
     static Minutes total(const std::vector<HeatLeg>& legs) {
         Minutes sum{0.0};
         for (const HeatLeg& leg : legs) sum += leg.duration;
@@ -106,15 +113,11 @@ WarmthGap first_gap(const Guest& guest, const std::optional<Suit>& suit) {
     return WarmthGap::none;
 }
 
-int age_of(const Session& session, const Guest& guest) {
-    return guest.birth_date ? age_in_years(*guest.birth_date, session.date) : assumed_adult_years;
-}
-
 Result<Known> known_of(const Session& session, const Guest& guest, const Suit& suit) {
     const Result<SquareMeters> surface = body_surface(*guest.body_mass, *guest.body_height);
     if (!surface) return surface.error();
     const Result<Band> fat =
-        fat_fraction(*guest.body_mass, *guest.body_height, age_of(session, guest));
+        fat_fraction(*guest.body_mass, *guest.body_height, body_age(session, guest));
     if (!fat) return fat.error();
     Known known;
     known.body = {*guest.body_mass, *surface, fat->middle};

@@ -32,15 +32,17 @@ struct GuestWarmth {
     double core_fall_kelvin = 0.0;            ///< over the planned dive, middle; below 0: a rise
 };
 
-/// The guest's warmth. Age from the birth date on the session's date; none: an adult. Breathing by
-/// the guest's planning RMV.
+/// The guest's warmth. Age from the birth date on the session's date; none: an adult, or a child of 12
+/// where the guest is said to breathe as a child. Breathing by the guest's planning RMV.
 ///
-///     case     fit of the suit   body fat   oxygen uptake of an 80 kg swimmer, still / touring
+///     end      fit of the suit   body fat   oxygen uptake of an 80 kg swimmer, still / touring
 ///     low      poor              low        0.55 / 0.55 L/min
 ///     middle   usual             middle     0.64 / 0.95
 ///     high     good              high       0.73 / 1.05
 ///
-/// Oxygen: at rest in water 0.64 +/- 0.09 (Knafelc 1989), towed in a wetsuit 1.05 (Arieli et al.
+/// The band's low and high cases go 1/sqrt(3) of the way from the middle to these ends, in all three at
+/// once: independent spreads add as squares (JCGM 100:2008, 5.1.2). Staying at depth takes the touring
+/// uptake where the profile has a tour, else the still one. Oxygen: at rest in water 0.64 +/- 0.09 (Knafelc 1989), towed in a wetsuit 1.05 (Arieli et al.
 /// 1997); 0.95 for a slow tour is common practice, no source. Skills are taken as still. Should
 /// another case end before the low one (it has not been seen), the times are put in order: the
 /// earliest is low.

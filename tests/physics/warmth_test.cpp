@@ -161,8 +161,7 @@ TEST(HeatBalance, Closes) {
             trial.minutes = 87.3;
             const HeatRun run = trial.run();
             const double half = 0.5 * body_heat_capacity * trial.mass;
-            const double shell_before =
-                0.5 * (resting_core.value() + resting_skin.value());
+            const double shell_before = resting_shell(trial.body()).value();
             const double stored = half * (run.core - resting_core).value() +
                                   half * (run.shell.value() - shell_before);
             EXPECT_NEAR(stored, run.produced_joules - run.lost_joules, 1e-3);
@@ -217,7 +216,7 @@ TEST(HeatBalance, FollowsTheClosedFormOfTwoNodes) {
     const double shell_end = trial.water + trial.watts / outer;
     const double core_end = shell_end + trial.watts / inner;
     const double core0 = 37.0 - core_end;
-    const double shell0 = 0.5 * (37.0 + 33.7) - shell_end;
+    const double shell0 = Celsius(resting_shell(body)).value() - shell_end;
     const double t = 3600.0;
     const double c = std::exp(mean * t) * std::cosh(root * t);
     const double s = std::exp(mean * t) * std::sinh(root * t) / root;
@@ -236,6 +235,19 @@ TEST(HeatBalance, LetsNoWorkHeatTheCoreWhileTheShellCanTakeIt) {
         EXPECT_LE(run.core.value(), resting_core.value() + 1e-9) << water;
         EXPECT_LE(run.shell.value(), run.core.value() + 1e-9) << water;
     }
+}
+
+TEST(HeatBalance, LetsNoLeanChildCoolInWaterThatWarmsIt) {
+    Trial child;
+    child.mass = 30.0;
+    child.height = 1.38;
+    child.fat = 0.08;
+    child.water = 34.0;
+    child.watts = must(metabolic_watts(Kilograms(30.0), 0.64));
+    child.minutes = 15.0;
+    const HeatRun run = child.run();
+    ASSERT_GT(run.produced_joules, run.lost_joules);
+    EXPECT_NEAR(run.core.value(), resting_core.value(), 0.05);
 }
 
 TEST(HeatBalance, GivesFewerMinutesColderDeeperThinnerLeanerSmaller) {

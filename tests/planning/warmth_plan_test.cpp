@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "core/body/composition.h"
 #include "tests/planning/scene.h"
 
 namespace leadline {
@@ -158,6 +159,38 @@ TEST(GuestWarmthNumbers, HoldForAProfileThatOnlyTouchesItsDeepestPoint) {
     EXPECT_EQ(warmth.gap, WarmthGap::none);
     EXPECT_GT(warmth.heat_loss_watts, 100.0);
     EXPECT_TRUE(warmth.low);
+}
+
+TEST(WarmthPlan, GivesALeanChildMoreMinutesInWarmerWaterAndInAThickerSuit) {
+    Session session = sound_scene().session;
+    Guest& child = session.guests[0];
+    child.body_mass = Kilograms(30.0);
+    child.body_height = Meters(1.38);
+    child.birth_date = day(2016, 1, 1);
+    child.breathing = BreathingClass::child;
+    const auto low = [&](double water, const char* suit) {
+        session.conditions.water_temperature = celsius(water);
+        child.kit.suit = suit;
+        return plan_guest_warmth(session, child, water_of(session)).low.value_or(Minutes(1e3));
+    };
+    for (double water = 14.0; water < 30.0; water += 2.0) {
+        EXPECT_LT(low(water, "3 mm").value(), low(water + 2.0, "3 mm").value()) << water;
+        EXPECT_LT(low(water, "3 mm").value(), low(water, "7 mm").value()) << water;
+    }
+}
+
+TEST(WarmthPlan, TakesAChildWithoutABirthDateForAChild) {
+    Session session = sound_scene().session;
+    Guest& child = session.guests[0];
+    child.body_mass = Kilograms(32.0);
+    child.body_height = Meters(1.38);
+    child.birth_date.reset();
+    child.breathing = BreathingClass::child;
+    session.conditions.water_temperature = celsius(18.0);
+    const auto unknown = plan_guest_warmth(session, child, water_of(session)).middle;
+    child.birth_date = day(2026 - assumed_child_years, 1, 1);
+    EXPECT_EQ(unknown->value(),
+              plan_guest_warmth(session, child, water_of(session)).middle->value());
 }
 
 }  // namespace
