@@ -9,11 +9,11 @@
 #include <QTableView>
 #include <QToolButton>
 
+#include "figure_panel_fixture.h"
 #include "site_gas_walk.h"
 #include "ui/gas/guest_body_model.h"
 #include "ui/gas/guest_body_panel.h"
 #include "ui/gas/short_names.h"
-#include "ui_fixture.h"
 
 namespace leadline::testing {
 namespace {
@@ -23,24 +23,9 @@ using ::testing::Not;
 using ::testing::StartsWith;
 using Column = GuestBodyModel::Column;
 
-class GuestBodyTest : public DocumentTest {
+class GuestBodyTest : public FigurePanelTest<GuestBodyPanel> {
 protected:
-    void SetUp() override { start("mountain-lake"); }
-    void start(const char* sample_name) {
-        open(sample_name);
-        panel_ = std::make_unique<GuestBodyPanel>(document_);
-        panel_->resize(1240, 760);
-        panel_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(panel_.get()));
-        table_ = child<QTableView>(*panel_, "body_table");
-    }
-    void change(const std::function<void(Session&)>& edit) {
-        ASSERT_TRUE(document_.edit(QStringLiteral("test"), edit).has_value());
-    }
-    QModelIndex cell(int row, int column) const { return table_->model()->index(row, column); }
-    std::string shown(int row, int column) const {
-        return cell(row, column).data().toString().toStdString();
-    }
+    GuestBodyTest() : FigurePanelTest("body_table") {}
     int row_of(const GuestId& id) const {
         for (int row = 0; row < table_->model()->rowCount(); ++row) {
             if (cell(row, 0).data(IdRowModel::id_role).toString().toStdString() == id.text) {
@@ -49,22 +34,9 @@ protected:
         }
         return -1;
     }
-    std::string said(const char* list) const {
-        QStringList lines;
-        for (const QLabel* label : panel_->findChildren<QLabel*>()) {
-            if (label->objectName().startsWith(QString::fromLatin1(list) + u'_') &&
-                !label->isHidden()) {
-                lines << label->text();
-            }
-        }
-        return lines.join(u'\n').toStdString();
-    }
     const Guest& guest(std::size_t index) const { return document_.session().guests[index]; }
     const GuestWarmth& warmth(std::size_t index) const { return document_.plan().warmth[index]; }
     const GuestLead& lead(std::size_t index) const { return document_.plan().lead[index]; }
-
-    std::unique_ptr<GuestBodyPanel> panel_;
-    QTableView* table_ = nullptr;
 };
 
 TEST_F(GuestBodyTest, TheFirstLineNamesWhoGetsColdFirstWhenAndThePlan) {

@@ -8,10 +8,10 @@
 #include <QTableView>
 #include <QToolButton>
 
+#include "figure_panel_fixture.h"
 #include "site_gas_walk.h"
 #include "ui/gas/staff_exposure_model.h"
 #include "ui/gas/staff_exposure_panel.h"
-#include "ui_fixture.h"
 
 namespace leadline::testing {
 namespace {
@@ -21,34 +21,9 @@ using ::testing::Not;
 using ::testing::StartsWith;
 using Column = StaffExposureModel::Column;
 
-class StaffExposureTest : public DocumentTest {
+class StaffExposureTest : public FigurePanelTest<StaffExposurePanel> {
 protected:
-    void SetUp() override { start("mountain-lake"); }
-    void start(const char* sample_name) {
-        open(sample_name);
-        panel_ = std::make_unique<StaffExposurePanel>(document_);
-        panel_->resize(1240, 760);
-        panel_->show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(panel_.get()));
-        table_ = child<QTableView>(*panel_, "exposure_table");
-    }
-    void change(const std::function<void(Session&)>& edit) {
-        ASSERT_TRUE(document_.edit(QStringLiteral("test"), edit).has_value());
-    }
-    QModelIndex cell(int row, int column) const { return table_->model()->index(row, column); }
-    std::string shown(int row, int column) const {
-        return cell(row, column).data().toString().toStdString();
-    }
-    std::string said(const char* list) const {
-        QStringList lines;
-        for (const QLabel* label : panel_->findChildren<QLabel*>()) {
-            if (label->objectName().startsWith(QString::fromLatin1(list) + u'_') &&
-                !label->isHidden()) {
-                lines << label->text();
-            }
-        }
-        return lines.join(u'\n').toStdString();
-    }
+    StaffExposureTest() : FigurePanelTest("exposure_table") {}
     const StaffMember& member(std::size_t index) const { return document_.session().staff[index]; }
     const StaffExposure& exposure(std::size_t index) const {
         return document_.plan().exposures[index];
@@ -67,9 +42,6 @@ protected:
             session.staff[index].earlier_dives.push_back(dive);
         }
     }
-
-    std::unique_ptr<StaffExposurePanel> panel_;
-    QTableView* table_ = nullptr;
 };
 
 TEST_F(StaffExposureTest, WithinTheLimitsIsSaidByName) {

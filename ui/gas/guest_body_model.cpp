@@ -1,13 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/gas/guest_body_model.h"
 
-#include <QFont>
-#include <QGuiApplication>
 #include <QLocale>
-#include <QPalette>
 
 #include "ui/document/session_document.h"
-#include "ui/widgets/theme.h"
 #include "ui/words/lever_words.h"
 
 namespace leadline {
@@ -27,7 +23,7 @@ bool is_warmth(int column) {
            column == GuestBodyModel::too_cold_column || column == GuestBodyModel::suit_column;
 }
 
-QString heading(int column) {
+QString heading_text(int column) {
     switch (column) {
         case GuestBodyModel::name_column:
             return GuestBodyModel::tr("Guest");
@@ -224,57 +220,28 @@ QVariant GuestBodyModel::sorted(const GuestBody& body, int column) const {
     }
 }
 
-QVariant GuestBodyModel::data(const QModelIndex& index, int role) const {
-    const std::string* id = id_at(index);
-    if (id == nullptr) return {};
-    const auto body = guest_body(document_, GuestId(*id));
+QVariant GuestBodyModel::part(const std::string& id, int column, Part part) const {
+    const auto body = guest_body(document_, GuestId(id));
     if (!body) return {};
-    const int column = index.column();
-    switch (role) {
-        case Qt::DisplayRole:
-            return shown(*body, column);
-        case Qt::ToolTipRole:
-            return written_tip(told(*body, column));
-        case Qt::AccessibleTextRole:
-            return QStringLiteral("%1: %2").arg(heading(column).simplified(), told(*body, column));
-        case Qt::TextAlignmentRole:
-            return is_number(column) ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
-                                     : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
-        case Qt::DecorationRole: {
+    switch (part) {
+        case Part::shown: return shown(*body, column);
+        case Part::told: return told(*body, column);
+        case Part::sorted: return sorted(*body, column);
+        case Part::mark: {
             if (column != note_column) return {};
             const std::vector<BodyNote> notes = body_notes(document_, body->guest->id);
             if (notes.empty() || !notes.front().severity) return {};
-            return severity_icon(*notes.front().severity, QGuiApplication::palette());
+            return static_cast<int>(*notes.front().severity);
         }
-        case Qt::FontRole: {
-            QFont font;
-            const bool first_name = (column == name_column || column == too_cold_column) &&
-                                    is_first_cold(document_, body->guest->id);
-            font.setBold(first_name || column == try_column);
-            return font;
-        }
-        case sort_role:
-            return sorted(*body, column);
-        case id_role:
-            return QString::fromStdString(*id);
-        default:
-            return {};
+        case Part::strong:
+            return column == try_column || ((column == name_column || column == too_cold_column) &&
+                                            is_first_cold(document_, body->guest->id));
     }
+    return {};
 }
 
-QVariant GuestBodyModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal) return {};
-    switch (role) {
-        case Qt::DisplayRole:
-            return heading(section);
-        case Qt::ToolTipRole:
-            return written_tip(heading_help(section));
-        case Qt::TextAlignmentRole:
-            return is_number(section) ? QVariant(Qt::AlignRight | Qt::AlignBottom)
-                                      : QVariant(Qt::AlignLeft | Qt::AlignBottom);
-        default:
-            return {};
-    }
+IdRowModel::Heading GuestBodyModel::heading(int column) const {
+    return {heading_text(column), heading_help(column), is_number(column)};
 }
 
 }  // namespace leadline

@@ -28,13 +28,12 @@ public:
     explicit GuestBodyModel(SessionDocument& document, QObject* parent = nullptr);
 
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation,
-                                      int role) const override;
     /// Takes over what the document now has.
     void refresh();
 
 private:
+    [[nodiscard]] Heading heading(int column) const override;
+    [[nodiscard]] QVariant part(const std::string& id, int column, Part part) const override;
     [[nodiscard]] QString shown(const GuestBody& body, int column) const;
     [[nodiscard]] QString warmth_shown(const GuestBody& body, int column) const;
     [[nodiscard]] QString lead_shown(const GuestBody& body, int column) const;

@@ -1,10 +1,27 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/gas/id_row_model.h"
 
+#include <QFont>
+#include <QGuiApplication>
+#include <QPalette>
 #include <algorithm>
 #include <cstddef>
 
+#include "ui/widgets/theme.h"
+
 namespace leadline {
+namespace {
+
+/// Text for a tooltip, taken as it is written, whatever signs are in it.
+QString written_tip(const QString& text) {
+    return QStringLiteral("<p>%1</p>").arg(text.toHtmlEscaped());
+}
+
+QVariant aligned(bool is_number, Qt::AlignmentFlag vertical) {
+    return is_number ? QVariant(Qt::AlignRight | vertical) : QVariant(Qt::AlignLeft | vertical);
+}
+
+}  // namespace
 
 int IdRowModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : static_cast<int>(ids_.size());
@@ -43,8 +60,51 @@ void IdRowModel::follow(const std::vector<std::string>& now) {
     if (!ids_.empty()) Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, columnCount() - 1));
 }
 
-QString written_tip(const QString& text) {
-    return QStringLiteral("<p>%1</p>").arg(text.toHtmlEscaped());
+QVariant IdRowModel::data(const QModelIndex& index, int role) const {
+    const std::string* id = id_at(index);
+    if (id == nullptr) return {};
+    const int column = index.column();
+    switch (role) {
+        case Qt::DisplayRole:
+            return part(*id, column, Part::shown);
+        case Qt::ToolTipRole:
+            return written_tip(part(*id, column, Part::told).toString());
+        case Qt::AccessibleTextRole:
+            return QStringLiteral("%1: %2").arg(heading(column).text.simplified(),
+                                                part(*id, column, Part::told).toString());
+        case Qt::TextAlignmentRole:
+            return aligned(heading(column).is_number, Qt::AlignVCenter);
+        case Qt::DecorationRole: {
+            const QVariant mark = part(*id, column, Part::mark);
+            if (!mark.isValid()) return {};
+            return severity_icon(static_cast<Severity>(mark.toInt()), QGuiApplication::palette());
+        }
+        case Qt::FontRole: {
+            QFont font;
+            font.setBold(part(*id, column, Part::strong).toBool());
+            return font;
+        }
+        case sort_role:
+            return part(*id, column, Part::sorted);
+        case id_role:
+            return QString::fromStdString(*id);
+        default:
+            return {};
+    }
+}
+
+QVariant IdRowModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal) return {};
+    switch (role) {
+        case Qt::DisplayRole:
+            return heading(section).text;
+        case Qt::ToolTipRole:
+            return written_tip(heading(section).help);
+        case Qt::TextAlignmentRole:
+            return aligned(heading(section).is_number, Qt::AlignBottom);
+        default:
+            return {};
+    }
 }
 
 }  // namespace leadline

@@ -19,10 +19,26 @@ public:
     using QAbstractTableModel::QAbstractTableModel;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation,
+                                      int role) const override;
     /// Row of an id, or -1.
     [[nodiscard]] int row_of(const std::string& id) const;
 
 protected:
+    struct Heading {
+        QString text;  ///< two lines at most
+        QString help;
+        bool is_number = false;
+    };
+    /// What is asked of a cell.
+    enum class Part {
+        shown,   ///< text
+        told,    ///< all it has to say, for the tooltip and a screen reader: text
+        sorted,  ///< number or text
+        mark,    ///< a Severity as int; invalid: none
+        strong,  ///< bool
+    };
     /// Takes over a new list and says that every figure may have changed. While those that stay
     /// keep their order, rows move in or out one by one, so that selection and scroll of a view
     /// stay.
@@ -31,10 +47,11 @@ protected:
     [[nodiscard]] const std::string* id_at(const QModelIndex& index) const;
 
 private:
+    [[nodiscard]] virtual Heading heading(int column) const = 0;
+    /// @returns invalid for an id that is not there any more
+    [[nodiscard]] virtual QVariant part(const std::string& id, int column, Part part) const = 0;
+
     std::vector<std::string> ids_;
 };
-
-/// Text for a tooltip, taken as it is written, whatever signs are in it.
-QString written_tip(const QString& text);
 
 }  // namespace leadline

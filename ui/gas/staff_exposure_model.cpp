@@ -1,12 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/gas/staff_exposure_model.h"
 
-#include <QFont>
-#include <QGuiApplication>
-#include <QPalette>
 
 #include "ui/document/session_document.h"
-#include "ui/widgets/theme.h"
 #include "ui/words/finding_words.h"
 #include "ui/words/name_words.h"
 
@@ -21,7 +17,7 @@ bool is_number(int column) {
            column != StaffExposureModel::verdict_column;
 }
 
-QString heading(int column) {
+QString heading_text(int column) {
     switch (column) {
         case StaffExposureModel::name_column:
             return StaffExposureModel::tr("Staff");
@@ -215,59 +211,26 @@ QVariant StaffExposureModel::sorted(const StaffExposure& exposure, int column) c
     }
 }
 
-QVariant StaffExposureModel::data(const QModelIndex& index, int role) const {
-    const std::string* id = id_at(index);
-    if (id == nullptr) return {};
-    const StaffExposure* exposure = find_exposure(document_.plan(), StaffId(*id));
+QVariant StaffExposureModel::part(const std::string& id, int column, Part part) const {
+    const StaffExposure* exposure = find_exposure(document_.plan(), StaffId(id));
     if (exposure == nullptr) return {};
-    const int column = index.column();
-    switch (role) {
-        case Qt::DisplayRole:
-            return shown(*exposure, column);
-        case Qt::ToolTipRole:
-            return written_tip(told(*exposure, column));
-        case Qt::AccessibleTextRole:
-            return QStringLiteral("%1: %2").arg(heading(column).simplified(),
-                                                told(*exposure, column));
-        case Qt::TextAlignmentRole:
-            return is_number(column) ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
-                                     : QVariant(Qt::AlignLeft | Qt::AlignVCenter);
-        case Qt::DecorationRole: {
-            const Finding* finding = open_in(*exposure, column);
-            std::optional<Severity> severity;
-            if (finding != nullptr) severity = finding->severity;
-            if (column == verdict_column) severity = staff_verdict(document_, *exposure).severity;
-            if (!severity) return {};
-            return severity_icon(*severity, QGuiApplication::palette());
-        }
-        case Qt::FontRole: {
-            QFont font;
-            font.setBold(column == verdict_column &&
-                         staff_verdict(document_, *exposure).severity.has_value());
-            return font;
-        }
-        case sort_role:
-            return sorted(*exposure, column);
-        case id_role:
-            return QString::fromStdString(*id);
-        default:
-            return {};
+    const auto severity = [&]() -> std::optional<Severity> {
+        if (column == verdict_column) return staff_verdict(document_, *exposure).severity;
+        const Finding* finding = open_in(*exposure, column);
+        return finding != nullptr ? std::optional(finding->severity) : std::nullopt;
+    };
+    switch (part) {
+        case Part::shown: return shown(*exposure, column);
+        case Part::told: return told(*exposure, column);
+        case Part::sorted: return sorted(*exposure, column);
+        case Part::mark: return severity() ? QVariant(static_cast<int>(*severity())) : QVariant();
+        case Part::strong: return column == verdict_column && severity().has_value();
     }
+    return {};
 }
 
-QVariant StaffExposureModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal) return {};
-    switch (role) {
-        case Qt::DisplayRole:
-            return heading(section);
-        case Qt::ToolTipRole:
-            return written_tip(heading_help(section, document_));
-        case Qt::TextAlignmentRole:
-            return is_number(section) ? QVariant(Qt::AlignRight | Qt::AlignBottom)
-                                      : QVariant(Qt::AlignLeft | Qt::AlignBottom);
-        default:
-            return {};
-    }
+IdRowModel::Heading StaffExposureModel::heading(int column) const {
+    return {heading_text(column), heading_help(column, document_), is_number(column)};
 }
 
 }  // namespace leadline

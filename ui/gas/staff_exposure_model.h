@@ -27,13 +27,12 @@ public:
     explicit StaffExposureModel(SessionDocument& document, QObject* parent = nullptr);
 
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation,
-                                      int role) const override;
     /// Takes over what the document now has.
     void refresh();
 
 private:
+    [[nodiscard]] Heading heading(int column) const override;
+    [[nodiscard]] QVariant part(const std::string& id, int column, Part part) const override;
     [[nodiscard]] QString shown(const StaffExposure& exposure, int column) const;
     [[nodiscard]] QString told(const StaffExposure& exposure, int column) const;
     [[nodiscard]] QVariant sorted(const StaffExposure& exposure, int column) const;
