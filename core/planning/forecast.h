@@ -85,8 +85,9 @@ struct RunSummary {
     double completes_after_free_flow = 0.0;
 };
 
-/// Runs of the dive with random breathing. The same seed gives the same answer on every machine and
-/// however many threads the program has: one source of random numbers, one order of draws. The time of
+/// Runs of the dive with random breathing. The same seed gives the same answer every time and however
+/// many threads the program has: one source of random numbers, one order of draws. On another machine a
+/// run on the very edge may fall to the other side, where its mathematical library rounds otherwise. The time of
 /// a free flow is drawn from 64 even steps. See random_numbers.h for the source.
 /// @returns the summary; out_of_range or bad_count naming the input otherwise
 Result<RunSummary> run_dives(const LogGroup& group, const RunSetup& setup);

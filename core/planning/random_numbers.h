@@ -7,8 +7,9 @@
 
 namespace leadline {
 
-/// Random numbers in a fixed order for a seed, the same on every machine: integer arithmetic and a
-/// table, no function of a mathematical library on the way (but for one draw in 128, see normal()).
+/// Random numbers in a fixed order for a seed. The bits are the same on every machine; the normal
+/// numbers too, but for the last digits that mathematical libraries differ in, as the table is made
+/// with one.
 ///
 /// Own code because it is what the forecast spends its time on: Boost.Random's fastest generator and
 /// ziggurat take three times as long (tests/bench/forecast_bench.cpp).
