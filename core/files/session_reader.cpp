@@ -150,6 +150,8 @@ Guest read_guest(const FieldReader& from) {
     guest.name = from.line("name");
     if (from.has("birth_date")) guest.birth_date = read_date(from, "birth_date");
     guest.language = from.line("language");
+    guest.phone = from.line("phone");
+    guest.email = from.line("email");
     guest.body_mass =
         from.optional_number("mass_kg", [](double value) { return Kilograms(value); });
     guest.body_height = from.optional_number(

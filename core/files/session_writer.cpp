@@ -150,6 +150,8 @@ ordered_json guest_json(const Guest& guest) {
     to["name"] = without_controls(guest.name, TextForm::line);
     if (guest.birth_date) to["birth_date"] = to_text(*guest.birth_date);
     to["language"] = guest.language;
+    put_line(to, "phone", guest.phone);
+    put_line(to, "email", guest.email);
     put_number(to, "mass_kg", guest.body_mass);
     if (guest.body_height) to["height_cm"] = number_json(guest.body_height->value() * 100.0);
     if (guest.shoe_size_eu) to["shoe_size_eu"] = number_json(*guest.shoe_size_eu);

@@ -118,6 +118,8 @@ void check_texts(const Session& session, Checker& checker) {
         const Guest& guest = session.guests[i];
         checker.length(guest.name, 200, at("guests", i, "name"));
         checker.length(guest.note, 2000, at("guests", i, "note"));
+        checker.length(guest.phone, 40, at("guests", i, "phone"));
+        checker.length(guest.email, 254, at("guests", i, "email"));
         checker.length(guest.kit.suit, 100, at("guests", i, "kit/suit"));
         checker.length(guest.kit.bcd, 100, at("guests", i, "kit/bcd"));
         checker.length(guest.kit.fins, 100, at("guests", i, "kit/fins"));

@@ -34,6 +34,8 @@ struct Guest {
     std::string name;  ///< as it should stand on the card; 1 to 200 characters
     std::optional<Date> birth_date;
     std::string language = "en";         ///< BCP 47 tag of the language the guest reads best
+    std::string phone;                   ///< as the guest writes it, up to 40 characters; may be empty
+    std::string email;                   ///< up to 254 characters; may be empty
     std::optional<Kilograms> body_mass;  ///< 15 to 250 kg
     std::optional<Meters> body_height;   ///< 0.8 to 2.5 m
     std::optional<double> shoe_size_eu;  ///< 20 to 55

@@ -24,7 +24,7 @@ QString find_sql(qsizetype words) {
     return u"SELECT p.id, (SELECT count(DISTINCT g.session_id) FROM session_guests g "
            "               WHERE g.person_id = p.id), "
            "p.name, p.birth_date, p.language, p.body_mass_kg, p.body_height_m, p.shoe_size_eu, "
-           "p.measured_rmv_l_per_min, p.dives_before FROM persons p "
+           "p.measured_rmv_l_per_min, p.dives_before, p.phone, p.email FROM persons p "
            "WHERE %1 ORDER BY p.folded_name, p.id LIMIT ?"_qs.arg(conditions.join(u" AND "_qs));
 }
 

@@ -87,6 +87,12 @@ std::optional<Value> kept(const std::optional<Value>& now, const std::optional<V
     return before ? std::nullopt : known;
 }
 
+/// The same for a text, of which the empty one is not known.
+std::string kept(const std::string& now, const std::string& before, const std::string& known) {
+    if (!now.empty()) return now;
+    return before.empty() ? known : std::string();
+}
+
 /// The statements that bring a person up to date, prepared once a save.
 class Updater {
 public:
@@ -95,10 +101,12 @@ public:
                            "JOIN sessions s ON s.id = g.session_id WHERE g.person_id = ? "
                            "AND s.id <> ? AND (s.date, s.dive_time_min) > (?, ?)"_qs),
           read_(database, u"SELECT name, birth_date, language, body_mass_kg, body_height_m, "
-                          "shoe_size_eu, measured_rmv_l_per_min, dives_before FROM persons "
+                          "shoe_size_eu, measured_rmv_l_per_min, dives_before, phone, email "
+                          "FROM persons "
                           "WHERE id = ?"_qs),
           write_(database, u"UPDATE persons SET language = ?, body_mass_kg = ?, body_height_m = ?, "
-                           "shoe_size_eu = ?, measured_rmv_l_per_min = ?, dives_before = ? "
+                           "shoe_size_eu = ?, measured_rmv_l_per_min = ?, dives_before = ?, "
+                           "phone = ?, email = ? "
                            "WHERE id = ?"_qs),
           remove_(database, u"DELETE FROM persons WHERE id = ? AND birth_date IS NULL AND NOT "
                             "EXISTS (SELECT 1 FROM session_guests g "
@@ -119,7 +127,9 @@ public:
                           kept(now.body_height, before.body_height, old.body_height),
                           kept(now.shoe_size_eu, before.shoe_size_eu, old.shoe_size_eu),
                           kept(now.measured_rmv, before.measured_rmv, old.measured_rmv),
-                          kept(now.dives_before, before.dives_before, old.dives_before), person);
+                          kept(now.dives_before, before.dives_before, old.dives_before),
+                          kept(now.phone, before.phone, old.phone),
+                          kept(now.email, before.email, old.email), person);
     }
 
     Result<Done> remove_leftover(qint64 person) { return remove_.run(person); }
@@ -143,13 +153,15 @@ Guest read_lasting(Row& row) {
     guest.shoe_size_eu = row.optional_real();
     guest.measured_rmv = row.optional_quantity<LitersPerMinute>();
     guest.dives_before = row.optional_small_number();
+    guest.phone = row.text();
+    guest.email = row.text();
     return guest;
 }
 
 Result<StoredGuests> stored_guests(const QSqlDatabase& database, SessionRow session) {
     Statement select(database, u"SELECT guest_id, person_id, name, birth_date, language, "
                                "body_mass_kg, body_height_m, shoe_size_eu, "
-                               "measured_rmv_l_per_min, dives_before "
+                               "measured_rmv_l_per_min, dives_before, phone, email "
                                "FROM session_guests WHERE session_id = ?"_qs);
     const auto rows = select.all(
         [](Row& row) {

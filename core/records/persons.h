@@ -25,7 +25,7 @@ using StoredGuests = std::map<GuestId, StoredGuest>;
 using PersonOf = std::map<GuestId, qint64>;
 
 /// Reads the lasting fields of a guest, in the order of the columns name, birth_date, language,
-/// body_mass_kg, body_height_m, shoe_size_eu, measured_rmv_l_per_min, dives_before.
+/// body_mass_kg, body_height_m, shoe_size_eu, measured_rmv_l_per_min, dives_before, phone, email.
 Guest read_lasting(Row& row);
 
 Result<StoredGuests> stored_guests(const QSqlDatabase& database, SessionRow session);

@@ -214,11 +214,12 @@ Result<Done> write_guests(const QSqlDatabase& database, SessionRow row,
     Statement insert(database,
                      u"INSERT INTO session_guests (session_id, guest_id, position, person_id, "
                      "group_id, name, birth_date, language, body_mass_kg, body_height_m, "
-                     "shoe_size_eu, measured_rmv_l_per_min, dives_before, physician_approval_seen, "
+                     "shoe_size_eu, measured_rmv_l_per_min, dives_before, phone, email, "
+                     "physician_approval_seen, "
                      "guardian_consent, certified, breathing, suit, bcd, fins, mask, regulator, "
                      "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note) VALUES "
                      "(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
-                     "?, ?)"_qs);
+                     "?, ?, ?, ?)"_qs);
     Statement insert_health(database, u"INSERT INTO screening_answers (session_id, guest_id, "
                                       "theme, answer) VALUES (?, ?, ?, ?)"_qs);
     Statement insert_today(database, u"INSERT INTO screening_today (session_id, guest_id, "
@@ -230,7 +231,7 @@ Result<Done> write_guests(const QSqlDatabase& database, SessionRow row,
         return insert.run(
             row.value, guest.id, position++, persons.at(guest.id), guest.group, guest.name,
             guest.birth_date, guest.language, guest.body_mass, guest.body_height,
-            guest.shoe_size_eu, guest.measured_rmv, guest.dives_before,
+            guest.shoe_size_eu, guest.measured_rmv, guest.dives_before, guest.phone, guest.email,
             guest.screening.physician_approval_seen,
             guest.guardian_consent, guest.certified, guest.breathing, kit.suit, kit.bcd, kit.fins,
             kit.mask, kit.regulator, kit.lead, cylinder.type, cylinder.fill_pressure,
@@ -255,7 +256,7 @@ Result<std::vector<Guest>> read_guests(const QSqlDatabase& database, SessionRow 
     auto guests =
         Statement(database,
                   u"SELECT guest_id, name, birth_date, language, body_mass_kg, body_height_m, "
-                  "shoe_size_eu, measured_rmv_l_per_min, dives_before, group_id, "
+                  "shoe_size_eu, measured_rmv_l_per_min, dives_before, phone, email, group_id, "
                   "physician_approval_seen, "
                   "guardian_consent, certified, breathing, suit, bcd, fins, mask, regulator, "
                   "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note "

@@ -71,6 +71,8 @@ SessionFile full_session() {
     guest.certified = true;
     guest.breathing = BreathingClass::child;
     guest.dives_before = 0;
+    guest.phone = "+00 555 0101";
+    guest.email = "rosa@example.org";
     guest.kit.suit = "5 mm \"M\"";
     guest.kit.bcd = "M";
     guest.kit.fins = "40-41";

@@ -78,6 +78,8 @@ Guest full_guest() {
     guest.breathing = BreathingClass::child;
     guest.measured_rmv = LitersPerMinute(17.1);
     guest.dives_before = 7;
+    guest.phone = "+00 555 0134";
+    guest.email = "zofie@example.org";
     guest.kit = Kit{"3 mm XS", "XXS", "36-37", "small", "R4", Kilograms(2.2),
                     Cylinder{CylinderTypeId("aluminium-9"), Bars(198.7), Kelvins(300.1)}};
     guest.group = GroupId("group-2");
@@ -144,7 +146,11 @@ SessionFile full_session() {
 SessionFile full_session_of_schema_1() {
     SessionFile file = full_session();
     file.session.stock = {};
-    for (Guest& guest : file.session.guests) guest.dives_before.reset();
+    for (Guest& guest : file.session.guests) {
+        guest.dives_before.reset();
+        guest.phone.clear();
+        guest.email.clear();
+    }
     for (StaffMember& member : file.session.staff) {
         member.earlier_dives.clear();
         member.extra_ascents = 0;

@@ -20,6 +20,8 @@ namespace leadline {
 namespace {
 
 constexpr int longest_name = 200;
+constexpr int longest_phone = 40;
+constexpr int longest_email = 254;
 constexpr qsizetype longest_note = 2000;
 constexpr int most_dives = 20000;
 
@@ -72,6 +74,8 @@ PersonPage::PersonPage(EditDesk& desk, QWidget* parent)
       consent_(new QCheckBox(tr("&Written consent seen"), this)),
       companion_(new QCheckBox(tr("Certified diver"), this)),
       dives_(new CountBox(QStringLiteral("dives_before_box"), 0, most_dives, this)),
+      phone_(new TypedLine(QStringLiteral("phone_edit"), longest_phone, this)),
+      email_(new TypedLine(QStringLiteral("email_edit"), longest_email, this)),
       breathing_(new ChoiceBox(QStringLiteral("breathing_combo"), this)),
       rmv_(new ClearableBox(QuantityKind::rmv, QStringLiteral("rmv_box"), this)),
       note_(new QPlainTextEdit(this)) {
@@ -102,6 +106,7 @@ void PersonPage::build_person() {
     dives_->allow_empty();
     dives_->setToolTip(tr("In the guest's life, before this one. Empty: not asked."));
     form_->add(tr("Dives made before"), dives_);
+    build_contact();
     consent_->setAccessibleName(tr("Guardian's written consent seen"));
     companion_->setAccessibleName(tr("Companion, a certified diver"));
 
@@ -121,6 +126,19 @@ void PersonPage::build_person() {
     });
     connect(companion_, &QCheckBox::clicked, this, [this](bool on) {
         desk_.change(tr("Companion"), "companion", [&](Guest& guest) { guest.certified = on; });
+    });
+}
+
+void PersonPage::build_contact() {
+    form_->add(tr("Phone"), phone_);
+    form_->add(tr("E-mail"), email_);
+    connect(phone_, &QLineEdit::textEdited, this, [this] {
+        desk_.change(tr("Phone"), "phone",
+                     [&](Guest& guest) { guest.phone = phone_->trimmed(); });
+    });
+    connect(email_, &QLineEdit::textEdited, this, [this] {
+        desk_.change(tr("E-mail"), "email",
+                     [&](Guest& guest) { guest.email = email_->trimmed(); });
     });
 }
 
@@ -190,7 +208,7 @@ void PersonPage::build_breathing() {
 void PersonPage::build_note() {
     note_->setObjectName(QStringLiteral("note_edit"));
     note_->setTabChangesFocus(true);
-    note_->setPlaceholderText(tr("For staff. Never printed."));
+    note_->setPlaceholderText(tr("For staff. Never printed. Not for health."));
     constexpr int lines = 4;
     note_->setFixedHeight(lines * fontMetrics().lineSpacing() + 16);
     Field* field = form_->add(tr("N&ote"), note_);
@@ -240,6 +258,8 @@ void PersonPage::refresh() {
     refresh_choices(*guest);
     consent_->setChecked(guest->guardian_consent);
     form_->set_shown(consent_field_, consent_matters(desk_.document(), *guest));
+    phone_->show_text(guest->phone);
+    email_->show_text(guest->email);
     companion_->setChecked(guest->certified);
     dives_->show_count(guest->dives_before);
     rmv_->set_units(desk_.document().units());

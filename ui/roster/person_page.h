@@ -36,6 +36,7 @@ public:
 
 private:
     void build_person();
+    void build_contact();
     void build_breathing();
     void build_note();
     void wire_name();
@@ -59,6 +60,8 @@ private:
     Field* consent_field_ = nullptr;
     QCheckBox* companion_;
     CountBox* dives_;
+    TypedLine* phone_;
+    TypedLine* email_;
     ChoiceBox* breathing_;
     ClearableBox* rmv_;
     QLabel* planned_rmv_ = nullptr;

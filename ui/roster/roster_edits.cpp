@@ -66,7 +66,7 @@ void remove_staff(Session& session, const StaffId& member) {
 
 bool nothing_lasting(const Guest& guest) {
     return !guest.birth_date && !guest.body_mass && !guest.body_height && !guest.shoe_size_eu &&
-           !guest.measured_rmv && !guest.dives_before;
+           !guest.measured_rmv && !guest.dives_before && guest.phone.empty() && guest.email.empty();
 }
 
 void fill_lasting(Guest& guest, const Guest& known) {
@@ -78,6 +78,8 @@ void fill_lasting(Guest& guest, const Guest& known) {
     guest.shoe_size_eu = known.shoe_size_eu;
     guest.measured_rmv = known.measured_rmv;
     guest.dives_before = known.dives_before;
+    guest.phone = known.phone;
+    guest.email = known.email;
 }
 
 Cylinder cylinder_of_type(const CylinderType& type, const std::optional<Cylinder>& before,
