@@ -88,7 +88,7 @@ Result<Done> write_temporary(const std::filesystem::path& temporary,
 
 }  // namespace
 
-Result<std::string> read_text_file(const std::filesystem::path& path) {
+Result<std::string> read_text_file(const std::filesystem::path& path, std::size_t largest) {
     const File file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
     if (!file.is_open()) return unreadable(path, errno);
     std::string text;
@@ -101,13 +101,13 @@ Result<std::string> read_text_file(const std::filesystem::path& path) {
             return unreadable(path, errno);
         }
         text.append(buffer.data(), static_cast<std::size_t>(count));
-        if (text.size() > largest_text_file) {
+        if (text.size() > largest) {
             // Some files (devices, pipes) have no size of their own: then what was read so far.
             struct stat state {};
             const bool sized = ::fstat(file.get(), &state) == 0 && S_ISREG(state.st_mode);
             return Error{ErrorCode::file_too_large, path.string(),
                          sized ? std::to_string(state.st_size) : std::to_string(text.size()),
-                         std::to_string(largest_text_file)};
+                         std::to_string(largest)};
         }
     }
 }

@@ -13,8 +13,10 @@ namespace leadline {
 /// Files larger than this are refused unread: a session of 200 guests with their logs has 1 MB.
 inline constexpr std::size_t largest_text_file = 8U * 1024U * 1024U;
 
-/// The whole of a text file. ErrorCode::file_unreadable or file_too_large otherwise.
-Result<std::string> read_text_file(const std::filesystem::path& path);
+/// The whole of a text file of at most `largest` bytes. ErrorCode::file_unreadable or
+/// file_too_large otherwise.
+Result<std::string> read_text_file(const std::filesystem::path& path,
+                                   std::size_t largest = largest_text_file);
 
 /// Writes a text file so that either the old or the new content stands there, never half of it:
 /// into a temporary file beside it, flushed to disk, then renamed. ErrorCode::file_unwritable

@@ -38,6 +38,8 @@ enum class ErrorCode {
     database_newer,         ///< place: the file; given: its schema; allowed: the newest known
     database_locked,        ///< place: the file
     not_found,              ///< place: what was looked for; given: the id
+    table_too_large,        ///< place: "rows" or "columns"; given: how many; allowed: the limit
+    not_a_table,            ///< place: "row 7" or empty; given: why: "quote_left_open", "no_text"
 };
 
 /// An expected failure: which kind, where, what was given and what would be allowed. Pure data; the

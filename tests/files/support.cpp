@@ -23,7 +23,7 @@ void PrintTo(const Error& error, std::ostream* out) {
 namespace files_test {
 namespace {
 
-constexpr std::array<std::pair<ErrorCode, const char*>, 28> code_names{{
+constexpr std::array<std::pair<ErrorCode, const char*>, 30> code_names{{
     {ErrorCode::file_unreadable, "file_unreadable"},
     {ErrorCode::file_unwritable, "file_unwritable"},
     {ErrorCode::file_too_large, "file_too_large"},
@@ -52,6 +52,8 @@ constexpr std::array<std::pair<ErrorCode, const char*>, 28> code_names{{
     {ErrorCode::database_newer, "database_newer"},
     {ErrorCode::database_locked, "database_locked"},
     {ErrorCode::not_found, "not_found"},
+    {ErrorCode::table_too_large, "table_too_large"},
+    {ErrorCode::not_a_table, "not_a_table"},
 }};
 
 std::vector<std::filesystem::path> json_files(const std::filesystem::path& folder) {

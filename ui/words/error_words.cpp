@@ -34,7 +34,7 @@ QString file_sentence(const Error& error, const Parts& p) {
             return tr("%1 cannot be written (%2). Choose another folder or free some space.")
                 .arg(p.place, p.given);
         case ErrorCode::file_too_large:
-            return tr("%1 is too large (%2 bytes; at most %3). This is not a session file.")
+            return tr("%1 is too large (%2 bytes; at most %3). Choose another file.")
                 .arg(p.place, p.given, p.allowed);
         case ErrorCode::not_json:
             return tr("Not valid JSON at %1: %2. Correct the text there.").arg(p.place, p.given);
@@ -55,6 +55,20 @@ QString file_sentence(const Error& error, const Parts& p) {
         case ErrorCode::database_locked:
             return tr("The records in %1 are in use by another program. Close it and try again.")
                 .arg(p.place);
+        case ErrorCode::table_too_large:
+            return p.place == QStringLiteral("rows")
+                       ? tr("The list has %1 rows; at most %2 can be read. Split it.")
+                             .arg(p.given, p.allowed)
+                       : tr("The list has %1 columns; at most %2 can be read. Take out those that "
+                            "are not needed.")
+                             .arg(p.given, p.allowed);
+        case ErrorCode::not_a_table:
+            return p.given == QStringLiteral("quote_left_open")
+                       ? tr("A quotation mark is opened in %1 of the list and never closed. Close "
+                            "it, or save the list anew as CSV.")
+                             .arg(p.place)
+                       : tr("There are no rows to be read. Save the list as CSV (comma-separated "
+                            "values) and choose that file.");
         case ErrorCode::not_found:
             return tr("%1 %2 was not found. It may have been removed meanwhile.")
                 .arg(p.place, p.given);

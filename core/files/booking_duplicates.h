@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "core/files/booking_csv.h"
+
+namespace leadline {
+
+/// Marks the rows that may be somebody who is in the session already or in an earlier row. The
+/// strongest reason counts, and a guest of the session before an earlier row.
+void mark_duplicates(std::vector<BookingRow>& rows, const Session& session);
+
+}  // namespace leadline
