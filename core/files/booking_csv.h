@@ -119,8 +119,6 @@ struct BookingDuplicate {
 struct BookingRow {
     std::size_t line = 0;  ///< row of the spreadsheet
     Guest guest;           ///< without id
-    std::string phone;     ///< only the characters of the list, spaces at the ends taken off
-    std::string email;
     std::optional<int> age;  ///< as the list says; no guest has a place for it
     std::vector<BookingMessage> messages;
     std::optional<BookingDuplicate> duplicate;
@@ -159,7 +157,7 @@ BookingPreview preview_bookings(const BookingTable& table, const BookingChoices&
 // ---- writing -----------------------------------------------------------------------------------
 
 /// The roster as comma-separated values (RFC 4180, UTF-8 with byte order mark, CR LF): name, birth
-/// date, language, mass, height, shoe size, dives and note. Nothing of health questions, consent,
+/// date, language, mass, height, shoe size, phone, e-mail, dives and note. Nothing of health questions, consent,
 /// kit or groups. read_booking_table() and preview_bookings() of it give the same guests back, but
 /// for spaces at the ends of texts and digits beyond the sixth decimal.
 ///

@@ -96,12 +96,12 @@ void mark_duplicates(std::vector<BookingRow>& rows, const Session& session) {
     for (const Guest& guest : session.guests) {
         seen.add({folded_name(guest.name), guest.birth_date,
                   {DuplicateReason::same_name, guest.id, 0, guest.name}},
-                 {}, {});
+                 email_key(guest.email), phone_key(guest.phone));
     }
     for (BookingRow& row : rows) {
         const FoldedName name = folded_name(row.guest.name);
-        const std::string email = email_key(row.email);
-        const std::string phone = phone_key(row.phone);
+        const std::string email = email_key(row.guest.email);
+        const std::string phone = phone_key(row.guest.phone);
         row.duplicate = seen.find(name, row.guest.birth_date, email, phone);
         seen.add({name, row.guest.birth_date,
                   {DuplicateReason::same_name, std::nullopt, row.line, row.guest.name}},

@@ -16,8 +16,9 @@ constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 constexpr std::string_view line_end = "\r\n";
 
 /// Headers that read_header() understands, units included.
-constexpr std::array headers{"Name",           "Birth date", "Language", "Weight (kg)", "Height (cm)",
-                             "Shoe size (EU)", "Dives",      "Note"};
+constexpr std::array headers{"Name",        "Birth date",     "Language", "Weight (kg)",
+                             "Height (cm)", "Shoe size (EU)", "Phone",    "E-mail",
+                             "Dives",       "Note"};
 
 bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
@@ -80,6 +81,8 @@ std::string write_booking_csv(const Session& session) {
                  guest.body_mass ? number(guest.body_mass->value()) : std::string(),
                  guest.body_height ? number(guest.body_height->value() * 100.0) : std::string(),
                  guest.shoe_size_eu ? number(*guest.shoe_size_eu) : std::string(),
+                 without_controls(guest.phone, TextForm::line),
+                 without_controls(guest.email, TextForm::line),
                  guest.dives_before ? std::to_string(*guest.dives_before) : std::string(),
                  without_controls(guest.note, TextForm::lines)};
         put_line(csv, cells);

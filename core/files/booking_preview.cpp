@@ -23,6 +23,8 @@ constexpr std::array bare_height_units{HeightUnit::centimeters, HeightUnit::mete
 constexpr int most_dives = 20000;  // as of a Guest
 constexpr std::size_t longest_name = 200;
 constexpr std::size_t longest_note = 2000;
+constexpr std::size_t longest_phone = 40;
+constexpr std::size_t longest_email = 254;
 
 /// The column of each meaning; the first where the user gave two the same.
 using ColumnOf = std::map<BookingField, std::size_t>;
@@ -204,14 +206,16 @@ public:
                 }
                 return;
             case BookingField::phone:
-                row_.phone = without_controls(cell, TextForm::line);
-                if (!looks_like_phone(row_.phone)) {
+                row_.guest.phone = without_controls(cell, TextForm::line);
+                too_long(row_.guest.phone, longest_phone, column);
+                if (!looks_like_phone(row_.guest.phone)) {
                     say(column, BookingProblem::odd_phone, false, cell);
                 }
                 return;
             case BookingField::email:
-                row_.email = without_controls(cell, TextForm::line);
-                if (!looks_like_email(row_.email)) {
+                row_.guest.email = without_controls(cell, TextForm::line);
+                too_long(row_.guest.email, longest_email, column);
+                if (!looks_like_email(row_.guest.email)) {
                     say(column, BookingProblem::odd_email, false, cell);
                 }
                 return;

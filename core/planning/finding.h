@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <concepts>
 #include <optional>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -75,10 +77,20 @@ enum class RatioReason { plain, with_assistant, visibility, current, waves, chil
 /// Whom or what a finding is about; monostate: the whole session.
 using Subject = std::variant<std::monostate, GuestId, GroupId, StaffId>;
 
+/// One of several types, made from exactly one of them: a plain variant would try each unit's
+/// conversion to the others, which not every compiler lets pass.
+template <typename... Types>
+class ExactVariant : public std::variant<Types...> {
+public:
+    template <typename Type>
+        requires(std::same_as<Type, Types> || ...)
+    ExactVariant(Type value)  // NOLINT: implicit by design
+        : std::variant<Types...>(std::in_place_type<Type>, value) {}
+};
+
 /// A number in a finding, with its unit in the type.
-using FindingValue =
-    std::variant<int, Depth, Meters, Kelvins, Bars, Minutes, MetersPerMinute, LitersPerMinute,
-                 Kilograms>;
+using FindingValue = ExactVariant<int, Depth, Meters, Kelvins, Bars, Minutes, MetersPerMinute,
+                                  LitersPerMinute, Kilograms>;
 
 /// The one way in which any rule speaks.
 struct Finding {

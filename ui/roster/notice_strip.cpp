@@ -18,7 +18,7 @@ NoticeStrip::NoticeStrip(QUndoStack& undo_stack, QWidget* parent)
     text_->setTextFormat(Qt::PlainText);
     text_->setWordWrap(true);
     button_->setObjectName(QStringLiteral("undo_remove"));
-    button_->setAccessibleName(tr("Undo the removal"));
+    button_->setAccessibleName(tr("Undo this step"));
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->addWidget(text_, 1);

@@ -2,6 +2,7 @@
 #include "ui/roster/roster_edits.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace leadline {
 namespace {
@@ -23,6 +24,14 @@ GuestId add_guest(Session& session, const std::string& name) {
     if (!session.guests.empty()) guest.language = session.guests.back().language;
     session.guests.push_back(guest);
     return guest.id;
+}
+
+void add_guests(Session& session, const std::vector<Guest>& guests) {
+    for (Guest guest : guests) {
+        guest.id = next_guest_id(session);
+        guest.group = GroupId();
+        session.guests.push_back(std::move(guest));
+    }
 }
 
 void remove_guests(Session& session, const std::vector<GuestId>& guests) {

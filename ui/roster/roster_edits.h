@@ -16,6 +16,9 @@ namespace leadline {
 /// who book together mostly share one.
 GuestId add_guest(Session& session, const std::string& name);
 
+/// Adds guests as they are at the end of the roster, each under a new id and in no group.
+void add_guests(Session& session, const std::vector<Guest>& guests);
+
 /// Removes guests together with the overrules that speak of them: their ids may be given out again,
 /// and a decision made for one person must never fall to the next.
 void remove_guests(Session& session, const std::vector<GuestId>& guests);

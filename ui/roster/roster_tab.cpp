@@ -4,11 +4,13 @@
 #include <QAbstractButton>
 #include <QAction>
 #include <QEvent>
+#include <QFileDialog>
 #include <QHBoxLayout>
 #include <QItemSelectionModel>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMenu>
 #include <QPushButton>
 #include <QScopedValueRollback>
 #include <QSplitter>
@@ -16,6 +18,9 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/files/booking_csv.h"
+#include "core/files/text_file.h"
+#include "ui/roster/booking_import_dialog.h"
 #include "ui/roster/bulk_page.h"
 #include "ui/roster/crew_panel.h"
 #include "ui/roster/guest_editor.h"
@@ -73,7 +78,21 @@ void RosterTab::build_actions() {
     find_action_ = new QAction(tr("Find guest"), this);
     find_action_->setObjectName(QStringLiteral("find_guest_action"));
     find_action_->setShortcut(QKeySequence::Find);
-    addActions({add_action_, remove_action_, find_action_});
+    import_action_ = new QAction(tr("&Import a booking list…"), this);
+    import_action_->setObjectName(QStringLiteral("import_bookings_action"));
+    export_action_ = new QAction(tr("&Export the guests…"), this);
+    export_action_->setObjectName(QStringLiteral("export_guests_action"));
+    addActions({add_action_, remove_action_, find_action_, import_action_, export_action_});
+    connect(import_action_, &QAction::triggered, this, &RosterTab::import_bookings);
+    connect(export_action_, &QAction::triggered, this, &RosterTab::export_guests);
+    choose_booking_list = [this] {
+        return QFileDialog::getOpenFileName(this, tr("Import a booking list"), QString(),
+                                            tr("Lists (*.csv *.tsv *.txt);;All files (*)"));
+    };
+    choose_guest_file = [this] {
+        return QFileDialog::getSaveFileName(this, tr("Export the guests"),
+                                            QStringLiteral("guests.csv"), tr("Lists (*.csv)"));
+    };
     connect(add_action_, &QAction::triggered, this, &RosterTab::add_guest);
     connect(remove_action_, &QAction::triggered, this, &RosterTab::remove_guests);
     connect(find_action_, &QAction::triggered, this, &RosterTab::focus_search);
@@ -99,12 +118,19 @@ QBoxLayout* RosterTab::build_bar(QWidget* parent) {
     stock_ = new QPushButton(tr("Kit in stock…"), parent);
     stock_->setObjectName(QStringLiteral("open_stock"));
     stock_->setToolTip(tr("Cylinders, suits and lead that there are to hand out."));
+    lists_ = new QPushButton(tr("&Lists"), parent);
+    lists_->setObjectName(QStringLiteral("guest_lists"));
+    lists_->setToolTip(tr("Take guests from a booking list, or write them to one."));
+    auto* menu = new QMenu(lists_);
+    menu->addActions({import_action_, export_action_});
+    lists_->setMenu(menu);
     auto* row = new QHBoxLayout;
     row->setSpacing(spacing);
     row->addWidget(search_, 1);
     row->addWidget(add_);
     row->addWidget(remove_);
     row->addWidget(stock_);
+    row->addWidget(lists_);
     return row;
 }
 
@@ -340,6 +366,36 @@ void RosterTab::open_stock() {
     auto* dialog = new StockDialog(document_, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->open();
+}
+
+void RosterTab::import_bookings() {
+    const QString path = choose_booking_list();
+    if (path.isEmpty()) return;
+    auto* dialog = new BookingImportDialog(document_, path, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &QDialog::accepted, this, [this, dialog] {
+        const std::vector<Guest>& guests = document_.session().guests;
+        const auto added = static_cast<std::size_t>(dialog->added());
+        if (added == 0 || added > guests.size()) return;
+        select(guests[guests.size() - added].id);
+        table_->setFocus();
+        removed_.clear();
+        notice_->say_with_undo(added == 1 ? tr("Added 1 guest from the list")
+                                          : tr("Added %1 guests from the list").arg(added));
+    });
+    dialog->open();
+}
+
+void RosterTab::export_guests() {
+    const QString path = choose_guest_file();
+    if (path.isEmpty()) return;
+    const Result<Done> done =
+        write_text_file(path.toStdString(), write_booking_csv(document_.session()));
+    if (!done) return notice_->say(words(done.error()));
+    notice_->say(tr("Written to %1: names, birth dates, sizes, contacts and notes. Health answers "
+                    "and consent are not in it, unless a note speaks of them: read the notes "
+                    "before you pass it on.")
+                     .arg(path));
 }
 
 void RosterTab::show_subject(const Subject& subject) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QWidget>
+#include <functional>
 #include <vector>
 
 #include "ui/document/session_document.h"
@@ -48,8 +49,14 @@ public:
     [[nodiscard]] QAction* add_guest_action() const { return add_action_; }
     [[nodiscard]] QAction* remove_guest_action() const { return remove_action_; }
     [[nodiscard]] QAction* find_action() const { return find_action_; }
+    [[nodiscard]] QAction* import_action() const { return import_action_; }
+    [[nodiscard]] QAction* export_action() const { return export_action_; }
     /// Asks what the centre has to hand out.
     void open_stock();
+
+    /// Ask for a booking list to read, and for a file to write the guests to; replaced in tests.
+    std::function<QString()> choose_booking_list;
+    std::function<QString()> choose_guest_file;
 
     [[nodiscard]] QSize sizeHint() const override;
 
@@ -77,6 +84,8 @@ private:
     void remove_guests();
     void edit_selected();
     void update_empty_state();
+    void import_bookings();
+    void export_guests();
 
     SessionDocument& document_;
     GuestModel* model_;
@@ -88,6 +97,7 @@ private:
     QPushButton* add_ = nullptr;
     QPushButton* remove_ = nullptr;
     QPushButton* stock_ = nullptr;
+    QPushButton* lists_ = nullptr;
     NoticeStrip* notice_ = nullptr;
     CrewPanel* crew_ = nullptr;
     QSplitter* across_ = nullptr;
@@ -99,6 +109,8 @@ private:
     QAction* add_action_ = nullptr;
     QAction* remove_action_ = nullptr;
     QAction* find_action_ = nullptr;
+    QAction* import_action_ = nullptr;
+    QAction* export_action_ = nullptr;
 
     std::vector<GuestId> removed_;  ///< last
     int last_row_ = 0;  ///< of the table, where the selection goes when its guest is gone
