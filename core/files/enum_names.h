@@ -60,20 +60,23 @@ struct EnumNames<RatioReason> {
         "nervous"};
 };
 template <>
-struct EnumNames<HealthTheme> {
-    static constexpr std::array<std::string_view, health_theme_count> names{
-        "lungs",
-        "heart_and_blood",
-        "over_45_with_risks",
-        "exercise",
-        "eyes_ears_sinuses",
-        "surgery_last_year",
-        "nerves_and_blackouts",
-        "mind",
-        "back_hernia_diabetes",
-        "stomach_and_gut",
-        "prescription_medicine",
-        "pregnancy"};
+struct EnumNames<ScreeningOutcome> {
+    static constexpr std::array<std::string_view, 4> names{"unanswered", "clear",
+                                                           "physician_required", "does_not_dive"};
+};
+template <>
+struct EnumNames<TodayOutcome> {
+    static constexpr std::array<std::string_view, 4> names{"unanswered", "clear", "with_care",
+                                                           "not_today"};
+};
+template <>
+struct EnumNames<SignatureKind> {
+    static constexpr std::array<std::string_view, 3> names{"none", "on_screen", "on_paper"};
+};
+template <>
+struct EnumNames<ThemeKind> {
+    static constexpr std::array<std::string_view, 3> names{"physician_at_once", "follow_ups",
+                                                           "does_not_dive"};
 };
 template <>
 struct EnumNames<TodayQuestion> {

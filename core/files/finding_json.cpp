@@ -21,6 +21,8 @@ std::vector<const char*> value_names(FindingCode code) {
         case FindingCode::bottom_below_limit: return {"bottom_depth", "allowed_depth"};
         case FindingCode::guest_too_young: return {"age_years", "least_age_years"};
         case FindingCode::consent_missing: return {"age_years", "consent_below_age_years"};
+        case FindingCode::screening_out_of_date:
+        case FindingCode::approval_older_than_check: return {"valid_months"};
         case FindingCode::ratio_exceeded: return {"places_used", "places_allowed"};
         case FindingCode::water_too_cold: return {"water_temperature", "least_temperature"};
         case FindingCode::minutes_over_limit:
@@ -116,14 +118,6 @@ ordered_json split(std::string_view text) {
     return list;
 }
 
-template <typename Enum>
-void put_names(ordered_json& to, const char* key, const std::vector<Enum>& values) {
-    if (values.empty()) return;
-    ordered_json list = ordered_json::array();
-    for (const Enum value : values) list.push_back(enum_name(value));
-    to[key] = std::move(list);
-}
-
 ordered_json finding_json(const Finding& finding, const FindingSpeaker& speak) {
     ordered_json to = ordered_json::object();
     to["key"] = key(finding);
@@ -131,8 +125,6 @@ ordered_json finding_json(const Finding& finding, const FindingSpeaker& speak) {
     to["severity"] = name(finding.severity);
     to["subject"] = subject_json(finding.subject);
     to["values"] = values_json(finding);
-    put_names(to, "themes", finding.themes);
-    put_names(to, "today", finding.today);
     if (finding.code == FindingCode::ratio_exceeded) {
         to["ratio_reason"] = enum_name(finding.reason);
     }

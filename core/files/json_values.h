@@ -56,6 +56,9 @@ public:
         : object_(object), place_(std::move(place)), error_(error) {}
 
     [[nodiscard]] bool has(const char* key) const { return object_.contains(key); }
+    [[nodiscard]] bool holds_object(const char* key) const {
+        return has(key) && object_.at(key).is_object();
+    }
     [[nodiscard]] std::string place(const char* key) const {
         return place_ + "/" + pointer_part(key);
     }

@@ -27,7 +27,7 @@ struct KindForm {
     double most_threshold = 0.0;
 };
 
-constexpr std::array<KindForm, 27> kind_forms{{
+constexpr std::array<KindForm, 28> kind_forms{{
     {RuleKind::max_depth_m, 1, 60},
     {RuleKind::usual_depth_m, 1, 60},
     {RuleKind::max_bottom_depth_m, 1, 200},
@@ -55,6 +55,7 @@ constexpr std::array<KindForm, 27> kind_forms{{
     {RuleKind::staff_ascents_per_day, 1, 100},
     {RuleKind::staff_days_in_a_row, 1, 7},
     {RuleKind::no_fly_hours, 0, 168},
+    {RuleKind::screening_valid_months, 1, 60},
 }};
 
 const KindForm* find_form(RuleKind kind) {

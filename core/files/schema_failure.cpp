@@ -69,6 +69,7 @@ public:
             const std::string reference = schema["$ref"].get<std::string>();
             return find(value, root_.at(json::json_pointer(reference.substr(1))), place);
         }
+        if (schema.contains("anyOf")) return find(value, meant(value, schema["anyOf"]), place);
         if (Failure failure = wrong_type(value, schema, place)) return failure;
         if (Failure failure = wrong_choice(value, schema, place)) return failure;
         if (value.is_object()) return in_object(value, schema, place);
@@ -82,6 +83,14 @@ private:
     static Error error(ErrorCode code, const std::string& place, std::string given,
                        std::string allowed) {
         return {code, place.empty() ? "/" : place, std::move(given), std::move(allowed)};
+    }
+
+    /// Of several forms the one of the value's own type; the first when there is none.
+    static const json& meant(const json& value, const json& forms) {
+        const auto found = std::find_if(forms.begin(), forms.end(), [&](const json& form) {
+            return form.contains("type") && has_type(value, form["type"].get<std::string>());
+        });
+        return found == forms.end() ? forms.front() : *found;
     }
 
     static Failure wrong_type(const json& value, const json& schema, const std::string& place) {

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <array>
 #include <exception>
 
 #include "core/files/json_gate.h"
@@ -117,21 +119,70 @@ std::vector<Group> read_groups(const FieldReader& from) {
 }
 
 /// Answers by the questions' names; a question that is not there is unanswered.
-template <typename Question, std::size_t count>
-std::array<Answer, count> read_answers(const FieldReader& from) {
-    std::array<Answer, count> answers{};
-    for (std::size_t i = 0; i < count; ++i) {
-        const std::string name = enum_name(static_cast<Question>(i));
-        if (!from.has(name.c_str())) continue;
-        answers[i] = from.line(name.c_str()) == "yes" ? Answer::yes : Answer::no;
-    }
-    return answers;
+// Files of earlier programs hold the answers themselves. What they come to is kept, by the rules of
+// the time: every yes to a theme asked for a physician, and there were these themes.
+
+constexpr std::array earlier_themes{"lungs",
+                                    "heart_and_blood",
+                                    "over_45_with_risks",
+                                    "exercise",
+                                    "eyes_ears_sinuses",
+                                    "surgery_last_year",
+                                    "nerves_and_blackouts",
+                                    "mind",
+                                    "back_hernia_diabetes",
+                                    "stomach_and_gut",
+                                    "prescription_medicine",
+                                    "pregnancy"};
+
+ScreeningOutcome earlier_outcome(const FieldReader& health, bool released) {
+    if (health.line("pregnancy") == "yes") return ScreeningOutcome::does_not_dive;
+    const auto any = [&](const char* answer) {
+        return std::any_of(earlier_themes.begin(), earlier_themes.end(),
+                           [&](const char* theme) { return health.line(theme) == answer; });
+    };
+    const bool gap = any("");
+    // A release does not answer what nobody asked.
+    if (any("yes") && !(gap && released)) return ScreeningOutcome::physician_required;
+    return gap ? ScreeningOutcome::unanswered : ScreeningOutcome::clear;
 }
 
-Screening read_screening(const FieldReader& from) {
-    return {read_answers<HealthTheme, health_theme_count>(from.object("health")),
-            read_answers<TodayQuestion, today_question_count>(from.object("today")),
-            from.truth("physician_approval_seen")};
+TodayOutcome earlier_today(const FieldReader& today) {
+    HealthAnswers answers;
+    for (std::size_t i = 0; i < answers.today.size(); ++i) {
+        const std::string name = enum_name(static_cast<TodayQuestion>(i));
+        if (!today.has(name.c_str())) continue;
+        answers.today[i] = today.line(name.c_str()) == "yes" ? Answer::yes : Answer::no;
+    }
+    return today_outcome_of(answers);
+}
+
+HealthCheck read_screening(const FieldReader& from, Date session_date) {
+    HealthCheck check;
+    const auto day = [&](const char* key) {
+        return from.has(key) ? std::optional(read_date(from, key)) : std::nullopt;
+    };
+    check.outcome = from.choice<ScreeningOutcome>("outcome");
+    check.checked_on = day("checked_on");
+    check.edition = from.line("edition");
+    check.checked_by = from.line("checked_by");
+    check.physician_approval_seen = from.truth("physician_approval_seen");
+    check.approval_on = day("physician_approval_on");
+    check.signature = from.choice<SignatureKind>("signature");
+    if (from.has("health")) {
+        const ScreeningOutcome earlier =
+            earlier_outcome(from.object("health"), check.physician_approval_seen);
+        check.outcome = std::max(check.outcome, earlier);
+        // The earlier form was answered for the session it stands in.
+        if (check.outcome != ScreeningOutcome::unanswered && !check.checked_on) {
+            check.checked_on = session_date;
+        }
+    }
+    if (from.has("today")) {
+        check.today = from.holds_object("today") ? earlier_today(from.object("today"))
+                                                 : from.choice<TodayOutcome>("today");
+    }
+    return check;
 }
 
 Kit read_kit(const FieldReader& from) {
@@ -144,7 +195,7 @@ Kit read_kit(const FieldReader& from) {
             read_cylinder(from)};
 }
 
-Guest read_guest(const FieldReader& from) {
+Guest read_guest(const FieldReader& from, Date session_date) {
     Guest guest;
     guest.id = from.id<GuestId>("id");
     guest.name = from.line("name");
@@ -157,7 +208,7 @@ Guest read_guest(const FieldReader& from) {
     guest.body_height = from.optional_number(
         "height_cm", [](double centimeters) { return Meters(centimeters / 100.0); });
     guest.shoe_size_eu = from.optional_number("shoe_size_eu", [](double size) { return size; });
-    guest.screening = read_screening(from.object("screening"));
+    guest.screening = read_screening(from.object("screening"), session_date);
     guest.guardian_consent = from.truth("guardian_consent");
     guest.certified = from.truth("certified");
     guest.breathing = from.choice("breathing", BreathingClass::average);
@@ -199,7 +250,7 @@ Session read_session_fields(const FieldReader& from) {
     session.staff = read_staff(from);
     session.groups = read_groups(from);
     from.each("guests", [&](const json& item, const std::string& place) {
-        session.guests.push_back(read_guest({item, place, from.error_slot()}));
+        session.guests.push_back(read_guest({item, place, from.error_slot()}, session.date));
     });
     if (from.has("stock")) session.stock = read_stock(from.object("stock"));
     from.each("rule_sets", [&](const json& item, const std::string&) {

@@ -114,21 +114,16 @@ ordered_json group_json(const Group& group) {
     return to;
 }
 
-template <typename Question, std::size_t count>
-ordered_json answers_json(const std::array<Answer, count>& answers) {
+ordered_json screening_json(const HealthCheck& check) {
     ordered_json to = ordered_json::object();
-    for (std::size_t i = 0; i < count; ++i) {
-        if (answers[i] == Answer::unanswered) continue;
-        to[enum_name(static_cast<Question>(i))] = answers[i] == Answer::yes ? "yes" : "no";
-    }
-    return to;
-}
-
-ordered_json screening_json(const Screening& screening) {
-    ordered_json to = ordered_json::object();
-    to["health"] = answers_json<HealthTheme>(screening.health);
-    to["today"] = answers_json<TodayQuestion>(screening.today);
-    put_flag(to, "physician_approval_seen", screening.physician_approval_seen);
+    to["outcome"] = enum_name(check.outcome);
+    if (check.checked_on) to["checked_on"] = to_text(*check.checked_on);
+    put_line(to, "edition", check.edition);
+    put_line(to, "checked_by", check.checked_by);
+    put_flag(to, "physician_approval_seen", check.physician_approval_seen);
+    if (check.approval_on) to["physician_approval_on"] = to_text(*check.approval_on);
+    to["today"] = enum_name(check.today);
+    if (check.signature != SignatureKind::none) to["signature"] = enum_name(check.signature);
     return to;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
 
+#include "core/planning/check_screening.h"
 #include "core/planning/checks.h"
 
 namespace leadline {
@@ -8,9 +9,8 @@ namespace {
 
 using Findings = std::vector<Finding>;
 
-std::optional<int> age_of(const Session& session, const Guest& guest) {
-    if (!guest.birth_date) return std::nullopt;
-    return age_in_years(*guest.birth_date, session.date);
+void append(Findings& found, const Findings& more) {
+    found.insert(found.end(), more.begin(), more.end());
 }
 
 Finding own_finding(FindingCode code, Severity severity, Subject subject) {
@@ -24,29 +24,19 @@ Finding own_finding(FindingCode code, Severity severity, Subject subject) {
 // ---- one guest ---------------------------------------------------------------------------------
 
 void check_age(const CheckContext& context, const Guest& guest, Findings& found) {
-    const std::optional<int> age = age_of(context.session, guest);
-    if (!age) {
-        found.push_back(own_finding(FindingCode::birth_date_missing, Severity::stop, guest.id));
-        return;
-    }
-    const auto older = [&](const Rule& rule) { return *age < rule.value; };
-    if (const auto limit = broken_limit(context, RuleKind::least_age_years, age, older)) {
+    const std::optional<int> age = age_on_day(context.session, guest);
+    if (!age) return;  // check_consent() says that the birth date is missing
+    const auto younger = [&](const Rule& rule) { return *age < rule.value; };
+    if (const auto limit = broken_limit(context, RuleKind::least_age_years, age, younger)) {
         found.push_back(finding_of(FindingCode::guest_too_young, guest.id, *limit,
                                    {*age, static_cast<int>(limit->value)}));
-    }
-    if (!guest.guardian_consent) {
-        const auto limit = broken_limit(context, RuleKind::consent_below_age_years, age, older);
-        if (limit) {
-            found.push_back(finding_of(FindingCode::consent_missing, guest.id, *limit,
-                                       {*age, static_cast<int>(limit->value)}));
-        }
     }
 }
 
 /// Limits of depth, cold and time that hold for the guest's age only; those for everybody are
 /// checked once for the whole session.
 void check_age_bands(const CheckContext& context, const Guest& guest, Findings& found) {
-    const std::optional<int> age = age_of(context.session, guest);
+    const std::optional<int> age = age_on_day(context.session, guest);
     if (!age) return;
     const auto banded = [](const Rule& rule) { return rule.from_age || rule.to_age; };
     const double depth = context.environment.deepest.meters().value();
@@ -76,56 +66,6 @@ void check_age_bands(const CheckContext& context, const Guest& guest, Findings& 
             finding_of(FindingCode::minutes_over_limit, guest.id, *limit,
                        {planned, Minutes(limit->value),
                         Kelvins(Celsius(limit->threshold.value_or(36.0)))}));
-    }
-}
-
-void check_screening(const Guest& guest, Findings& found) {
-    const auto add = [&](FindingCode code, Severity severity) {
-        Finding finding = own_finding(code, severity, guest.id);
-        finding.themes = flagged_themes(guest.screening);
-        found.push_back(finding);
-    };
-    switch (outcome(guest.screening)) {
-        case ScreeningOutcome::clear: break;
-        case ScreeningOutcome::unanswered:
-            add(FindingCode::screening_unanswered, Severity::stop);
-            break;
-        case ScreeningOutcome::physician_required:
-            add(FindingCode::screening_physician, Severity::stop);
-            break;
-        case ScreeningOutcome::does_not_dive:
-            add(FindingCode::screening_does_not_dive, Severity::stop);
-            break;
-    }
-}
-
-Severity severity_today(TodayQuestion question) {
-    switch (question) {
-        case TodayQuestion::cold_or_blocked_ears:
-        case TodayQuestion::alcohol_or_drugs:
-        case TodayQuestion::new_medicine:
-        case TodayQuestion::unwilling_or_very_afraid: return Severity::stop;
-        case TodayQuestion::cannot_swim:
-        case TodayQuestion::flight_or_mountain_within_24_hours: return Severity::caution;
-    }
-    return Severity::stop;
-}
-
-void check_today(const Guest& guest, Findings& found) {
-    const std::vector<TodayQuestion> flagged = flagged_today(guest.screening);
-    if (!flagged.empty()) {
-        Finding finding =
-            own_finding(FindingCode::screening_today_flagged, Severity::caution, guest.id);
-        finding.today = flagged;
-        for (const TodayQuestion question : flagged) {
-            finding.severity = std::min(finding.severity, severity_today(question));
-        }
-        found.push_back(finding);
-    }
-    // Answered on the morning itself, so a gap the day before is no reason to stop planning.
-    if (today_unanswered(guest.screening)) {
-        found.push_back(
-            own_finding(FindingCode::screening_today_unanswered, Severity::caution, guest.id));
     }
 }
 
@@ -186,7 +126,7 @@ GroupFacts facts_of(const Session& session, const Group& group) {
     for (const Guest* guest : facts.guests) {
         facts.all_understood = facts.all_understood && understood(session, group, *guest);
         facts.nervous = facts.nervous || guest->breathing == BreathingClass::nervous;
-        if (const std::optional<int> age = age_of(session, *guest)) {
+        if (const std::optional<int> age = age_on_day(session, *guest)) {
             facts.youngest = std::min(*age, facts.youngest.value_or(200));
         }
     }
@@ -334,9 +274,10 @@ std::vector<Finding> check_people(const CheckContext& context) {
     }
     for (const Guest& guest : session.guests) {
         check_age(context, guest, found);
+        append(found, check_consent(session, context.rules, guest));
         check_age_bands(context, guest, found);
-        check_screening(guest, found);
-        check_today(guest, found);
+        append(found, check_screening(session, context.rules, guest));
+        append(found, check_today(guest));
         check_kit(guest, found);
         if (guest.group.empty()) {
             found.push_back(

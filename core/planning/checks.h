@@ -23,6 +23,9 @@ struct CheckContext {
 /// The limit of a kind that a value breaks: first among the rules that stop a dive, then among those
 /// that call for care, then among notes, so that a strict advice never hides a broken law.
 /// @param breaks  whether a rule's value is broken
+std::optional<Limit> broken_limit(const RuleBook& rules, const std::vector<RuleSetId>& chosen,
+                                  RuleKind kind, std::optional<int> age,
+                                  const std::function<bool(const Rule&)>& breaks);
 std::optional<Limit> broken_limit(const CheckContext& context, RuleKind kind,
                                   std::optional<int> age,
                                   const std::function<bool(const Rule&)>& breaks);

@@ -18,6 +18,11 @@ std::string name(FindingCode code) {
         case FindingCode::screening_does_not_dive: return "screening_does_not_dive";
         case FindingCode::screening_today_flagged: return "screening_today_flagged";
         case FindingCode::screening_today_unanswered: return "screening_today_unanswered";
+        case FindingCode::screening_out_of_date: return "screening_out_of_date";
+        case FindingCode::screening_in_future: return "screening_in_future";
+        case FindingCode::approval_older_than_check: return "approval_older_than_check";
+        case FindingCode::screening_not_signed: return "screening_not_signed";
+        case FindingCode::screening_edition_older: return "screening_edition_older";
         case FindingCode::ratio_exceeded: return "ratio_exceeded";
         case FindingCode::group_without_instructor: return "group_without_instructor";
         case FindingCode::staff_in_two_groups: return "staff_in_two_groups";

@@ -10,7 +10,6 @@
 
 #include "core/physics/quantities.h"
 #include "core/planning/ids.h"
-#include "core/planning/screening.h"
 
 namespace leadline {
 
@@ -26,10 +25,15 @@ enum class FindingCode {
     birth_date_missing,         ///<
     consent_missing,            ///< age, age of consent
     screening_unanswered,       ///<
-    screening_physician,        ///< (themes in `themes`)
+    screening_physician,        ///<
     screening_does_not_dive,    ///<
-    screening_today_flagged,    ///< (questions in `today`)
+    screening_today_flagged,    ///<
     screening_today_unanswered, ///<
+    screening_out_of_date,      ///< months it counts (day of the check in `text`; none: not known)
+    screening_in_future,        ///< (day of the check in `text`)
+    approval_older_than_check,  ///< (day of the release in `text`); a stop when out of date itself
+    screening_not_signed,       ///<
+    screening_edition_older,    ///< (edition in `text`; none: not known)
     ratio_exceeded,             ///< places used, places allowed (RatioReason in `reason`)
     group_without_instructor,   ///<
     staff_in_two_groups,        ///< groups that need the same person in the water at once
@@ -98,10 +102,8 @@ struct Finding {
     Severity severity = Severity::note;
     Subject subject;
     std::vector<FindingValue> values;
-    std::vector<HealthTheme> themes;
-    std::vector<TodayQuestion> today;
     RatioReason reason = RatioReason::plain;
-    std::string text;      ///< raw names only (items of kit, a language tag), never a sentence
+    std::string text;      ///< raw names only (items of kit, a language tag, an ISO day), never a sentence
     std::string rule_set;  ///< title of the set the value came from; empty: the program's own check
     std::string source;    ///< where that set has the value from
     std::optional<std::string> overruled_because;

@@ -168,8 +168,8 @@ void append(std::vector<Finding>& all, std::vector<Finding> more) {
 
 }  // namespace
 
-std::optional<Limit> broken_limit(const CheckContext& context, RuleKind kind,
-                                  std::optional<int> age,
+std::optional<Limit> broken_limit(const RuleBook& rules, const std::vector<RuleSetId>& chosen,
+                                  RuleKind kind, std::optional<int> age,
                                   const std::function<bool(const Rule&)>& breaks) {
     for (const Severity severity : {Severity::stop, Severity::caution, Severity::note}) {
         const auto applies = [&](const Rule& rule) {
@@ -178,11 +178,15 @@ std::optional<Limit> broken_limit(const CheckContext& context, RuleKind kind,
                                              *age <= rule.to_age.value_or(200));
             return rule.severity == severity && in_band && breaks(rule);
         };
-        if (auto limit = strictest(context.rules, context.session.rule_sets, kind, applies)) {
-            return limit;
-        }
+        if (auto limit = strictest(rules, chosen, kind, applies)) return limit;
     }
     return std::nullopt;
+}
+
+std::optional<Limit> broken_limit(const CheckContext& context, RuleKind kind,
+                                  std::optional<int> age,
+                                  const std::function<bool(const Rule&)>& breaks) {
+    return broken_limit(context.rules, context.session.rule_sets, kind, age, breaks);
 }
 
 Finding finding_of(FindingCode code, Subject subject, const Limit& limit,

@@ -8,7 +8,7 @@
 namespace leadline {
 namespace {
 
-constexpr std::array<std::pair<RuleKind, const char*>, 27> kind_names{{
+constexpr std::array<std::pair<RuleKind, const char*>, 28> kind_names{{
     {RuleKind::max_depth_m, "max_depth_m"},
     {RuleKind::usual_depth_m, "usual_depth_m"},
     {RuleKind::max_bottom_depth_m, "max_bottom_depth_m"},
@@ -36,6 +36,7 @@ constexpr std::array<std::pair<RuleKind, const char*>, 27> kind_names{{
     {RuleKind::staff_ascents_per_day, "staff_ascents_per_day"},
     {RuleKind::staff_days_in_a_row, "staff_days_in_a_row"},
     {RuleKind::no_fly_hours, "no_fly_hours"},
+    {RuleKind::screening_valid_months, "screening_valid_months"},
 }};
 
 bool greater_is_stricter(RuleKind kind) {

@@ -41,6 +41,7 @@ enum class RuleKind {
     staff_ascents_per_day,          ///< times at the surface; strictest: least
     staff_days_in_a_row,            ///< with a dive; strictest: least
     no_fly_hours,                   ///< strictest: greatest
+    screening_valid_months,         ///< a health check counts so long; strictest: least
 };
 
 /// How well a value is known. Shown beside it; never hidden.

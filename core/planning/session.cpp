@@ -120,6 +120,8 @@ void check_texts(const Session& session, Checker& checker) {
         checker.length(guest.note, 2000, at("guests", i, "note"));
         checker.length(guest.phone, 40, at("guests", i, "phone"));
         checker.length(guest.email, 254, at("guests", i, "email"));
+        checker.length(guest.screening.edition, 100, at("guests", i, "screening/edition"));
+        checker.length(guest.screening.checked_by, 200, at("guests", i, "screening/checked_by"));
         checker.length(guest.kit.suit, 100, at("guests", i, "kit/suit"));
         checker.length(guest.kit.bcd, 100, at("guests", i, "kit/bcd"));
         checker.length(guest.kit.fins, 100, at("guests", i, "kit/fins"));
@@ -142,6 +144,11 @@ void check_guest(const Session& session, std::size_t index, Checker& checker) {
                          to_text(*guest.birth_date), to_text(session.date));
         }
     }
+    const auto real_day = [&](const std::optional<Date>& day, const char* field) {
+        if (day && !day->ok()) checker.fail(ErrorCode::bad_date, place(field), to_text(*day));
+    };
+    real_day(guest.screening.checked_on, "screening/checked_on");
+    real_day(guest.screening.approval_on, "screening/physician_approval_on");
     checker.range(guest.body_mass, 15.0, 250.0, place("mass_kg"));
     if (guest.body_height) {
         checker.range(guest.body_height->value() * 100.0, 80.0, 250.0, place("height_cm"));

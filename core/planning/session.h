@@ -39,7 +39,7 @@ struct Guest {
     std::optional<Kilograms> body_mass;  ///< 15 to 250 kg
     std::optional<Meters> body_height;   ///< 0.8 to 2.5 m
     std::optional<double> shoe_size_eu;  ///< 20 to 55
-    Screening screening;
+    HealthCheck screening;
     bool guardian_consent = false;  ///< documented consent of a guardian, for a minor
     bool certified = false;         ///< a certified companion: uses a place, needs no teaching
     BreathingClass breathing = BreathingClass::average;

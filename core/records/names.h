@@ -47,28 +47,23 @@ struct StoredNames<BreathingClass> {
         std::to_array<std::string_view>({"calm", "average", "nervous", "child"});
 };
 
-/// `unanswered` is not stored: an answer that was not given has no row.
 template <>
-struct StoredNames<Answer> {
-    static constexpr auto names = std::to_array<std::string_view>({"unanswered", "no", "yes"});
+struct StoredNames<ScreeningOutcome> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"unanswered", "clear", "physician_required", "does_not_dive"});
 };
 
 template <>
-struct StoredNames<HealthTheme> {
-    static constexpr auto names = std::to_array<std::string_view>(
-        {"lungs", "heart_and_blood", "over_45_with_risks", "exercise", "eyes_ears_sinuses",
-         "surgery_last_year", "nerves_and_blackouts", "mind", "back_hernia_diabetes",
-         "stomach_and_gut", "prescription_medicine", "pregnancy"});
+struct StoredNames<TodayOutcome> {
+    static constexpr auto names =
+        std::to_array<std::string_view>({"unanswered", "clear", "with_care", "not_today"});
 };
-static_assert(StoredNames<HealthTheme>::names.size() == health_theme_count);
 
 template <>
-struct StoredNames<TodayQuestion> {
-    static constexpr auto names = std::to_array<std::string_view>(
-        {"cold_or_blocked_ears", "alcohol_or_drugs", "new_medicine",
-         "flight_or_mountain_within_24_hours", "unwilling_or_very_afraid", "cannot_swim"});
+struct StoredNames<SignatureKind> {
+    static constexpr auto names =
+        std::to_array<std::string_view>({"none", "on_screen", "on_paper"});
 };
-static_assert(StoredNames<TodayQuestion>::names.size() == today_question_count);
 
 template <typename Enum>
 concept Stored = requires { StoredNames<Enum>::names; };

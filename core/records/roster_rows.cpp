@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/records/roster_rows.h"
 
-#include <map>
 #include <string>
 #include <utility>
 
+#include "core/records/check_rows.h"
 #include "core/records/statement.h"
 
 namespace leadline {
@@ -76,7 +76,7 @@ Guest read_guest(Row& row) {
     Guest guest = read_lasting(row);
     guest.id = id;
     guest.group = GroupId(row.text());
-    guest.screening.physician_approval_seen = row.yes();
+    guest.screening = read_check(row);
     guest.guardian_consent = row.yes();
     guest.certified = row.yes();
     guest.breathing = row.choice<BreathingClass>();
@@ -89,45 +89,6 @@ Guest read_guest(Row& row) {
     guest.kit.cylinder = read_cylinder(row);
     guest.note = row.text();
     return guest;
-}
-
-/// Writes the answers of one list of questions; what has no answer gets no row.
-template <Stored Question, std::size_t count>
-Result<Done> write_answers(Statement& insert, SessionRow row, const GuestId& guest,
-                           const std::array<Answer, count>& answers) {
-    for (std::size_t i = 0; i < count; ++i) {
-        if (answers[i] == Answer::unanswered) continue;
-        const Result<Done> done =
-            insert.run(row.value, guest, static_cast<Question>(i), answers[i]);
-        if (!done) return done;
-    }
-    return Done{};
-}
-
-template <Stored Question>
-struct StoredAnswer {
-    GuestId guest;
-    Question question{};
-    Answer answer{};
-};
-
-template <Stored Question>
-StoredAnswer<Question> read_answer(Row& row) {
-    return {GuestId(row.text()), row.choice<Question>(), row.choice<Answer>()};
-}
-
-/// Puts answers that were read to their guests.
-template <Stored Question, std::size_t count>
-void place(std::vector<Guest>& guests, const std::vector<StoredAnswer<Question>>& answers,
-           std::array<Answer, count> Screening::* list) {
-    std::map<GuestId, Guest*> by_id;
-    for (Guest& guest : guests) by_id[guest.id] = &guest;
-    for (const StoredAnswer<Question>& stored : answers) {
-        const auto guest = by_id.find(stored.guest);
-        if (guest == by_id.end()) continue;
-        (guest->second->screening.*list)[static_cast<std::size_t>(stored.question)] =
-            stored.answer;
-    }
 }
 
 }  // namespace
@@ -215,65 +176,43 @@ Result<Done> write_guests(const QSqlDatabase& database, SessionRow row,
                      u"INSERT INTO session_guests (session_id, guest_id, position, person_id, "
                      "group_id, name, birth_date, language, body_mass_kg, body_height_m, "
                      "shoe_size_eu, measured_rmv_l_per_min, dives_before, phone, email, "
-                     "physician_approval_seen, "
+                     "screening_outcome, screening_checked_on, screening_edition, "
+                     "screening_checked_by, physician_approval_seen, physician_approval_on, "
+                     "screening_today, screening_signature, "
                      "guardian_consent, certified, breathing, suit, bcd, fins, mask, regulator, "
                      "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note) VALUES "
                      "(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
-                     "?, ?, ?, ?)"_qs);
-    Statement insert_health(database, u"INSERT INTO screening_answers (session_id, guest_id, "
-                                      "theme, answer) VALUES (?, ?, ?, ?)"_qs);
-    Statement insert_today(database, u"INSERT INTO screening_today (session_id, guest_id, "
-                                     "question, answer) VALUES (?, ?, ?, ?)"_qs);
+                     "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_qs);
     int position = 0;
-    const auto write_guest = [&](const Guest& guest) {
+    for (const Guest& guest : guests) {
         const Kit& kit = guest.kit;
+        const HealthCheck& health = guest.screening;
         const CylinderColumns cylinder = columns_of(kit.cylinder);
-        return insert.run(
+        const Result<Done> done = insert.run(
             row.value, guest.id, position++, persons.at(guest.id), guest.group, guest.name,
             guest.birth_date, guest.language, guest.body_mass, guest.body_height,
             guest.shoe_size_eu, guest.measured_rmv, guest.dives_before, guest.phone, guest.email,
-            guest.screening.physician_approval_seen,
+            health.outcome, health.checked_on, health.edition, health.checked_by,
+            health.physician_approval_seen, health.approval_on, health.today, health.signature,
             guest.guardian_consent, guest.certified, guest.breathing, kit.suit, kit.bcd, kit.fins,
             kit.mask, kit.regulator, kit.lead, cylinder.type, cylinder.fill_pressure,
             cylinder.fill_temperature, guest.note);
-    };
-    for (const Guest& guest : guests) {
-        const Screening& screening = guest.screening;
-        const Result<Done> done = in_turn(
-            [&] { return write_guest(guest); },
-            [&] {
-                return write_answers<HealthTheme>(insert_health, row, guest.id, screening.health);
-            },
-            [&] {
-                return write_answers<TodayQuestion>(insert_today, row, guest.id, screening.today);
-            });
         if (!done) return done;
     }
     return Done{};
 }
 
 Result<std::vector<Guest>> read_guests(const QSqlDatabase& database, SessionRow row) {
-    auto guests =
-        Statement(database,
-                  u"SELECT guest_id, name, birth_date, language, body_mass_kg, body_height_m, "
-                  "shoe_size_eu, measured_rmv_l_per_min, dives_before, phone, email, group_id, "
-                  "physician_approval_seen, "
-                  "guardian_consent, certified, breathing, suit, bcd, fins, mask, regulator, "
-                  "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note "
-                  "FROM session_guests WHERE session_id = ? ORDER BY position"_qs)
-            .all(read_guest, row.value);
-    if (!guests) return guests;
-    const auto health = Statement(database, u"SELECT guest_id, theme, answer "
-                                            "FROM screening_answers WHERE session_id = ?"_qs)
-                            .all(read_answer<HealthTheme>, row.value);
-    if (!health) return health.error();
-    const auto today = Statement(database, u"SELECT guest_id, question, answer "
-                                           "FROM screening_today WHERE session_id = ?"_qs)
-                           .all(read_answer<TodayQuestion>, row.value);
-    if (!today) return today.error();
-    place(*guests, *health, &Screening::health);
-    place(*guests, *today, &Screening::today);
-    return guests;
+    return Statement(database,
+                     u"SELECT guest_id, name, birth_date, language, body_mass_kg, body_height_m, "
+                     "shoe_size_eu, measured_rmv_l_per_min, dives_before, phone, email, group_id, "
+                     "screening_outcome, screening_checked_on, screening_edition, "
+                     "screening_checked_by, physician_approval_seen, physician_approval_on, "
+                     "screening_today, screening_signature, "
+                     "guardian_consent, certified, breathing, suit, bcd, fins, mask, regulator, "
+                     "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note "
+                     "FROM session_guests WHERE session_id = ? ORDER BY position"_qs)
+        .all(read_guest, row.value);
 }
 
 }  // namespace leadline

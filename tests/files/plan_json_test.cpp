@@ -186,16 +186,16 @@ TEST(PlanJson, CarriesFindings) {
     EXPECT_THAT((*cold)["overruled_because"].get<std::string>(), testing::StartsWith("7 mm"));
 }
 
-TEST(PlanJson, NamesTheItemsAndQuestionsOfAFinding) {
+TEST(PlanJson, NamesTheItemsAndDaysOfAFinding) {
     Plan plan;
     Finding kit;
     kit.code = FindingCode::kit_missing;
     kit.subject = GuestId("guest-1");
     kit.text = "suit,fins";
     Finding screening;
-    screening.code = FindingCode::screening_physician;
-    screening.themes = {HealthTheme::lungs, HealthTheme::pregnancy};
-    screening.today = {TodayQuestion::cannot_swim};
+    screening.code = FindingCode::screening_out_of_date;
+    screening.text = "2025-07-04";
+    screening.values = {12};
     Finding ratio;
     ratio.code = FindingCode::ratio_exceeded;
     ratio.subject = GroupId("group-1");
@@ -206,8 +206,8 @@ TEST(PlanJson, NamesTheItemsAndQuestionsOfAFinding) {
     EXPECT_EQ(written[0]["items"], (json{"suit", "fins"}));
     EXPECT_EQ(written[0]["subject"], (json{{"kind", "guest"}, {"id", "guest-1"}}));
     EXPECT_FALSE(written[0].contains("what"));
-    EXPECT_EQ(written[1]["themes"], (json{"lungs", "pregnancy"}));
-    EXPECT_EQ(written[1]["today"], (json{"cannot_swim"}));
+    EXPECT_EQ(written[1]["text"], "2025-07-04");
+    EXPECT_EQ(written[1]["values"], (json{{"valid_months", 12}}));
     EXPECT_EQ(written[2]["key"], "ratio_exceeded:group-1");
     EXPECT_EQ(written[2]["ratio_reason"], "children");
     EXPECT_EQ(written[2]["values"], (json{{"places_used", 5}, {"places_allowed", 2}}));

@@ -54,7 +54,7 @@ TEST(PublishedRuleSets, AreAllThere) {
 
 TEST(PublishedRuleSets, HouseRulesCoverEveryKindButMinutes) {
     const RuleBook book = load_rules();
-    for (int i = 0; i <= static_cast<int>(RuleKind::no_fly_hours); ++i) {
+    for (int i = 0; i <= static_cast<int>(RuleKind::screening_valid_months); ++i) {
         const auto kind = static_cast<RuleKind>(i);
         EXPECT_EQ(strictest(book, {RuleSetId("house")}, kind).has_value(),
                   kind != RuleKind::max_minutes)
@@ -180,7 +180,7 @@ TEST(BrokenRuleFiles, AreNoJson) {
 TEST(RuleSchema, NamesExactlyTheKindsThereAre) {
     const json schema = json::parse(rules_schema());
     const json& kinds = schema["definitions"]["rule"]["properties"]["kind"]["enum"];
-    EXPECT_EQ(kinds.size(), static_cast<std::size_t>(RuleKind::no_fly_hours) + 1);
+    EXPECT_EQ(kinds.size(), static_cast<std::size_t>(RuleKind::screening_valid_months) + 1);
     for (const json& kind : kinds) EXPECT_TRUE(rule_kind(kind.get<std::string>())) << kind;
 }
 

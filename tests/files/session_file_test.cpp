@@ -63,10 +63,14 @@ SessionFile full_session() {
     guest.body_mass = Kilograms(61.5);
     guest.body_height = Meters(1.57);
     guest.shoe_size_eu = 37.5;
-    guest.screening.health.fill(Answer::yes);
-    guest.screening.today.fill(Answer::yes);
-    guest.screening.health[3] = Answer::unanswered;
-    guest.screening.physician_approval_seen = true;
+    guest.screening = {ScreeningOutcome::physician_required,
+                       day,
+                       "Leadline 1",
+                       "Žofie \"Z\"",
+                       true,
+                       Date{std::chrono::year(2026), std::chrono::month(2), std::chrono::day(28)},
+                       TodayOutcome::with_care,
+                       SignatureKind::on_screen};
     guest.guardian_consent = true;
     guest.certified = true;
     guest.breathing = BreathingClass::child;

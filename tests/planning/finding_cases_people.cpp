@@ -4,12 +4,15 @@
 namespace leadline {
 namespace {
 
-Answer& health(Scene& scene, HealthTheme theme) {
-    return guest_of(scene).screening.health[static_cast<std::size_t>(theme)];
-}
+HealthCheck& check_of(Scene& scene) { return guest_of(scene).screening; }
 
-Answer& today(Scene& scene, TodayQuestion question) {
-    return guest_of(scene).screening.today[static_cast<std::size_t>(question)];
+/// A physician asked for on 3 July, and a release of a day.
+std::function<void(Scene&)> released_on(std::optional<Date> release) {
+    return [release](Scene& scene) {
+        check_of(scene).outcome = ScreeningOutcome::physician_required;
+        check_of(scene).physician_approval_seen = true;
+        check_of(scene).approval_on = release;
+    };
 }
 
 FindingCase guest_too_young() {
@@ -45,43 +48,88 @@ FindingCase consent_given() {
             }};
 }
 
-FindingCase screening_unanswered() {
-    return {FindingCode::screening_unanswered, "Unanswered", Severity::stop, first_guest,
-            [](Scene& scene) { health(scene, HealthTheme::mind) = Answer::unanswered; },
-            [](Scene&) {}};
+FindingCase outcome_case(FindingCode code, ScreeningOutcome outcome, const std::string& what) {
+    return {code, what, Severity::stop, first_guest,
+            [outcome](Scene& scene) { check_of(scene).outcome = outcome; }, [](Scene&) {}};
 }
 
 FindingCase screening_physician() {
     return {FindingCode::screening_physician, "Physician", Severity::stop, first_guest,
-            [](Scene& scene) { health(scene, HealthTheme::lungs) = Answer::yes; },
             [](Scene& scene) {
-                health(scene, HealthTheme::lungs) = Answer::yes;
-                guest_of(scene).screening.physician_approval_seen = true;
-            }};
+                check_of(scene).outcome = ScreeningOutcome::physician_required;
+            },
+            released_on(std::nullopt)};
 }
 
 FindingCase screening_does_not_dive() {
-    return {FindingCode::screening_does_not_dive, "Pregnant", Severity::stop, first_guest,
+    return {FindingCode::screening_does_not_dive, "DespiteARelease", Severity::stop, first_guest,
             [](Scene& scene) {
-                health(scene, HealthTheme::pregnancy) = Answer::yes;
-                guest_of(scene).screening.physician_approval_seen = true;
+                check_of(scene).outcome = ScreeningOutcome::does_not_dive;
+                check_of(scene).physician_approval_seen = true;
+            },
+            released_on(std::nullopt)};
+}
+
+FindingCase screening_out_of_date() {
+    const auto checked = [](Date on) {
+        return [on](Scene& scene) { check_of(scene).checked_on = on; };
+    };
+    return {FindingCode::screening_out_of_date, "AfterAYear", Severity::stop, first_guest,
+            checked(day(2025, 7, 4)), checked(day(2025, 7, 5))};
+}
+
+FindingCase screening_of_no_day() {
+    return {FindingCode::screening_out_of_date, "OfNoDay", Severity::stop, first_guest,
+            [](Scene& scene) {
+                // Even where no rule limits the months.
+                scene.session.rule_sets.clear();
+                check_of(scene).checked_on.reset();
             },
             [](Scene& scene) {
-                health(scene, HealthTheme::lungs) = Answer::yes;
-                guest_of(scene).screening.physician_approval_seen = true;
+                scene.session.rule_sets.clear();
+                check_of(scene).checked_on = day(1990, 1, 1);
             }};
 }
 
-FindingCase flagged_today(TodayQuestion question, const std::string& what, Severity severity) {
-    return {FindingCode::screening_today_flagged, what, severity, first_guest,
-            [question](Scene& scene) { today(scene, question) = Answer::yes; }, [](Scene&) {}};
+FindingCase screening_in_future() {
+    const auto checked = [](Date on) {
+        return [on](Scene& scene) { check_of(scene).checked_on = on; };
+    };
+    return {FindingCode::screening_in_future, "DayAfter", Severity::stop, first_guest,
+            checked(day(2026, 7, 5)), checked(day(2026, 7, 4))};
 }
 
-FindingCase today_unanswered() {
-    return {FindingCode::screening_today_unanswered, "TodayUnanswered", Severity::caution,
-            first_guest,
-            [](Scene& scene) { today(scene, TodayQuestion::cannot_swim) = Answer::unanswered; },
-            [](Scene& scene) { today(scene, TodayQuestion::cannot_swim) = Answer::yes; }};
+FindingCase approval_older() {
+    return {FindingCode::approval_older_than_check, "DayBefore", Severity::caution, first_guest,
+            released_on(day(2026, 7, 2)), released_on(day(2026, 7, 3))};
+}
+
+FindingCase approval_out_of_date() {
+    return {FindingCode::approval_older_than_check, "OutOfDate", Severity::stop, first_guest,
+            released_on(day(2025, 7, 4)), [](Scene& scene) {
+                released_on(day(2025, 7, 4))(scene);
+                check_of(scene).outcome = ScreeningOutcome::clear;  // nobody asked for one
+            }};
+}
+
+FindingCase screening_not_signed() {
+    return {FindingCode::screening_not_signed, "Unsigned", Severity::caution, first_guest,
+            [](Scene& scene) { check_of(scene).signature = SignatureKind::none; },
+            [](Scene& scene) {
+                check_of(scene) = HealthCheck();  // nothing there to sign yet
+            }};
+}
+
+FindingCase screening_edition(const std::string& edition, const std::string& what) {
+    return {FindingCode::screening_edition_older, what, Severity::note, first_guest,
+            [edition](Scene& scene) { check_of(scene).edition = edition; },
+            [](Scene& scene) { check_of(scene).edition = own_form_edition; }};
+}
+
+FindingCase today_case(FindingCode code, TodayOutcome today, const std::string& what,
+                       Severity severity) {
+    return {code, what, severity, first_guest,
+            [today](Scene& scene) { check_of(scene).today = today; }, [](Scene&) {}};
 }
 
 FindingCase group_without_instructor() {
@@ -194,17 +242,23 @@ std::vector<FindingCase> people_cases() {
         birth_date_missing(),
         consent_missing(),
         consent_given(),
-        screening_unanswered(),
+        outcome_case(FindingCode::screening_unanswered, ScreeningOutcome::unanswered, "Open"),
         screening_physician(),
         screening_does_not_dive(),
-        flagged_today(TodayQuestion::cold_or_blocked_ears, "BlockedEars", Severity::stop),
-        flagged_today(TodayQuestion::alcohol_or_drugs, "Alcohol", Severity::stop),
-        flagged_today(TodayQuestion::new_medicine, "NewMedicine", Severity::stop),
-        flagged_today(TodayQuestion::unwilling_or_very_afraid, "Unwilling", Severity::stop),
-        flagged_today(TodayQuestion::flight_or_mountain_within_24_hours, "Flight",
-                      Severity::caution),
-        flagged_today(TodayQuestion::cannot_swim, "CannotSwim", Severity::caution),
-        today_unanswered(),
+        screening_out_of_date(),
+        screening_of_no_day(),
+        screening_in_future(),
+        approval_older(),
+        approval_out_of_date(),
+        screening_not_signed(),
+        screening_edition("Leadline 0", "OlderEdition"),
+        screening_edition("", "UnknownEdition"),
+        today_case(FindingCode::screening_today_flagged, TodayOutcome::not_today, "NotToday",
+                   Severity::stop),
+        today_case(FindingCode::screening_today_flagged, TodayOutcome::with_care, "WithCare",
+                   Severity::caution),
+        today_case(FindingCode::screening_today_unanswered, TodayOutcome::unanswered, "Open",
+                   Severity::caution),
         group_without_instructor(),
         group_led_by_an_assistant(),
         staff_in_two_groups(),

@@ -80,17 +80,22 @@ TEST(FindingValues, OfKitListWhatIsMissing) {
     EXPECT_EQ(finding_in(scene, FindingCode::kit_missing).severity, Severity::stop);
 }
 
-TEST(FindingValues, OfScreeningListThemesAndQuestions) {
+TEST(FindingValues, OfScreeningTellDaysAndMonthsAndNoAnswer) {
     Scene scene = sound_scene();
     auto& screening = guest_of(scene).screening;
-    screening.health[static_cast<std::size_t>(HealthTheme::mind)] = Answer::yes;
-    screening.today[static_cast<std::size_t>(TodayQuestion::cannot_swim)] = Answer::yes;
-    screening.today[static_cast<std::size_t>(TodayQuestion::alcohol_or_drugs)] = Answer::yes;
-    EXPECT_EQ(finding_in(scene, FindingCode::screening_physician).themes,
-              std::vector<HealthTheme>{HealthTheme::mind});
-    const Finding today = finding_in(scene, FindingCode::screening_today_flagged);
-    EXPECT_EQ(today.today.size(), 2U);
-    EXPECT_EQ(today.severity, Severity::stop);  // the graver of the two
+    screening.checked_on = day(2025, 1, 31);
+    const Finding old = finding_in(scene, FindingCode::screening_out_of_date);
+    EXPECT_EQ(old.text, "2025-01-31");
+    EXPECT_EQ(old.values, std::vector<FindingValue>{12});
+    EXPECT_FALSE(old.rule_set.empty());
+    screening.checked_on.reset();
+    const Finding unknown = finding_in(scene, FindingCode::screening_out_of_date);
+    EXPECT_EQ(unknown.text, "");
+    EXPECT_TRUE(unknown.values.empty());
+    screening.checked_on = day(2026, 7, 5);
+    EXPECT_EQ(finding_in(scene, FindingCode::screening_in_future).text, "2026-07-05");
+    screening.edition = "Leadline 0";
+    EXPECT_EQ(finding_in(scene, FindingCode::screening_edition_older).text, "Leadline 0");
 }
 
 TEST(FindingValues, OfTheRatioSayWhichRuleLeavesFewest) {

@@ -71,8 +71,14 @@ Guest drawn_guest(Dice& dice, const Session& session) {
     if (dice.once_in(3)) guest.kit.lead = Kilograms(dice.typed(0.0, 25.0));
     if (dice.once_in(2)) guest.dives_before = dice.once_in(300) ? -1 : dice.whole(0, 20000);
     if (dice.once_in(5)) guest.birth_date = day(dice.whole(1930, 2026), 6, 15);
-    for (Answer& answer : guest.screening.health) {
-        if (dice.once_in(15)) answer = static_cast<Answer>(dice.whole(0, 2));
+    if (dice.once_in(3)) {
+        HealthCheck& check = guest.screening;
+        check.outcome = static_cast<ScreeningOutcome>(dice.whole(0, 3));
+        if (dice.once_in(2)) check.checked_on = day(dice.whole(2024, 2027), 7, 4);
+        if (dice.once_in(2)) check.approval_on = day(dice.whole(2024, 2027), 7, 3);
+        check.physician_approval_seen = dice.once_in(2);
+        check.today = static_cast<TodayOutcome>(dice.whole(0, 3));
+        check.signature = static_cast<SignatureKind>(dice.whole(0, 2));
     }
     return guest;
 }

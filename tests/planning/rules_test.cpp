@@ -8,7 +8,7 @@
 namespace leadline {
 namespace {
 
-constexpr int kind_count = 27;
+constexpr int kind_count = 28;
 
 /// Kinds of which the greater value is the stricter one; of all others the lesser.
 bool greater_is_stricter(RuleKind kind) {

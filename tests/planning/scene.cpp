@@ -11,8 +11,12 @@ Guest sound_guest(const GuestId& id, const std::string& name, Date birth) {
     guest.id = id;
     guest.name = name;
     guest.birth_date = birth;
-    guest.screening.health.fill(Answer::no);
-    guest.screening.today.fill(Answer::no);
+    guest.screening.outcome = ScreeningOutcome::clear;
+    guest.screening.checked_on = day(2026, 7, 3);
+    guest.screening.edition = present_edition;
+    guest.screening.checked_by = "Ruta Hale";
+    guest.screening.today = TodayOutcome::clear;
+    guest.screening.signature = SignatureKind::on_paper;
     guest.kit.suit = "5 mm M";
     guest.kit.bcd = "M";
     guest.kit.fins = "40-41";
@@ -111,6 +115,7 @@ RuleBook test_rules() {
         make_rule(RuleKind::staff_ascents_per_day, 10.0, Severity::caution),
         make_rule(RuleKind::staff_days_in_a_row, 6.0, Severity::caution),
         make_rule(RuleKind::no_fly_hours, 24.0),
+        make_rule(RuleKind::screening_valid_months, 12.0),
     };
     return {{set}};
 }

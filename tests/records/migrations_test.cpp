@@ -9,6 +9,7 @@
 #include <QFileInfo>
 #include <QSqlDatabase>
 
+#include "core/records/check_store.h"
 #include "core/records/guest_store.h"
 #include "core/records/session_store.h"
 #include "core/records/site_store.h"
@@ -231,6 +232,100 @@ TEST(MigrationFromSchema1, TakesWhatIsNew) {
     EXPECT_EQ(must(store.load(row)), test::full_session());
     EXPECT_EQ(must(GuestStore(*database).find(u"olgard"_qs)).at(0).guest.dives_before, 7);
     EXPECT_EQ(must(GuestStore(*database).count()), 3);
+}
+
+TEST(MigrationFromSchema1, PutsAsideWhatIsToBeSealed) {
+    const Folder folder;
+    write_schema_1(folder.records());
+    const auto database = test::open(folder.records());
+    const std::vector<AnswerToSeal> waiting = must(answers_to_seal(*database));
+    std::vector<std::string> questions;
+    for (const AnswerToSeal& answer : waiting) {
+        EXPECT_EQ(answer.name, "Žofie Ølgård");
+        EXPECT_EQ(answer.person, 2);
+        EXPECT_EQ(answer.session.value, 1);
+        EXPECT_EQ(answer.date, test::full_session().session.date);
+        questions.push_back(answer.question);
+    }
+    EXPECT_THAT(questions, testing::UnorderedElementsAre(
+                               "back_hernia_diabetes", "over_45_with_risks", "pregnancy",
+                               "surgery_last_year", "alcohol_or_drugs",
+                               "unwilling_or_very_afraid"))
+        << "every yes, and no other";
+    EXPECT_EQ(test::number(*database, u"SELECT count(*) FROM sqlite_master "
+                                      "WHERE name IN ('screening_answers', 'screening_today')"_qs),
+              0);
+}
+
+/// A guest of schema 3 with answers, in a file that is brought to the present schema.
+HealthCheck brought_over(const QString& answers, bool released) {
+    const Folder folder;
+    const QString name = u"schema 3"_qs;
+    {
+        QSqlDatabase database = QSqlDatabase::addDatabase(u"QSQLITE"_qs, name);
+        database.setDatabaseName(folder.records());
+        EXPECT_TRUE(database.open());
+        std::vector<MigrationStep> steps = must(built_in_steps());
+        std::erase_if(steps, [](const MigrationStep& step) { return step.version > 3; });
+        must(migrate(database, steps));
+        for (const QString& statement :
+             {u"INSERT INTO persons (id, name, folded_name, birth_date, language) "
+              "VALUES (1, 'Ana', 'ana', '1990-01-01', 'en')"_qs,
+              u"INSERT INTO sessions VALUES (1, 'One', '2026-07-04', 540, 600)"_qs,
+              u"INSERT INTO session_guests (session_id, guest_id, position, person_id, name, "
+              "birth_date, language, physician_approval_seen, guardian_consent, certified, "
+              "breathing, suit, bcd, fins, mask, regulator, note) VALUES (1, 'g', 0, 1, 'Ana', "
+              "'1990-01-01', 'en', %1, 0, 0, 'calm', '', '', '', '', '', '')"_qs.arg(released)}) {
+            must(execute(database, statement));
+        }
+        for (const QString& answer : answers.split(u' ', Qt::SkipEmptyParts)) {
+            const QStringList parts = answer.split(u'=');
+            const bool today = parts[0].startsWith(u'+');
+            must(execute(database, u"INSERT INTO %1 VALUES (1, 'g', '%2', '%3')"_qs.arg(
+                                       today ? u"screening_today"_qs : u"screening_answers"_qs,
+                                       parts[0].mid(today ? 1 : 0), parts[1])));
+        }
+    }
+    QSqlDatabase::removeDatabase(name);
+    const auto database = test::open(folder.records());
+    return must(CheckStore(*database).last_check("Ana", test::day(1990, 1, 1), {}))
+        .value_or(HealthCheck());
+}
+
+const QString eleven_no =
+    u"heart_and_blood=no over_45_with_risks=no exercise=no eyes_ears_sinuses=no "
+    "surgery_last_year=no nerves_and_blackouts=no mind=no back_hernia_diabetes=no "
+    "stomach_and_gut=no prescription_medicine=no pregnancy=no "_qs;
+
+TEST(MigrationFromSchema3, KeepsWhatTheAnswersComeTo) {
+    const HealthCheck clear = brought_over(eleven_no + u"lungs=no"_qs, false);
+    EXPECT_EQ(clear.outcome, ScreeningOutcome::clear);
+    EXPECT_EQ(clear.checked_on, test::day(2026, 7, 4));
+    EXPECT_EQ(clear.edition, "");
+    EXPECT_EQ(clear.signature, SignatureKind::none);
+    EXPECT_EQ(brought_over(eleven_no, false), HealthCheck()) << "a gap";
+    EXPECT_EQ(brought_over({}, true), HealthCheck());
+    EXPECT_EQ(brought_over(eleven_no + u"lungs=yes"_qs, true).outcome,
+              ScreeningOutcome::physician_required);
+    EXPECT_EQ(brought_over(u"lungs=yes"_qs, false).outcome, ScreeningOutcome::physician_required)
+        << "bad news before a gap";
+    EXPECT_EQ(brought_over(u"lungs=yes"_qs, true), HealthCheck())
+        << "a release answers nothing that was not asked";
+    EXPECT_EQ(brought_over(u"pregnancy=yes"_qs, true).outcome, ScreeningOutcome::does_not_dive);
+}
+
+TEST(MigrationFromSchema3, KeepsWhatTheDayCameTo) {
+    const auto today = [](const QString& answers) {
+        return brought_over(eleven_no + u"lungs=no "_qs + answers, false).today;
+    };
+    const QString four = u"+cold_or_blocked_ears=no +alcohol_or_drugs=no +new_medicine=no "
+                         "+unwilling_or_very_afraid=no "_qs;
+    EXPECT_EQ(today({}), TodayOutcome::unanswered);
+    EXPECT_EQ(today(four), TodayOutcome::unanswered);
+    EXPECT_EQ(today(four + u"+flight_or_mountain_within_24_hours=no +cannot_swim=no"_qs),
+              TodayOutcome::clear);
+    EXPECT_EQ(today(u"+cannot_swim=yes"_qs), TodayOutcome::with_care);
+    EXPECT_EQ(today(u"+cannot_swim=yes +new_medicine=yes"_qs), TodayOutcome::not_today);
 }
 
 TEST(MigrationFromSchema1, LeavesTheOldFileInTheCopy) {

@@ -66,13 +66,14 @@ Guest full_guest() {
     guest.body_mass = Kilograms(41.3);
     guest.body_height = Meters(1.53);
     guest.shoe_size_eu = 36.5;
-    for (std::size_t i = 0; i < health_theme_count; ++i) {
-        guest.screening.health[i] = static_cast<Answer>(i % 3);
-    }
-    for (std::size_t i = 0; i < today_question_count; ++i) {
-        guest.screening.today[i] = static_cast<Answer>((i + 1) % 3);
-    }
-    guest.screening.physician_approval_seen = true;
+    guest.screening = {ScreeningOutcome::physician_required,
+                       day(2026, 7, 1),
+                       "Leadline 1",
+                       "Zoë Ångström",
+                       true,
+                       day(2026, 7, 2),
+                       TodayOutcome::with_care,
+                       SignatureKind::on_screen};
     guest.guardian_consent = true;
     guest.certified = true;
     guest.breathing = BreathingClass::child;
@@ -150,6 +151,13 @@ SessionFile full_session_of_schema_1() {
         guest.dives_before.reset();
         guest.phone.clear();
         guest.email.clear();
+        if (guest.screening == HealthCheck()) continue;
+        // Of the answers, what they come to; they were given for the session.
+        guest.screening = HealthCheck();
+        guest.screening.outcome = ScreeningOutcome::does_not_dive;
+        guest.screening.checked_on = file.session.date;
+        guest.screening.physician_approval_seen = true;
+        guest.screening.today = TodayOutcome::not_today;
     }
     for (StaffMember& member : file.session.staff) {
         member.earlier_dives.clear();

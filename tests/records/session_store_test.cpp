@@ -30,8 +30,8 @@ using testing::HasSubstr;
 const QStringList session_tables{
     u"sessions"_qs,         u"session_sites"_qs,     u"conditions"_qs,     u"profile_points"_qs,
     u"session_rule_sets"_qs, u"overrules"_qs,        u"staff"_qs,          u"staff_languages"_qs,
-    u"session_groups"_qs,   u"session_guests"_qs,    u"screening_answers"_qs,
-    u"screening_today"_qs,  u"logs"_qs,              u"log_divers"_qs,     u"log_samples"_qs,
+    u"session_groups"_qs,   u"session_guests"_qs,    u"logs"_qs,
+                u"log_divers"_qs,     u"log_samples"_qs,
     u"staff_earlier_dives"_qs, u"stock_cylinders"_qs, u"stock_suits"_qs,
     u"stock_lead_pieces"_qs};
 
@@ -114,11 +114,14 @@ TEST_F(SessionStoreTest, KnowsEveryChoice) {
     }
 }
 
-TEST_F(SessionStoreTest, KnowsEveryAnswerToEveryQuestion) {
-    for (const Answer answer : {Answer::unanswered, Answer::no, Answer::yes}) {
+TEST_F(SessionStoreTest, KnowsEveryOutcomeOfAHealthCheck) {
+    for (int i = 0; i < 4; ++i) {
         SessionFile file = test::session_with(day(2026, 7, 4), {test::guest_named("a", "Anna")});
-        file.session.guests.front().screening.health.fill(answer);
-        file.session.guests.front().screening.today.fill(answer);
+        HealthCheck& check = file.session.guests.front().screening;
+        check.outcome = static_cast<ScreeningOutcome>(i);
+        check.today = static_cast<TodayOutcome>(3 - i);
+        check.signature = static_cast<SignatureKind>(i % 3);
+        check.physician_approval_seen = i % 2 == 0;
         EXPECT_EQ(stored(file), file);
     }
 }
@@ -161,7 +164,7 @@ TEST_F(SessionStoreTest, SavingAPlainSessionOverAFullOneLeavesNothingBehind) {
     must(store_.save(row, test::plain_session()));
     EXPECT_EQ(must(store_.load(row)), test::plain_session());
     for (const QString& table : {u"staff"_qs, u"session_groups"_qs, u"session_guests"_qs,
-                                 u"screening_answers"_qs, u"screening_today"_qs, u"overrules"_qs,
+                                 u"overrules"_qs,
                                  u"logs"_qs, u"log_divers"_qs, u"log_samples"_qs,
                                  u"staff_earlier_dives"_qs, u"stock_cylinders"_qs,
                                  u"stock_suits"_qs, u"stock_lead_pieces"_qs}) {

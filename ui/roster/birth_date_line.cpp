@@ -65,13 +65,6 @@ Result<Date> read_typed_date(const QString& text) {
     return Error{ErrorCode::bad_date, "birth_date", typed.toStdString(), "YYYY-MM-DD"};
 }
 
-QString spelled(Date date) {
-    return QStringLiteral("%1 %2 %3")
-        .arg(unsigned(date.day()))
-        .arg(QLocale().monthName(static_cast<int>(unsigned(date.month()))))
-        .arg(static_cast<int>(date.year()));
-}
-
 BirthDateLine::BirthDateLine(QWidget* parent) : QLineEdit(parent) {
     constexpr int longest = 40;
     setMaxLength(longest);

@@ -15,9 +15,6 @@ namespace leadline {
 /// @returns the day; ErrorCode::bad_date otherwise
 Result<Date> read_typed_date(const QString& text);
 
-/// "17 May 1990": with the month in letters, so that day and month cannot be mixed up.
-QString spelled(Date date);
-
 /// A line for a birth date that may be unknown. It is typed, not picked: for a birth year, forty
 /// clicks in a calendar are no help.
 class BirthDateLine : public QLineEdit {

@@ -34,7 +34,12 @@ GuestPage page_of(FindingCode code) {
         case FindingCode::screening_physician:
         case FindingCode::screening_does_not_dive:
         case FindingCode::screening_today_flagged:
-        case FindingCode::screening_today_unanswered: return GuestPage::screening;
+        case FindingCode::screening_today_unanswered:
+        case FindingCode::screening_out_of_date:
+        case FindingCode::screening_in_future:
+        case FindingCode::approval_older_than_check:
+        case FindingCode::screening_not_signed:
+        case FindingCode::screening_edition_older: return GuestPage::screening;
         case FindingCode::kit_missing:
         case FindingCode::cylinder_missing:
         case FindingCode::bcd_cannot_hold:

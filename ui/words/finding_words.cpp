@@ -40,16 +40,10 @@ private:
     QStringList texts_;
 };
 
-QString list_of(const std::vector<HealthTheme>& themes) {
-    QStringList names;
-    for (const HealthTheme theme : themes) names << label(theme).toLower();
-    return names.join(QStringLiteral(", "));
-}
-
-QString list_of(const std::vector<TodayQuestion>& questions) {
-    QStringList names;
-    for (const TodayQuestion question : questions) names << label(question).toLower();
-    return names.join(QStringLiteral(", "));
+/// The day that a finding carries, in letters; as it stands when it is none.
+QString day_of(const Finding& finding) {
+    const Result<Date> day = parse_date(finding.text, {});
+    return day ? spelled(*day) : QString::fromStdString(finding.text);
 }
 
 QString kit_list(const std::string& raw) {
@@ -131,19 +125,6 @@ Pair person_words(const Finding& finding, const Values& v) {
         case FindingCode::consent_missing:
             return {tr("Is %1 and no guardian's consent is on record.").arg(v[0]),
                     tr("Get a guardian's signed consent and tick it.")};
-        case FindingCode::screening_unanswered:
-            return {tr("Health questions are still open."),
-                    tr("Ask them, or have the guest answer them, before the dive.")};
-        case FindingCode::screening_physician:
-            return {tr("Answered yes to: %1.").arg(list_of(finding.themes)),
-                    tr("A physician must approve in writing first. Then tick the approval.")};
-        case FindingCode::screening_does_not_dive:
-            return {tr("Is pregnant or may be."), tr("Does not dive. Offer something else.")};
-        case FindingCode::screening_today_flagged:
-            return {tr("Today: %1.").arg(list_of(finding.today)),
-                    tr("Talk it over; when in doubt, no dive today.")};
-        case FindingCode::screening_today_unanswered:
-            return {tr("Today's questions are still open."), tr("Ask them before kitting up.")};
         case FindingCode::guest_without_group:
             return {tr("Is in no group."), tr("Put the guest into a group.")};
         case FindingCode::no_common_language:
@@ -158,6 +139,62 @@ Pair person_words(const Finding& finding, const Values& v) {
         case FindingCode::staff_cylinder_missing:
             return {tr("Leads a group and has no cylinder entered."),
                     tr("Enter it, so that the air for bringing a guest up can be checked.")};
+        default: return {};
+    }
+}
+
+Pair screening_words(const Finding& finding, const Values& v) {
+    switch (finding.code) {
+        case FindingCode::screening_unanswered:
+            return {tr("The health questions are still open."),
+                    tr("Go through them with the guest, or take the centre's own form.")};
+        case FindingCode::screening_physician:
+            return {tr("The health questions call for a physician."),
+                    tr("Ask the guest for a physician's written release to dive, and tick it when "
+                       "you have read it.")};
+        case FindingCode::screening_does_not_dive:
+            return {tr("Does not dive, by the health questions."),
+                    tr("Tell the guest in private, and offer something else. No release changes "
+                       "this.")};
+        case FindingCode::screening_today_flagged:
+            if (finding.severity == Severity::stop) {
+                return {tr("Not today, by the questions of the day."),
+                        tr("Tell the guest in private, and offer another day.")};
+            }
+            return {tr("Dives with care, by the questions of the day."),
+                    tr("Talk it over with the guest, see that all were asked, and when in doubt "
+                       "do not dive today.")};
+        case FindingCode::screening_today_unanswered:
+            return {tr("Today's questions are still open."), tr("Ask them before kitting up.")};
+        case FindingCode::screening_out_of_date:
+            if (finding.text.empty()) {
+                return {tr("The day of the health check is not on record."),
+                        tr("Go through the questions again with the guest.")};
+            }
+            return {tr("The health check of %1 counts for %2 months and is out of date.")
+                        .arg(day_of(finding), v[0]),
+                    tr("Go through the questions again with the guest.")};
+        case FindingCode::screening_in_future:
+            return {tr("The health check has the date %1, after the session.").arg(day_of(finding)),
+                    tr("Correct the date, or go through the questions again.")};
+        case FindingCode::approval_older_than_check:
+            if (finding.severity == Severity::stop) {
+                return {tr("The physician's release of %1 is out of date.").arg(day_of(finding)),
+                        tr("Ask the guest for a new one.")};
+            }
+            return {tr("The physician's release of %1 is older than the health check.")
+                        .arg(day_of(finding)),
+                    tr("Make sure that the physician knew what the guest answered since; else ask "
+                       "for a new one.")};
+        case FindingCode::screening_not_signed:
+            return {tr("Nobody has signed the health check."),
+                    tr("Have the guest sign, and for a minor a guardian too.")};
+        case FindingCode::screening_edition_older:
+            return {finding.text.empty()
+                        ? tr("It is not on record which questions were asked.")
+                        : tr("The questions were those of an earlier edition (%1).")
+                              .arg(QString::fromStdString(finding.text)),
+                    tr("At the next check the present ones are asked.")};
         default: return {};
     }
 }
@@ -294,8 +331,8 @@ QString subject_name(const Subject& subject, const Session& session) {
 FindingText words(const Finding& finding, const Session& session, UnitSystem units) {
     const Values values(finding, units);
     Pair pair;
-    for (const auto& speak : {place_words, person_words, group_words, gas_words, staff_words,
-                              body_words, log_words}) {
+    for (const auto& speak : {place_words, person_words, screening_words, group_words, gas_words,
+                              staff_words, body_words, log_words}) {
         pair = speak(finding, values);
         if (!pair.what.isEmpty()) break;
     }

@@ -114,22 +114,29 @@ QString label(DepthSource source) {
     return {};
 }
 
-QString label(HealthTheme theme) {
-    switch (theme) {
-        case HealthTheme::lungs: return tr("Lungs");
-        case HealthTheme::heart_and_blood: return tr("Heart and blood");
-        case HealthTheme::over_45_with_risks: return tr("Over 45, with risks");
-        case HealthTheme::exercise: return tr("Exercise");
-        case HealthTheme::eyes_ears_sinuses: return tr("Eyes, ears, sinuses");
-        case HealthTheme::surgery_last_year: return tr("Operation this year");
-        case HealthTheme::nerves_and_blackouts: return tr("Nerves and blackouts");
-        case HealthTheme::mind: return tr("Mind");
-        case HealthTheme::back_hernia_diabetes: return tr("Back, hernia, diabetes");
-        case HealthTheme::stomach_and_gut: return tr("Stomach and gut");
-        case HealthTheme::prescription_medicine: return tr("Medicine");
-        case HealthTheme::pregnancy: return tr("Pregnancy");
+QString label(TodayOutcome outcome) {
+    switch (outcome) {
+        case TodayOutcome::unanswered: return tr("Not asked today");
+        case TodayOutcome::clear: return tr("Clear today");
+        case TodayOutcome::with_care: return tr("With care today");
+        case TodayOutcome::not_today: return tr("Not today");
     }
     return {};
+}
+
+QString label(SignatureKind signature) {
+    switch (signature) {
+        case SignatureKind::none: return tr("Not signed");
+        case SignatureKind::on_screen: return tr("Signed on the screen");
+        case SignatureKind::on_paper: return tr("Signed on paper");
+    }
+    return {};
+}
+
+QString edition_words(const std::string& edition) {
+    if (edition.empty()) return {};
+    if (edition == own_form_edition) return tr("by the centre's own form");
+    return tr("edition %1").arg(QString::fromStdString(edition));
 }
 
 QString label(TodayQuestion question) {
@@ -140,45 +147,6 @@ QString label(TodayQuestion question) {
         case TodayQuestion::flight_or_mountain_within_24_hours: return tr("Flight or mountain");
         case TodayQuestion::unwilling_or_very_afraid: return tr("Unwilling or very afraid");
         case TodayQuestion::cannot_swim: return tr("Cannot swim");
-    }
-    return {};
-}
-
-QString question(HealthTheme theme) {
-    switch (theme) {
-        case HealthTheme::lungs:
-            return tr("Do your lungs ever trouble you: wheezing, a chest operation, a collapsed "
-                      "lung, or a bad chest infection not long ago?");
-        case HealthTheme::heart_and_blood:
-            return tr("Has anything ever been found wrong with your heart, your blood pressure or "
-                      "your blood?");
-        case HealthTheme::over_45_with_risks:
-            return tr("Are you over 45 and do you smoke, have high blood pressure or cholesterol, "
-                      "or close family with early heart trouble?");
-        case HealthTheme::exercise:
-            return tr("Would a brisk walk of a mile, or a swim of two pool lengths, leave you out "
-                      "of breath or in pain?");
-        case HealthTheme::eyes_ears_sinuses:
-            return tr("Have you had an operation, repeated trouble or a loss of hearing or balance "
-                      "with eyes, ears or sinuses?");
-        case HealthTheme::surgery_last_year:
-            return tr("Have you had an operation in the last twelve months, or does an older one "
-                      "still limit you?");
-        case HealthTheme::nerves_and_blackouts:
-            return tr("Have you ever passed out, had a fit, a head injury with loss of memory, a "
-                      "stroke, or migraines that stop you?");
-        case HealthTheme::mind:
-            return tr("Are you being treated for your mood, panic, attention or an addiction, or "
-                      "have you been?");
-        case HealthTheme::back_hernia_diabetes:
-            return tr("Do you have back trouble, a hernia, an ulcer or diabetes?");
-        case HealthTheme::stomach_and_gut:
-            return tr("Do you have stomach or gut trouble now, such as strong heartburn or "
-                      "diarrhoea?");
-        case HealthTheme::prescription_medicine:
-            return tr("Do you take medicine that a doctor has prescribed, other than for birth "
-                      "control?");
-        case HealthTheme::pregnancy: return tr("Are you pregnant, or might you be?");
     }
     return {};
 }

@@ -20,14 +20,17 @@ QString label(Entry entry);                  ///< "From the shore", ...
 QString label(StaffRole role);
 QString label(CylinderMetal metal);
 QString label(Answer answer);
-QString label(ScreeningOutcome outcome);     ///< "May dive", "Physician first", ...
+QString label(ScreeningOutcome outcome);     ///< "Clear", "Physician first", ...
 QString label(Standing standing);            ///< "read in the source", "from memory", ...
 QString label(DepthSource source);
-QString label(HealthTheme theme);            ///< short: "Lungs"
+QString label(TodayOutcome outcome);         ///< "Not asked today", "Fit today", ...
+QString label(SignatureKind signature);      ///< "Not signed", "Signed on paper", ...
 QString label(TodayQuestion question);       ///< short: "Cold or blocked ears"
 /// The whole question, put to the guest in our own plain words.
-QString question(HealthTheme theme);
 QString question(TodayQuestion question);
+/// The edition of a check as people read it: "by the centre's own form", "edition Leadline 1";
+/// empty for one not known.
+QString edition_words(const std::string& edition);
 /// "suit" -> "suit": the items of Finding::text for kit_missing.
 QString kit_item(const QString& raw);
 /// Name of a language in the window's language: "de" -> "German". The tag itself when unknown.

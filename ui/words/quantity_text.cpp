@@ -142,6 +142,13 @@ QString text(Date date) {
     return QLocale().toString(day, tr("ddd d MMMM yyyy"));
 }
 
+QString spelled(Date date) {
+    return QStringLiteral("%1 %2 %3")
+        .arg(unsigned(date.day()))
+        .arg(QLocale().monthName(static_cast<int>(unsigned(date.month()))))
+        .arg(static_cast<int>(date.year()));
+}
+
 QString text(TimeOfDay time) { return QString::fromStdString(to_text(time)); }
 
 QString text(const CylinderType& type, UnitSystem units) {

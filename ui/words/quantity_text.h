@@ -35,6 +35,8 @@ QString height_text(Meters height, UnitSystem units);
 /// Date and time by the locale: "Sat 4 July 2026", "09:30".
 QString text(Date date);
 QString text(TimeOfDay time);
+/// "17 May 1990": with the month in letters, so that day and month cannot be mixed up.
+QString spelled(Date date);
 /// "Steel 12 L, 232 bar".
 QString text(const CylinderType& type, UnitSystem units);
 
