@@ -2,10 +2,9 @@
 #include "core/records/guest_store.h"
 
 #include <QStringList>
-#include <algorithm>
-#include <utility>
+#include <optional>
 
-#include "core/records/fold.h"
+#include "core/records/person_search.h"
 #include "core/records/persons.h"
 #include "core/records/statement.h"
 
@@ -13,43 +12,51 @@ namespace leadline {
 
 namespace {
 
-/// More different words than a name of 200 characters has room for: nobody can have them all.
-constexpr qsizetype most_words = 100;
-
-/// The search for persons with a number of words in their name. instr() and not LIKE: it knows no
-/// wildcards, so that '%' and '_' mean themselves. The words are bound; only their count is in it.
-QString find_sql(qsizetype words) {
-    QStringList conditions(words, u"instr(p.folded_name, ?) > 0"_qs);
-    conditions.prepend(u"1"_qs);
-    return u"SELECT p.id, (SELECT count(DISTINCT g.session_id) FROM session_guests g "
-           "               WHERE g.person_id = p.id), "
-           "p.name, p.birth_date, p.language, p.body_mass_kg, p.body_height_m, p.shoe_size_eu, "
-           "p.measured_rmv_l_per_min, p.dives_before, p.phone, p.email FROM persons p "
-           "WHERE %1 ORDER BY p.folded_name, p.id LIMIT ?"_qs.arg(conditions.join(u" AND "_qs));
-}
-
 KnownGuest read_known(Row& row) {
     const qint64 id = row.number();
     const int sessions = row.small_number();
-    return KnownGuest{id, read_lasting(row), sessions};
+    const std::optional<Date> last = row.optional_date();
+    return KnownGuest{id, read_lasting(row), sessions, last};
+}
+
+/// Row numbers as one bound value: a JSON array.
+QString as_json(const std::vector<qint64>& ids) {
+    QStringList texts;
+    for (const qint64 id : ids) texts += QString::number(id);
+    return u"["_qs + texts.join(u',') + u"]"_qs;
 }
 
 }  // namespace
 
 Result<std::vector<KnownGuest>> GuestStore::find(const QString& text, int limit) {
-    QStringList words = folded(text).split(u' ', Qt::SkipEmptyParts);
-    words.removeDuplicates();
-    if (words.size() > most_words) return std::vector<KnownGuest>();
-    // SQLite takes a negative limit for none.
-    return Statement(database_.connection(), find_sql(words.size()))
-        .all(read_known, words, std::max(limit, 0));
+    const Result<std::vector<qint64>> ids = find_persons(database_.connection(), text, limit);
+    if (!ids) return ids.error();
+    return read(*ids);
 }
 
-Result<int> GuestStore::count() {
-    const auto found = Statement(database_.connection(), u"SELECT count(*) FROM persons"_qs)
-                           .first([](Row& row) { return row.small_number(); });
-    if (!found) return found.error();
-    return found->value_or(0);
+Result<std::vector<qint64>> GuestStore::find_rows(const QString& text, int limit) {
+    return find_persons(database_.connection(), text, limit);
 }
+
+Result<std::vector<KnownGuest>> GuestStore::read(const std::vector<qint64>& rows) {
+    return Statement(database_.connection(),
+                     u"SELECT p.id, (SELECT count(DISTINCT g.session_id) FROM session_guests g "
+                     "WHERE g.person_id = p.id), "
+                     "(SELECT max(s.date) FROM session_guests g JOIN sessions s "
+                     "ON s.id = g.session_id WHERE g.person_id = p.id), "
+                     "p.name, p.birth_date, p.language, p.body_mass_kg, p.body_height_m, "
+                     "p.shoe_size_eu, p.measured_rmv_l_per_min, p.dives_before, p.phone, p.email "
+                     "FROM json_each(?) listed JOIN persons p ON p.id = listed.value "
+                     "ORDER BY listed.key"_qs)
+        .all(read_known, as_json(rows));
+}
+
+Result<std::vector<KnownGuest>> GuestStore::page(int first, int count) {
+    const Result<std::vector<qint64>> ids = persons_from(database_.connection(), first, count);
+    if (!ids) return ids.error();
+    return read(*ids);
+}
+
+Result<int> GuestStore::count() { return count_persons(database_.connection()); }
 
 }  // namespace leadline

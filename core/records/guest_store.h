@@ -3,6 +3,7 @@
 
 #include <QString>
 #include <QtGlobal>
+#include <optional>
 #include <vector>
 
 #include "core/physics/result.h"
@@ -18,13 +19,22 @@ struct KnownGuest {
     qint64 row = 0;
     Guest guest;      ///< only the lasting fields are filled; id and group are empty
     int sessions = 0; ///< how many sessions refer to the person
+    std::optional<Date> last_session;  ///< the newest of them
 };
 
 class GuestStore {
 public:
     explicit GuestStore(Database& database) : database_(database) {}
-    /// Persons whose name contains every word of the text, ignoring case and accents; by name.
+    /// Persons found by name, phone or e-mail, as find_persons() says (person_search.h): case, accents
+    /// and, where nobody fits, one slip of the pen are forgiven. Merged and removed persons are not
+    /// among them.
     Result<std::vector<KnownGuest>> find(const QString& text, int limit = 20);
+    /// The same, row numbers only.
+    Result<std::vector<qint64>> find_rows(const QString& text, int limit);
+    /// Persons by their row numbers, in that order; those that are not there are left out.
+    Result<std::vector<KnownGuest>> read(const std::vector<qint64>& rows);
+    /// All persons by name, a page at a time.
+    Result<std::vector<KnownGuest>> page(int first, int count);
     Result<int> count();
 
 private:
