@@ -12,6 +12,7 @@
 #include <QTimer>
 #include <QUndoStack>
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include "app/commands.h"
@@ -35,8 +36,8 @@ Date today() {
 
 /// Without a file: the newest session on record, else a new one.
 void open_start(RecordKeeper& keeper) {
-    const auto sessions = keeper.sessions();
-    if (sessions && !sessions->empty() && keeper.open_row(sessions->front().row)) return;
+    const std::optional<SessionRow> newest = keeper.newest_session();
+    if (newest && keeper.open_row(*newest)) return;
     SessionFile fresh{empty_session(today()), std::nullopt};
     fresh.session.leader = fresh.session.staff.front().id;
     static_cast<void>(keeper.open_new(std::move(fresh)).has_value());

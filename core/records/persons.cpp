@@ -19,9 +19,15 @@ class Identifier {
 public:
     Identifier(const QSqlDatabase& database, SessionRow row)
         : row_(row),
-          find_(database, u"SELECT id FROM persons WHERE name = ? AND birth_date = ?"_qs),
-          others_(database, u"SELECT count(*) FROM session_guests WHERE person_id = ? "
-                            "AND NOT (session_id = ? AND guest_id = ?)"_qs),
+          find_(database, u"WITH RECURSIVE chain (id, merged_into) AS ("
+                          "SELECT id, merged_into FROM persons WHERE name = ? AND birth_date = ? "
+                          "UNION ALL SELECT p.id, p.merged_into FROM persons p "
+                          "JOIN chain c ON p.id = c.merged_into) "
+                          "SELECT id FROM chain WHERE merged_into IS NULL"_qs),
+          // A removed person is nobody's alone: what is typed now is somebody else.
+          others_(database, u"SELECT (SELECT count(*) FROM session_guests WHERE person_id = p.id "
+                            "AND NOT (session_id = ? AND guest_id = ?)) + p.erased "
+                            "FROM persons p WHERE p.id = ?"_qs),
           correct_(database, u"UPDATE persons SET name = ?, folded_name = ?, birth_date = ? "
                              "WHERE id = ?"_qs),
           add_(database, u"INSERT INTO persons (name, folded_name, birth_date, language) "
@@ -34,8 +40,8 @@ public:
 
     /// Whether only this guest refers to a person.
     Result<bool> is_sole(const Guest& guest, qint64 person) {
-        const auto others = others_.first([](Row& row) { return row.number(); }, person,
-                                          row_.value, guest.id);
+        const auto others = others_.first([](Row& row) { return row.number(); }, row_.value,
+                                          guest.id, person);
         if (!others) return others.error();
         return others->value_or(0) == 0;
     }
@@ -70,6 +76,11 @@ Result<qint64> correct_or_add(Identifier& identifier, const Guest& guest,
     if (!match) return match.error();
     if (*match) return **match;
     const auto stored = before.find(guest.id);
+    // Who has been found to be somebody stays so, though others now refer to the same person.
+    if (stored != before.end() && stored->second.lasting.name == guest.name &&
+        stored->second.lasting.birth_date == guest.birth_date) {
+        return stored->second.person;
+    }
     if (stored != before.end() && !taken.contains(stored->second.person)) {
         const Result<bool> sole = identifier.is_sole(guest, stored->second.person);
         if (!sole) return sole.error();
@@ -107,10 +118,15 @@ public:
           write_(database, u"UPDATE persons SET language = ?, body_mass_kg = ?, body_height_m = ?, "
                            "shoe_size_eu = ?, measured_rmv_l_per_min = ?, dives_before = ?, "
                            "phone = ?, email = ? "
-                           "WHERE id = ?"_qs),
-          remove_(database, u"DELETE FROM persons WHERE id = ? AND birth_date IS NULL AND NOT "
-                            "EXISTS (SELECT 1 FROM session_guests g "
-                            "WHERE g.person_id = persons.id)"_qs) {}
+                           "WHERE id = ? AND erased = 0"_qs),
+          remove_(database, u"DELETE FROM persons WHERE id = ? AND birth_date IS NULL "
+                            "AND erased = 0 "
+                            "AND NOT EXISTS (SELECT 1 FROM session_guests g "
+                            "WHERE g.person_id = persons.id) "
+                            "AND NOT EXISTS (SELECT 1 FROM persons m "
+                            "WHERE m.merged_into = persons.id) "
+                            "AND NOT EXISTS (SELECT 1 FROM person_merges m "
+                            "WHERE m.kept_id = persons.id OR m.merged_id = persons.id)"_qs) {}
 
     Result<bool> known_later(qint64 person, SessionRow row, const Session& session) {
         const auto later = later_.first([](Row& found) { return found.number(); }, person,

@@ -33,7 +33,8 @@ Result<StoredGuests> stored_guests(const QSqlDatabase& database, SessionRow sess
 /// Finds the person each guest is, and adds those who are new. To be called while the session's
 /// rows are still those of before the save.
 ///
-/// A guest is the person of that name and birth date; else the person the guest referred to before,
+/// A guest is the person of that name and birth date, or whom that person was merged into; else,
+/// with name and birth date as before, the person the guest referred to before; else the person the guest referred to before,
 /// if nobody else refers to it (a correction of name or date, which the register takes over); else
 /// somebody new. A guest without a birth date is never taken for a person of the same name in
 /// another session: too little is known, and a measured RMV of somebody else would mislead.

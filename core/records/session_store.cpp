@@ -184,13 +184,34 @@ Result<SessionFile> SessionStore::load(SessionRow row) {
 }
 
 Result<std::vector<SessionSummary>> SessionStore::list() {
+    // SQLite takes a negative limit for none.
+    return page(0, -1);
+}
+
+Result<std::vector<SessionSummary>> SessionStore::page(int first, int count) {
+    // The page is cut from the index alone, before anything is read of its sessions.
     return Statement(database_.connection(),
                      u"SELECT s.id, s.title, s.date, s.dive_time_min, t.name, "
                      "(SELECT count(*) FROM session_guests g WHERE g.session_id = s.id), "
                      "EXISTS (SELECT 1 FROM logs l WHERE l.session_id = s.id) "
-                     "FROM sessions s LEFT JOIN session_sites t ON t.session_id = s.id "
+                     "FROM (SELECT id FROM sessions ORDER BY date DESC, dive_time_min DESC, "
+                     "id DESC LIMIT ? OFFSET ?) listed JOIN sessions s ON s.id = listed.id "
+                     "LEFT JOIN session_sites t ON t.session_id = s.id "
                      "ORDER BY s.date DESC, s.dive_time_min DESC, s.id DESC"_qs)
-        .all(read_summary);
+        .all(read_summary, count, first);
+}
+
+Result<std::optional<SessionRow>> SessionStore::newest() {
+    return Statement(database_.connection(), u"SELECT id FROM sessions ORDER BY date DESC, "
+                                             "dive_time_min DESC, id DESC LIMIT 1"_qs)
+        .first([](Row& row) { return SessionRow{row.number()}; });
+}
+
+Result<int> SessionStore::count() {
+    const auto found = Statement(database_.connection(), u"SELECT count(*) FROM sessions"_qs)
+                           .first([](Row& row) { return row.small_number(); });
+    if (!found) return found.error();
+    return found->value_or(0);
 }
 
 Result<Done> SessionStore::remove(SessionRow row) {

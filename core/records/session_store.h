@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QtGlobal>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -40,6 +41,11 @@ public:
     Result<SessionFile> load(SessionRow row);
     /// Newest first.
     Result<std::vector<SessionSummary>> list();
+    /// A page of that list.
+    Result<std::vector<SessionSummary>> page(int first, int count);
+    /// The newest; nothing where there is none.
+    Result<std::optional<SessionRow>> newest();
+    Result<int> count();
     Result<Done> remove(SessionRow row);
 
 private:

@@ -77,6 +77,20 @@ Result<std::vector<SessionSummary>> RecordKeeper::sessions() {
     return SessionStore(*database_).list();
 }
 
+Result<std::vector<SessionSummary>> RecordKeeper::sessions(int first, int count) {
+    if (!database_) return std::vector<SessionSummary>{};
+    return SessionStore(*database_).page(first, count);
+}
+
+int RecordKeeper::session_count() {
+    return database_ ? SessionStore(*database_).count().value_or(0) : 0;
+}
+
+std::optional<SessionRow> RecordKeeper::newest_session() {
+    if (!database_) return std::nullopt;
+    return SessionStore(*database_).newest().value_or(std::nullopt);
+}
+
 Result<Done> RecordKeeper::remove(SessionRow row) {
     if (!database_) return Done{};
     return SessionStore(*database_).remove(row);

@@ -27,6 +27,8 @@ public:
                  QObject* parent = nullptr);
 
     [[nodiscard]] bool has_database() const { return database_ != nullptr; }
+    /// The records, for dialogs that work on them; nullptr where they could not be opened.
+    [[nodiscard]] Database* database() const { return database_.get(); }
     [[nodiscard]] QString database_path() const;
     /// Whether edits of the open session are saved as they are made.
     [[nodiscard]] bool is_kept() const { return keeping_; }
@@ -40,6 +42,10 @@ public:
     Result<Done> keep();
 
     Result<std::vector<SessionSummary>> sessions();
+    Result<std::vector<SessionSummary>> sessions(int first, int count);
+    [[nodiscard]] int session_count();
+    /// The newest session on record, where there is one.
+    std::optional<SessionRow> newest_session();
     Result<Done> remove(SessionRow row);
     std::vector<KnownGuest> find_guests(const QString& text);
     /// Dives by the logs on record of somebody of this name in the seven days before a time.

@@ -6,28 +6,33 @@
 #include <QLabel>
 #include <QMessageBox>
 #include <QPushButton>
-#include <QTableWidget>
+#include <QTableView>
 #include <QVBoxLayout>
 
 #include "ui/shell/record_keeper.h"
+#include "ui/shell/sessions_model.h"
 #include "ui/words/error_words.h"
-#include "ui/words/quantity_text.h"
 
 namespace leadline {
 
 SessionsDialog::SessionsDialog(RecordKeeper& keeper, QWidget* parent)
-    : QDialog(parent), keeper_(keeper), table_(new QTableWidget(this)) {
+    : QDialog(parent),
+      keeper_(keeper),
+      model_(new SessionsModel(keeper, this)),
+      table_(new QTableView(this)) {
     setWindowTitle(tr("Sessions on record"));
     setObjectName(QStringLiteral("sessions_dialog"));
     resize(720, 420);
     table_->setObjectName(QStringLiteral("sessions_table"));
     table_->setAccessibleName(tr("Sessions on record"));
-    table_->setColumnCount(5);
-    table_->setHorizontalHeaderLabels(
-        {tr("Date"), tr("Dive"), tr("Session"), tr("Site"), tr("Guests")});
+    table_->setModel(model_);
     table_->verticalHeader()->hide();
+    table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    // The width of what is in view: measuring a whole long list would take long.
+    table_->horizontalHeader()->setResizeContentsPrecision(0);
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    table_->horizontalHeader()->setSectionResizeMode(2, QHeaderView::Stretch);
+    table_->horizontalHeader()->setSectionResizeMode(SessionsModel::title_column,
+                                                     QHeaderView::Stretch);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -47,8 +52,9 @@ SessionsDialog::SessionsDialog(RecordKeeper& keeper, QWidget* parent)
     };
     connect(buttons, &QDialogButtonBox::accepted, this, accept_current);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(table_, &QTableWidget::itemActivated, this, accept_current);
-    connect(table_, &QTableWidget::itemSelectionChanged, this, &SessionsDialog::update_buttons);
+    connect(table_, &QTableView::activated, this, accept_current);
+    connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
+            &SessionsDialog::update_buttons);
     connect(remove_, &QPushButton::clicked, this, &SessionsDialog::remove_current);
 
     auto* layout = new QVBoxLayout(this);
@@ -57,39 +63,17 @@ SessionsDialog::SessionsDialog(RecordKeeper& keeper, QWidget* parent)
     layout->addWidget(table_, 1);
     layout->addWidget(where);
     layout->addWidget(buttons);
-    fill();
+    select_first();
 }
 
-void SessionsDialog::fill() {
-    const Result<std::vector<SessionSummary>> sessions = keeper_.sessions();
-    table_->setRowCount(0);
-    if (!sessions) {
-        QMessageBox::warning(this, windowTitle(), words(sessions.error()));
-        return;
-    }
-    table_->setRowCount(static_cast<int>(sessions->size()));
-    int row = 0;
-    for (const SessionSummary& session : *sessions) {
-        auto* date = new QTableWidgetItem(text(session.date));
-        date->setData(Qt::UserRole, session.row.value);
-        table_->setItem(row, 0, date);
-        table_->setItem(row, 1, new QTableWidgetItem(text(session.dive_time)));
-        const QString title = session.title.empty() ? tr("(no name)")
-                                                    : QString::fromStdString(session.title);
-        table_->setItem(row, 2, new QTableWidgetItem(
-                                    session.has_log ? tr("%1 (logged)").arg(title) : title));
-        table_->setItem(row, 3, new QTableWidgetItem(QString::fromStdString(session.site)));
-        table_->setItem(row, 4, new QTableWidgetItem(QString::number(session.guests)));
-        ++row;
-    }
-    if (row > 0) table_->selectRow(0);
+void SessionsDialog::select_first() {
+    if (model_->rowCount() > 0) table_->selectRow(0);
     update_buttons();
 }
 
 std::optional<SessionRow> SessionsDialog::current() const {
-    const int row = table_->currentRow();
-    if (row < 0 || table_->item(row, 0) == nullptr) return std::nullopt;
-    return SessionRow{table_->item(row, 0)->data(Qt::UserRole).toLongLong()};
+    const auto session = model_->session(table_->currentIndex().row());
+    return session ? std::optional(session->row) : std::nullopt;
 }
 
 void SessionsDialog::update_buttons() {
@@ -102,7 +86,8 @@ void SessionsDialog::update_buttons() {
 void SessionsDialog::remove_current() {
     const std::optional<SessionRow> row = current();
     if (!row) return;
-    const QString name = table_->item(table_->currentRow(), 2)->text();
+    const QString name =
+        table_->currentIndex().siblingAtColumn(SessionsModel::title_column).data().toString();
     const auto answer = QMessageBox::question(
         this, tr("Delete session"),
         tr("Delete \"%1\" with its plan and log for good? The guests stay on record.").arg(name),
@@ -111,7 +96,8 @@ void SessionsDialog::remove_current() {
     if (const Result<Done> done = keeper_.remove(*row); !done) {
         QMessageBox::warning(this, windowTitle(), words(done.error()));
     }
-    fill();
+    model_->reload();
+    select_first();
 }
 
 }  // namespace leadline

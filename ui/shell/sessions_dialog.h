@@ -7,11 +7,12 @@
 #include "core/records/session_store.h"
 
 class QPushButton;
-class QTableWidget;
+class QTableView;
 
 namespace leadline {
 
 class RecordKeeper;
+class SessionsModel;
 
 /// The sessions on record, newest first: open one, or delete one after asking.
 class SessionsDialog : public QDialog {
@@ -22,13 +23,14 @@ public:
     [[nodiscard]] std::optional<SessionRow> chosen() const { return chosen_; }
 
 private:
-    void fill();
+    void select_first();
     void update_buttons();
     void remove_current();
     [[nodiscard]] std::optional<SessionRow> current() const;
 
     RecordKeeper& keeper_;
-    QTableWidget* table_;
+    SessionsModel* model_;
+    QTableView* table_;
     QPushButton* open_;
     QPushButton* remove_;
     std::optional<SessionRow> chosen_;

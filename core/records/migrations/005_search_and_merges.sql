@@ -20,14 +20,14 @@ DROP INDEX persons_by_folded_name;
 CREATE INDEX persons_shown ON persons (folded_name, id) WHERE merged_into IS NULL AND erased = 0;
 
 -- statement
--- What a merge needs to be undone. The rows of the persons are kept as JSON, column by column.
+-- What a merge needs to be undone. The merged person's row stays as it was, so that it is enough to
+-- know which gaps of the kept one were filled from it: a JSON list of columns.
 CREATE TABLE person_merges (
     id         INTEGER PRIMARY KEY AUTOINCREMENT,
     kept_id    INTEGER NOT NULL REFERENCES persons,
     merged_id  INTEGER NOT NULL REFERENCES persons,
     merged_at  TEXT NOT NULL,
-    kept_row   TEXT NOT NULL CHECK (json_valid(kept_row)),    -- before the merge
-    joined_row TEXT NOT NULL CHECK (json_valid(joined_row))   -- after it
+    filled     TEXT NOT NULL CHECK (json_valid(filled))
 ) STRICT;
 
 -- statement
