@@ -1,12 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What a keystroke in the search for persons costs, over a stream of what people type.
 //
-//   leadline_search_bench RECORDS.sqlite [--sql FILE]
+//   leadline_search_bench RECORDS.sqlite [--sql FILE] [--rights]
 //
 // Makes the records (100 000 persons, 400 000 past dives, all invented) where the file does not exist.
 // A keystroke is GuestStore::find() of what has been typed so far, twenty persons read with their
 // numbers of sessions. --sql writes the index queries of the stream for the sqlite3 shell; see
-// search_against_shell.sh.
+// search_against_shell.sh. --rights also looks for duplicates and for what is due, and removes one
+// person from the records, looking afterwards for the name in the bytes of the file.
 
 #include <QCoreApplication>
 #include <QFile>
@@ -21,8 +22,10 @@
 #include <random>
 #include <vector>
 
+#include "core/records/duplicates.h"
 #include "core/records/fold.h"
 #include "core/records/guest_store.h"
+#include "core/records/person_removal.h"
 #include "core/records/person_search.h"
 #include "core/records/statement.h"
 #include "tests/bench/big_records.h"
@@ -119,6 +122,48 @@ QString shell_query(const QString& text) {
            u" ORDER BY p.folded_name, p.id LIMIT 20;\n"_qs;
 }
 
+template <typename Work>
+auto timed(QTextStream& out, const char* what, Work work) {
+    const auto begin = Clock::now();
+    const double worked_before = worked_ms();
+    auto result = work();
+    out << what << ": " << std::chrono::duration<double, std::milli>(Clock::now() - begin).count()
+        << " ms, worked " << worked_ms() - worked_before << " ms" << Qt::endl;
+    return result;
+}
+
+int run_rights(const QString& path) {
+    QTextStream out(stdout);
+    const auto opened = Database::open(path);
+    if (!opened) return 2;
+    Database& database = **opened;
+    const auto pairs =
+        timed(out, "duplicates", [&] { return Duplicates(database).find(); });
+    const Date today(std::chrono::year(2026), std::chrono::month(7), std::chrono::day(4));
+    const auto facts = timed(out, "kept facts", [&] { return kept_facts(database, today); });
+    const auto page = GuestStore(database).page(50'000, 1);
+    if (!pairs || !facts || !page || page->empty()) return 2;
+    out << pairs->size() << " pairs, " << facts->size() << " persons" << Qt::endl;
+    const KnownGuest person = page->front();
+    const auto count_in_file = [&] {
+        QByteArray bytes;
+        for (const QString& name : {path, QString(path + u"-wal"_qs)}) {
+            QFile file(name);
+            if (file.open(QIODevice::ReadOnly)) bytes += file.readAll();
+        }
+        return bytes.count(QByteArray::fromStdString(person.guest.email));
+    };
+    out << "address in the file before: " << count_in_file() << Qt::endl;
+    PersonRemoval removal(database);
+    static_cast<void>(timed(out, "preview", [&] { return removal.preview(person.row); }));
+    const auto removed =
+        timed(out, "removal", [&] { return removal.remove(person.row, KeptKind::identity); });
+    if (!removed) return 2;
+    out << "address in the file after: " << count_in_file() << ", swept: " << removed->swept
+        << Qt::endl;
+    return 0;
+}
+
 int run(const QString& path, const QString& sql_path) {
     QTextStream out(stdout);
     const bool is_new = !QFileInfo::exists(path);
@@ -193,5 +238,8 @@ int main(int argc, char** argv) {
     const QStringList words = QCoreApplication::arguments();
     if (words.size() < 2) return 2;
     const qsizetype sql = words.indexOf(QStringLiteral("--sql"));
-    return leadline::bench::run(words[1], sql > 0 ? words.value(sql + 1) : QString());
+    const int searched =
+        leadline::bench::run(words[1], sql > 0 ? words.value(sql + 1) : QString());
+    if (searched != 0 || !words.contains(QStringLiteral("--rights"))) return searched;
+    return leadline::bench::run_rights(words[1]);
 }

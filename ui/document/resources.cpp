@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QFile>
 
+#include "core/files/retention_file.h"
 #include "core/files/rule_file.h"
 
 namespace leadline {
@@ -41,6 +42,17 @@ Result<RuleBook> load_rule_book() {
     }
     book.sets.insert(book.sets.end(), house.begin(), house.end());
     return book;
+}
+
+Result<RetentionRules> load_retention_rules() {
+    const QString file = QStringLiteral("retention/house.json");
+    Result<RetentionRules> rules =
+        read_retention_rules(resource_text(file),
+                             resource_text(QStringLiteral("schema/retention.schema.json")));
+    if (rules) return rules;
+    Error error = rules.error();
+    error.place = file.toStdString() + error.place;
+    return error;
 }
 
 }  // namespace leadline

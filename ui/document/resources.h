@@ -5,6 +5,7 @@
 #include <string>
 
 #include "core/physics/result.h"
+#include "core/planning/retention.h"
 #include "core/planning/rules.h"
 
 namespace leadline {
@@ -14,5 +15,8 @@ std::string resource_text(const QString& name);
 
 /// Every rule set built into the program; the house rules last.
 Result<RuleBook> load_rule_book();
+
+/// How long the centre keeps what it knows of a guest.
+Result<RetentionRules> load_retention_rules();
 
 }  // namespace leadline

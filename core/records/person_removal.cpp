@@ -1,0 +1,447 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/person_removal.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <array>
+#include <string>
+
+#include "core/records/statement.h"
+
+namespace leadline {
+
+namespace {
+
+// The person and all merged into them, also by way of others.
+const QString everybody = QStringLiteral(
+    "WITH RECURSIVE everybody (id) AS (SELECT ? UNION SELECT p.id FROM persons p "
+    "JOIN everybody e ON p.merged_into = e.id) ");
+const QString of_everybody = QStringLiteral("person_id IN (SELECT id FROM everybody)");
+const QString guests_of_everybody = QStringLiteral(
+    "(session_id, guest_id) IN (SELECT session_id, guest_id FROM session_guests "
+    "WHERE person_id IN (SELECT id FROM everybody))");
+const QString sessions_of_everybody = QStringLiteral(
+    "(SELECT session_id FROM session_guests WHERE person_id IN (SELECT id FROM everybody))");
+
+QString text_column(Row& row) { return row.qtext(); }
+
+Result<int> number_of(const QSqlDatabase& database, const QString& sql, qint64 person) {
+    const auto found = Statement(database, everybody + sql)
+                           .first([](Row& row) { return row.small_number(); }, person);
+    if (!found) return found.error();
+    return found->value_or(0);
+}
+
+Result<Done> change(const QSqlDatabase& database, const QString& sql, qint64 person) {
+    return Statement(database, everybody + sql).run(person);
+}
+
+/// Tables with rows of a guest's answers: all that name a session and a guest, but for the guest, the
+/// log and what a merge remembers.
+Result<std::vector<QString>> answer_tables(const QSqlDatabase& database) {
+    return Statement(database,
+                     u"SELECT m.name FROM sqlite_master m WHERE m.type = 'table' "
+                     "AND m.name NOT IN ('session_guests', 'log_divers', 'log_samples', "
+                     "'person_merge_guests') "
+                     "AND EXISTS (SELECT 1 FROM pragma_table_info(m.name) WHERE name = 'session_id') "
+                     "AND EXISTS (SELECT 1 FROM pragma_table_info(m.name) WHERE name = 'guest_id') "
+                     "ORDER BY m.name"_qs)
+        .all(text_column);
+}
+
+/// Tables with sealed records of a person, where this schema has them.
+Result<std::vector<QString>> sealed_tables(const QSqlDatabase& database) {
+    return Statement(database, u"SELECT m.name FROM sqlite_master m WHERE m.type = 'table' "
+                               "AND m.name IN ('health_records') "
+                               "AND EXISTS (SELECT 1 FROM pragma_table_info(m.name) "
+                               "WHERE name = 'person_id')"_qs)
+        .all(text_column);
+}
+
+struct ColumnOfTable {
+    QString name;
+    QString type;
+    bool required = false;
+    QString default_value;
+};
+
+Result<std::vector<ColumnOfTable>> columns_of(const QSqlDatabase& database, const QString& table) {
+    return Statement(database, u"SELECT name, type, \"notnull\", dflt_value "
+                               "FROM pragma_table_info(?) WHERE pk = 0"_qs)
+        .all(
+            [](Row& row) {
+                ColumnOfTable column;
+                column.name = row.qtext();
+                column.type = row.qtext();
+                column.required = row.yes();
+                column.default_value = row.qtext();
+                return column;
+            },
+            table);
+}
+
+/// What a column is when nothing is known.
+QString empty_value(const ColumnOfTable& column) {
+    if (!column.required) return u"NULL"_qs;
+    if (!column.default_value.isEmpty()) return column.default_value;
+    return column.type == u"TEXT"_qs ? u"''"_qs : u"0"_qs;
+}
+
+/// "SET" for every column but those that stay; some have a value of their own. What stays is listed
+/// and not what goes, so that a column added later goes as well.
+Result<QString> emptied(const QSqlDatabase& database, const QString& table,
+                        const QStringList& stay, const QStringList& set) {
+    const auto columns = columns_of(database, table);
+    if (!columns) return columns.error();
+    QStringList all = set;
+    for (const ColumnOfTable& column : *columns) {
+        const bool named = set.filter(column.name + u" = "_qs).size() > 0;
+        if (stay.contains(column.name) || named) continue;
+        all += column.name + u" = "_qs + empty_value(column);
+    }
+    return all.join(u", "_qs);
+}
+
+QString quoted_name() { return u"'"_qs + QString::fromUtf8(removed_name) + u"'"_qs; }
+
+Result<Done> empty_guests(const QSqlDatabase& database, qint64 person) {
+    const auto set = emptied(
+        database, u"session_guests"_qs,
+        {u"position"_qs, u"person_id"_qs, u"group_id"_qs, u"certified"_qs, u"breathing"_qs,
+         u"regulator"_qs, u"lead_kg"_qs, u"cylinder_type"_qs, u"fill_pressure_bar"_qs,
+         u"fill_temperature_k"_qs},
+        {u"name = "_qs + quoted_name(), u"language = 'en'"_qs});
+    if (!set) return set.error();
+    return change(database, u"UPDATE session_guests SET "_qs + *set + u" WHERE "_qs + of_everybody,
+                  person);
+}
+
+Result<Done> empty_persons(const QSqlDatabase& database, qint64 person) {
+    const auto set = emptied(database, u"persons"_qs, {u"merged_into"_qs},
+                             {u"name = "_qs + quoted_name(),
+                              u"folded_name = lower("_qs + quoted_name() + u")"_qs,
+                              u"language = 'en'"_qs, u"erased = 1"_qs});
+    if (!set) return set.error();
+    return change(database,
+                  u"UPDATE persons SET "_qs + *set + u" WHERE id IN (SELECT id FROM everybody)"_qs,
+                  person);
+}
+
+/// A text of a session in which the whole name may stand, and the column that says which session.
+struct MentionColumn {
+    const char* table;
+    const char* column;
+    const char* session;
+};
+
+constexpr std::array<MentionColumn, 5> mention_columns{{{"overrules", "reason", "session_id"},
+                                                        {"sessions", "title", "id"},
+                                                        {"logs", "note", "session_id"},
+                                                        {"session_guests", "note", "session_id"},
+                                                        {"log_divers", "note", "session_id"}}};
+
+/// Every name the guest had, long ones first, so that one that holds another goes whole. A name of
+/// one word is left: it may be part of any word.
+Result<std::vector<QString>> whole_names(const QSqlDatabase& database, qint64 person) {
+    return Statement(database,
+                     everybody + u"SELECT name FROM (SELECT name FROM persons "
+                                 "WHERE id IN (SELECT id FROM everybody) "
+                                 "UNION SELECT name FROM session_guests WHERE "_qs +
+                         of_everybody +
+                         u") WHERE instr(trim(name), ' ') > 0 ORDER BY length(name) DESC, name"_qs)
+        .all(text_column, person);
+}
+
+QString mention_sql(const MentionColumn& mention, const QString& start) {
+    return everybody + start.arg(QString::fromUtf8(mention.table),
+                                 QString::fromUtf8(mention.column)) +
+           u" WHERE "_qs + QString::fromUtf8(mention.session) + u" IN "_qs + sessions_of_everybody +
+           u" AND instr("_qs + QString::fromUtf8(mention.column) + u", ?) > 0"_qs;
+}
+
+Result<int> count_mentions(const QSqlDatabase& database, qint64 person) {
+    const auto names = whole_names(database, person);
+    if (!names) return names.error();
+    int count = 0;
+    for (const MentionColumn& mention : mention_columns) {
+        for (const QString& name : *names) {
+            const auto found = Statement(database, mention_sql(mention, u"SELECT count(%2) FROM %1"_qs))
+                                   .first([](Row& row) { return row.small_number(); }, person, name);
+            if (!found) return found.error();
+            count += found->value_or(0);
+        }
+    }
+    return count;
+}
+
+Result<Done> replace_mentions(const QSqlDatabase& database, qint64 person) {
+    const auto names = whole_names(database, person);
+    if (!names) return names.error();
+    for (const MentionColumn& mention : mention_columns) {
+        Statement replace(database,
+                          mention_sql(mention, u"UPDATE %1 SET %2 = replace(%2, ?, ?)"_qs));
+        for (const QString& name : *names) {
+            const Result<Done> done =
+                replace.run(person, name, QString::fromUtf8(removed_name), name);
+            if (!done) return done;
+        }
+    }
+    return Done{};
+}
+
+Result<Done> remove_health(const QSqlDatabase& database, qint64 person) {
+    const auto answers = answer_tables(database);
+    if (!answers) return answers.error();
+    for (const QString& table : *answers) {
+        const Result<Done> done = change(
+            database, u"DELETE FROM "_qs + table + u" WHERE "_qs + guests_of_everybody, person);
+        if (!done) return done;
+    }
+    const auto sealed = sealed_tables(database);
+    if (!sealed) return sealed.error();
+    for (const QString& table : *sealed) {
+        const Result<Done> done =
+            change(database, u"DELETE FROM "_qs + table + u" WHERE "_qs + of_everybody, person);
+        if (!done) return done;
+    }
+    return change(database,
+                  u"UPDATE session_guests SET physician_approval_seen = 0 WHERE "_qs + of_everybody,
+                  person);
+}
+
+Result<Done> remove_contacts(const QSqlDatabase& database, qint64 person) {
+    return in_turn(
+        [&] {
+            return change(database, u"UPDATE session_guests SET phone = '', email = '' WHERE "_qs +
+                                        of_everybody,
+                          person);
+        },
+        [&] {
+            return change(database, u"UPDATE persons SET phone = '', email = '' "
+                                    "WHERE id IN (SELECT id FROM everybody)"_qs,
+                          person);
+        });
+}
+
+Result<Done> remove_identity(const QSqlDatabase& database, qint64 person) {
+    return in_turn(
+        [&] { return remove_health(database, person); },
+        [&] {
+            return change(database,
+                          u"UPDATE log_divers SET note = '' WHERE "_qs + guests_of_everybody,
+                          person);
+        },
+        [&] { return replace_mentions(database, person); },
+        [&] { return empty_guests(database, person); },
+        [&] { return empty_persons(database, person); },
+        [&] {
+            return change(database,
+                          u"DELETE FROM person_merges WHERE kept_id IN (SELECT id FROM everybody) "
+                          "OR merged_id IN (SELECT id FROM everybody)"_qs,
+                          person);
+        },
+        [&] {
+            return change(database,
+                          u"DELETE FROM persons_apart WHERE first_id IN (SELECT id FROM everybody) "
+                          "OR second_id IN (SELECT id FROM everybody)"_qs,
+                          person);
+        });
+}
+
+/// A word that is taken out of the index of the search stays in it, marked as gone, until the index
+/// is put together anew.
+Result<Done> rewrite_index(const QSqlDatabase& database) {
+    return in_turn(
+        [&] {
+            return execute(database,
+                           u"INSERT INTO person_names (person_names) VALUES ('optimize')"_qs);
+        },
+        [&] {
+            return execute(database,
+                           u"INSERT INTO person_parts (person_parts) VALUES ('optimize')"_qs);
+        });
+}
+
+/// Empties the write-ahead file, in which pages stand as they were.
+Result<bool> sweep(const QSqlDatabase& database) {
+    const auto busy = Statement(database, u"PRAGMA wal_checkpoint(TRUNCATE)"_qs)
+                          .first([](Row& row) { return row.yes(); });
+    if (!busy) return busy.error();
+    return !busy->value_or(true);
+}
+
+Result<Done> check_is_there(const QSqlDatabase& database, qint64 person) {
+    const auto found =
+        Statement(database, u"SELECT 1 FROM persons WHERE id = ? AND erased = 0 "
+                            "AND merged_into IS NULL"_qs)
+            .first([](Row& row) { return row.number(); }, person);
+    if (!found) return found.error();
+    if (!*found) return Error{ErrorCode::not_found, "person", std::to_string(person), {}};
+    return Done{};
+}
+
+Result<Done> count_answers(const QSqlDatabase& database, qint64 person, int& count) {
+    const auto answers = answer_tables(database);
+    if (!answers) return answers.error();
+    const auto sealed = sealed_tables(database);
+    if (!sealed) return sealed.error();
+    count = 0;
+    for (const auto* tables : {&*answers, &*sealed}) {
+        const QString& where = tables == &*answers ? guests_of_everybody : of_everybody;
+        for (const QString& table : *tables) {
+            const Result<int> found = number_of(
+                database, u"SELECT count(*) FROM "_qs + table + u" WHERE "_qs + where, person);
+            if (!found) return found.error();
+            count += *found;
+        }
+    }
+    return Done{};
+}
+
+QStringList copies_beside(const QString& path) {
+    const QFileInfo info(path);
+    QStringList copies;
+    const QString pattern = info.fileName() + u".before-schema-*"_qs;
+    for (const QString& name : info.dir().entryList({pattern}, QDir::Files, QDir::Name)) {
+        copies += info.dir().filePath(name);
+    }
+    return copies;
+}
+
+}  // namespace
+
+Result<RemovalPreview> PersonRemoval::preview(qint64 person) {
+    const QSqlDatabase database = database_.connection();
+    const Result<Transaction> transaction = Transaction::begin_reading(database);
+    if (!transaction) return transaction.error();
+    RemovalPreview preview;
+    const auto count = [&](int& place, const QString& sql) -> Result<Done> {
+        const Result<int> found = number_of(database, sql, person);
+        if (!found) return found.error();
+        place = *found;
+        return Done{};
+    };
+    const QString guests = u" FROM session_guests WHERE "_qs + of_everybody;
+    const Result<Done> counted = in_turn(
+        [&] { return check_is_there(database, person); },
+        [&] { return count(preview.sessions, u"SELECT count(DISTINCT session_id)"_qs + guests); },
+        [&] {
+            return count(preview.logged_dives,
+                         u"SELECT count(*) FROM log_divers WHERE "_qs + guests_of_everybody);
+        },
+        [&] { return count_answers(database, person, preview.health_answers); },
+        [&] {
+            return count(preview.contacts,
+                         u"SELECT count(*) FROM (SELECT phone FROM persons WHERE id IN "
+                         "(SELECT id FROM everybody) UNION SELECT email FROM persons WHERE id IN "
+                         "(SELECT id FROM everybody) UNION SELECT phone"_qs + guests +
+                             u" UNION SELECT email"_qs + guests + u") WHERE phone <> ''"_qs);
+        },
+        [&] {
+            return count(preview.notes,
+                         u"SELECT (SELECT count(*)"_qs + guests +
+                             u" AND note <> '') + (SELECT count(*) FROM log_divers "
+                             "WHERE note <> '' AND "_qs + guests_of_everybody + u")"_qs);
+        });
+    if (!counted) return counted.error();
+    const Result<int> mentions = count_mentions(database, person);
+    if (!mentions) return mentions.error();
+    preview.mentions = *mentions;
+    const auto names = Statement(database, everybody +
+                                               u"SELECT p.name, p.id = ?, "
+                                               "(SELECT max(s.date) FROM session_guests g "
+                                               "JOIN sessions s ON s.id = g.session_id "
+                                               "WHERE g.person_id = p.id) FROM persons p "
+                                               "WHERE p.id IN (SELECT id FROM everybody) "
+                                               "ORDER BY p.folded_name, p.id"_qs)
+                           .all(
+                               [&preview](Row& row) {
+                                   const QString name = row.qtext();
+                                   if (!row.yes()) {
+                                       preview.merged_names += name;
+                                       return Done{};
+                                   }
+                                   preview.name = name.toStdString();
+                                   preview.last_session = row.optional_date();
+                                   return Done{};
+                               },
+                               person, person);
+    if (!names) return names.error();
+    preview.copies = copies_beside(database_.path());
+    return preview;
+}
+
+Result<RemovalOutcome> PersonRemoval::remove(qint64 person, KeptKind kind) {
+    const QSqlDatabase database = database_.connection();
+    {
+        Result<Transaction> transaction = Transaction::begin_writing(database);
+        if (!transaction) return transaction.error();
+        const Result<Done> done = in_turn(
+            [&] { return check_is_there(database, person); },
+            [&]() -> Result<Done> {
+                switch (kind) {
+                    case KeptKind::health: return remove_health(database, person);
+                    case KeptKind::contacts: return remove_contacts(database, person);
+                    case KeptKind::identity: break;
+                }
+                return remove_identity(database, person);
+            },
+            [&] { return kind == KeptKind::health ? Done{} : rewrite_index(database); },
+            [&] { return transaction->commit(); });
+        if (!done) return done.error();
+    }
+    const Result<bool> swept = sweep(database);
+    // What was removed is removed; a file that could not be emptied is told and no failure.
+    return RemovalOutcome{swept.value_or(false)};
+}
+
+Result<int> PersonRemoval::remove_copies() {
+    int removed = 0;
+    for (const QString& path : copies_beside(database_.path())) {
+        QFile copy(path);
+        if (!copy.remove()) {
+            return Error{ErrorCode::file_unwritable, path.toStdString(),
+                         copy.errorString().toStdString(), {}};
+        }
+        ++removed;
+    }
+    return removed;
+}
+
+Result<std::vector<KeptFacts>> kept_facts(Database& database, Date last_session_before) {
+    const QSqlDatabase connection = database.connection();
+    const auto answers = answer_tables(connection);
+    if (!answers) return answers.error();
+    const auto sealed = sealed_tables(connection);
+    if (!sealed) return sealed.error();
+    QStringList health;
+    for (const QString& table : *answers) {
+        health += u"EXISTS (SELECT 1 FROM session_guests a JOIN "_qs + table +
+                  u" b ON b.session_id = a.session_id AND b.guest_id = a.guest_id "
+                  "WHERE a.person_id = p.id)"_qs;
+    }
+    for (const QString& table : *sealed) {
+        health += u"EXISTS (SELECT 1 FROM "_qs + table + u" b WHERE b.person_id = p.id)"_qs;
+    }
+    health += u"0"_qs;
+    const QString sql =
+        u"SELECT p.id, l.last, p.phone <> '' OR p.email <> '', %1 FROM persons p "
+        "LEFT JOIN (SELECT g.person_id, max(s.date) AS last FROM session_guests g "
+        "JOIN sessions s ON s.id = g.session_id GROUP BY g.person_id) l ON l.person_id = p.id "
+        "WHERE p.merged_into IS NULL AND p.erased = 0 AND (l.last IS NULL OR l.last < ?) "
+        "ORDER BY l.last, p.folded_name, p.id"_qs.arg(health.join(u" OR "_qs));
+    return Statement(connection, sql)
+        .all(
+            [](Row& row) {
+                KeptFacts facts;
+                facts.person = row.number();
+                facts.last_session = row.optional_date();
+                facts.has_contacts = row.yes();
+                facts.has_health = row.yes();
+                return facts;
+            },
+            last_session_before);
+}
+
+}  // namespace leadline
