@@ -37,6 +37,12 @@ enum class ErrorCode {
     database_failed,        ///< place: the file; given: the driver's message
     database_newer,         ///< place: the file; given: its schema; allowed: the newest known
     database_locked,        ///< place: the file
+    database_damaged,       ///< place: the file; given: what was found
+    database_gone,          ///< place: the file, which is no longer there, or another one is
+    database_read_only,     ///< place: the file; given: the driver's message
+    disk_full,              ///< place: the file; given: the system's reason
+    not_our_records,        ///< place: the file; given: what it is instead
+    cancelled,              ///< place: what was stopped by the user
     not_found,              ///< place: what was looked for; given: the id
     table_too_large,        ///< place: "rows" or "columns"; given: how many; allowed: the limit
     not_a_table,            ///< place: "row 7" or empty; given: why: "quote_left_open", "no_text"

@@ -20,7 +20,8 @@ class Database {
 public:
     /// Opens or creates the file (with its folder). ":memory:" gives a database that vanishes.
     /// Before a migration step a copy of the file is kept beside it ("NAME.before-schema-N").
-    /// @returns the database; ErrorCode::database_failed, database_locked or database_newer
+    /// @returns the database; ErrorCode::database_failed, database_locked, database_newer,
+    ///          database_damaged, database_read_only, disk_full or not_our_records
     static Result<std::unique_ptr<Database>> open(const QString& path);
     ~Database();
     Database(const Database&) = delete;

@@ -3,15 +3,11 @@
 
 #include <QDir>
 #include <QFile>
-#include <fcntl.h>
-#include <unistd.h>
 
 #include <algorithm>
-#include <cerrno>
-#include <filesystem>
 #include <string>
-#include <system_error>
 
+#include "core/records/file_care.h"
 #include "core/records/statement.h"
 
 namespace leadline {
@@ -40,36 +36,6 @@ bool is_comment(QStringView line) {
 
 /// Number in front of a migration file's name: 1 for "001_first.sql"; 0 if there is none.
 int step_number(const QString& file_name) { return file_name.section(u'_', 0, 0).toInt(); }
-
-/// An empty file that only its owner may read: the records hold answers about health.
-Result<Done> make_private_file(const QString& path) {
-    QFile file(path);
-    if (!file.open(QIODevice::WriteOnly | QIODevice::Truncate,
-                   QFileDevice::ReadOwner | QFileDevice::WriteOwner)) {
-        return Error{ErrorCode::database_failed, path.toStdString(),
-                     file.errorString().toStdString(), {}};
-    }
-    return Done{};
-}
-
-/// SQLite does not wait for the disk when it writes a copy, so we do before relying on it.
-std::error_code flush_to_disk(const std::string& path) {
-    const int descriptor = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
-    if (descriptor < 0) return {errno, std::generic_category()};
-    std::error_code failure;
-    if (::fsync(descriptor) != 0) failure.assign(errno, std::generic_category());
-    ::close(descriptor);
-    return failure;
-}
-
-/// Gives a finished copy its name, in place of an older one.
-Result<Done> put_in_place(const QString& unfinished, const QString& kept) {
-    const std::string from = QFile::encodeName(unfinished).toStdString();
-    std::error_code failure = flush_to_disk(from);
-    if (!failure) std::filesystem::rename(from, QFile::encodeName(kept).toStdString(), failure);
-    if (!failure) return Done{};
-    return Error{ErrorCode::database_failed, kept.toStdString(), failure.message(), {}};
-}
 
 Result<Done> keep_copy(const QSqlDatabase& database, int version) {
     const QString kept = copy_before(database.databaseName(), version);
@@ -182,17 +148,27 @@ Result<std::vector<MigrationStep>> built_in_steps() {
 }
 
 Result<int> stored_schema_version(const QSqlDatabase& database) {
-    const Result<int> version = number_of(database, u"PRAGMA user_version"_qs);
-    if (!version) return version;
-    const Result<int> owner = number_of(database, u"PRAGMA application_id"_qs);
-    if (!owner) return owner;
-    const Result<int> tables = number_of(database, u"SELECT count(*) FROM sqlite_master"_qs);
-    if (!tables) return tables;
-    const bool empty = *version == 0 && *owner == 0 && *tables == 0;
-    if (!empty && *owner != application_id) {
-        return database_error(database, "application_id=" + std::to_string(*owner));
+    struct Header {
+        int version = 0;
+        int owner = 0;
+        int objects = 0;
+    };
+    // One statement sees one state, also while another process makes the tables.
+    const auto header =
+        Statement(database, u"SELECT (SELECT user_version FROM pragma_user_version), "
+                            "(SELECT application_id FROM pragma_application_id), "
+                            "(SELECT count(*) FROM sqlite_master)"_qs)
+            .first([](Row& row) {
+                return Header{row.small_number(), row.small_number(), row.small_number()};
+            });
+    if (!header) return header.error();
+    const Header found = header->value_or(Header{});
+    const bool empty = found.version == 0 && found.owner == 0 && found.objects == 0;
+    if (!empty && found.owner != application_id) {
+        return Error{ErrorCode::not_our_records, database.databaseName().toStdString(),
+                     "application_id=" + std::to_string(found.owner), {}};
     }
-    return version;
+    return found.version;
 }
 
 QString copy_before(const QString& database_path, int version) {

@@ -25,7 +25,8 @@ QStringList statements_in(const QString& sql);
 Result<std::vector<MigrationStep>> built_in_steps();
 
 /// Version of a database's schema; 0 for an empty one.
-/// @returns database_failed when the file is no database, or one of another program
+/// @returns database_damaged when the file is no database, not_our_records when it is one of another
+///          program
 Result<int> stored_schema_version(const QSqlDatabase& database);
 
 /// Name of the copy kept of a file before its schema becomes `version`.

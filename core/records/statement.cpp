@@ -2,6 +2,9 @@
 #include "core/records/statement.h"
 
 #include <QStringDecoder>
+#include <sqlite3.h>
+
+#include "core/records/side_connection.h"
 
 namespace leadline {
 
@@ -9,16 +12,28 @@ namespace {
 
 // Primary result codes of SQLite; the higher bits of a native code tell the finer kind.
 constexpr int sqlite_primary_code = 0xff;
-constexpr int sqlite_busy = 5;
-constexpr int sqlite_table_locked = 6;
+/// A finer kind of READONLY: the file was moved or deleted while it was open.
+constexpr int moved_while_open = SQLITE_READONLY_DBMOVED;
+
+ErrorCode kind_of(int native_code) {
+    if (native_code == moved_while_open) return ErrorCode::database_gone;
+    switch (native_code & sqlite_primary_code) {
+        case SQLITE_BUSY:
+        case SQLITE_LOCKED: return ErrorCode::database_locked;
+        case SQLITE_CORRUPT:
+        case SQLITE_NOTADB: return ErrorCode::database_damaged;
+        case SQLITE_READONLY: return ErrorCode::database_read_only;
+        case SQLITE_FULL: return ErrorCode::disk_full;
+        case SQLITE_INTERRUPT: return ErrorCode::cancelled;
+        default: return ErrorCode::database_failed;
+    }
+}
 
 }  // namespace
 
 Error database_error(const QSqlDatabase& database, const QSqlError& error) {
-    const int code = error.nativeErrorCode().toInt() & sqlite_primary_code;
-    const bool locked = code == sqlite_busy || code == sqlite_table_locked;
-    return Error{locked ? ErrorCode::database_locked : ErrorCode::database_failed,
-                 database.databaseName().toStdString(), error.databaseText().toStdString(), {}};
+    return Error{kind_of(error.nativeErrorCode().toInt()), database.databaseName().toStdString(),
+                 error.databaseText().toStdString(), {}};
 }
 
 Error database_error(const QSqlDatabase& database, std::string message) {
@@ -93,13 +108,23 @@ Result<Transaction> Transaction::begin_reading(const QSqlDatabase& database) {
 }
 
 Result<Transaction> Transaction::begin_writing(const QSqlDatabase& database) {
-    return begin(database, QStringLiteral("BEGIN IMMEDIATE"));
+    Result<Transaction> begun = begin(database, QStringLiteral("BEGIN IMMEDIATE"));
+    if (!begun) return begun;
+    begun->writing_ = true;
+    const Result<Done> there = begun->check_still_there();
+    if (!there) return there.error();
+    return begun;
 }
 
 Result<Transaction> Transaction::begin(const QSqlDatabase& database, const QString& sql) {
     const Result<Done> begun = execute(database, sql);
     if (!begun) return begun.error();
     return Transaction(database);
+}
+
+Result<Done> Transaction::check_still_there() const {
+    if (!file_is_gone(database_)) return Done{};
+    return Error{ErrorCode::database_gone, database_.databaseName().toStdString(), {}, {}};
 }
 
 Transaction::~Transaction() {
@@ -110,7 +135,8 @@ Transaction::~Transaction() {
 Result<Done> Transaction::commit() {
     Result<Done> committed = execute(database_, QStringLiteral("COMMIT"));
     if (committed) open_ = false;
-    return committed;
+    // Deleted or moved between our first look and the commit: what was written is lost with it.
+    return committed && writing_ ? check_still_there() : committed;
 }
 
 }  // namespace leadline

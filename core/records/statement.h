@@ -22,8 +22,9 @@
 
 namespace leadline {
 
-/// A driver's error as a value: database_locked when another process holds the file, otherwise
-/// database_failed with the driver's message. The place is the database's file.
+/// A driver's error as a value: database_locked when another process holds the file,
+/// database_damaged, database_read_only, disk_full, database_gone or cancelled where SQLite says so,
+/// otherwise database_failed with the driver's message. The place is the database's file.
 Error database_error(const QSqlDatabase& database, const QSqlError& error);
 
 /// database_failed with a message of our own, for content that the schema should have kept out.
@@ -75,6 +76,8 @@ public:
         const std::optional<double> value = optional_real();
         return value ? std::optional<Q>(Q(*value)) : std::nullopt;
     }
+    /// The value as the driver gives it, whatever its type.
+    QVariant value() { return next(); }
     template <Stored Enum>
     Enum choice() {
         const std::string word = text();
@@ -152,6 +155,11 @@ private:
     void bind(const QStringList& values) {
         for (const QString& value : values) bind(value);
     }
+    void bind(const QVariant& value) { put(value); }
+    /// One value for each of the list.
+    void bind(const QVariantList& values) {
+        for (const QVariant& value : values) put(value);
+    }
     void bind(std::string_view value) { bind(std::string(value)); }
     void bind(const Date& value) { bind(to_text(value)); }
     void bind(const TimeOfDay& value) { put(value.minutes_after_midnight); }
@@ -198,23 +206,29 @@ public:
     /// For reading several tables at one state of the database.
     static Result<Transaction> begin_reading(const QSqlDatabase& database);
     /// Takes the right to write at once (waiting for it as long as the busy timeout), so that no
-    /// later statement can find the file taken by another writer.
+    /// later statement can find the file taken by another writer. Refuses a file that is no longer
+    /// at its place (database_gone), into which SQLite would write without a word.
     static Result<Transaction> begin_writing(const QSqlDatabase& database);
     Transaction(Transaction&& other) noexcept
-        : database_(std::move(other.database_)), open_(std::exchange(other.open_, false)) {}
+        : database_(std::move(other.database_)),
+          open_(std::exchange(other.open_, false)),
+          writing_(other.writing_) {}
     Transaction(const Transaction&) = delete;
     Transaction& operator=(const Transaction&) = delete;
     Transaction& operator=(Transaction&&) = delete;
     ~Transaction();
 
+    /// @returns database_gone when the file is no longer there: a write into it would be lost
     Result<Done> commit();
 
 private:
     explicit Transaction(QSqlDatabase database) : database_(std::move(database)), open_(true) {}
     static Result<Transaction> begin(const QSqlDatabase& database, const QString& sql);
+    [[nodiscard]] Result<Done> check_still_there() const;
 
     QSqlDatabase database_;
     bool open_ = false;
+    bool writing_ = false;
 };
 
 }  // namespace leadline

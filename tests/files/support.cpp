@@ -23,7 +23,7 @@ void PrintTo(const Error& error, std::ostream* out) {
 namespace files_test {
 namespace {
 
-constexpr std::array<std::pair<ErrorCode, const char*>, 30> code_names{{
+constexpr std::array<std::pair<ErrorCode, const char*>, 36> code_names{{
     {ErrorCode::file_unreadable, "file_unreadable"},
     {ErrorCode::file_unwritable, "file_unwritable"},
     {ErrorCode::file_too_large, "file_too_large"},
@@ -51,6 +51,12 @@ constexpr std::array<std::pair<ErrorCode, const char*>, 30> code_names{{
     {ErrorCode::database_failed, "database_failed"},
     {ErrorCode::database_newer, "database_newer"},
     {ErrorCode::database_locked, "database_locked"},
+    {ErrorCode::database_damaged, "database_damaged"},
+    {ErrorCode::database_gone, "database_gone"},
+    {ErrorCode::database_read_only, "database_read_only"},
+    {ErrorCode::disk_full, "disk_full"},
+    {ErrorCode::not_our_records, "not_our_records"},
+    {ErrorCode::cancelled, "cancelled"},
     {ErrorCode::not_found, "not_found"},
     {ErrorCode::table_too_large, "table_too_large"},
     {ErrorCode::not_a_table, "not_a_table"},

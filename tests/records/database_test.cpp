@@ -164,7 +164,7 @@ TEST(Database, RefusesAFileThatIsNoDatabase) {
     test::write_bytes(folder.records(), letter);
     const auto opened = Database::open(folder.records());
     ASSERT_FALSE(opened.has_value());
-    EXPECT_EQ(opened.error().code, ErrorCode::database_failed);
+    EXPECT_EQ(opened.error().code, ErrorCode::database_damaged);
     EXPECT_EQ(opened.error().place, folder.records().toStdString());
     EXPECT_THAT(opened.error().given, Not(IsEmpty()));
     EXPECT_EQ(test::bytes_of(folder.records()), letter);
@@ -185,7 +185,7 @@ TEST(Database, NamesAFileWhosePagesAreDamaged) {
     const auto opened = Database::open(folder.records());
     const Error error =
         opened ? SessionStore(**opened).load(row).error() : opened.error();
-    EXPECT_EQ(error.code, ErrorCode::database_failed);
+    EXPECT_EQ(error.code, ErrorCode::database_damaged);
     EXPECT_EQ(error.place, folder.records().toStdString());
 }
 
@@ -202,7 +202,7 @@ TEST(Database, RefusesTheDatabaseOfAnotherProgram) {
     const QByteArray before = test::bytes_of(folder.records());
     const auto opened = Database::open(folder.records());
     ASSERT_FALSE(opened.has_value());
-    EXPECT_EQ(opened.error().code, ErrorCode::database_failed);
+    EXPECT_EQ(opened.error().code, ErrorCode::not_our_records);
     EXPECT_EQ(test::bytes_of(folder.records()), before);
 }
 
@@ -259,7 +259,7 @@ TEST(Database, RefusesAFileThatMayNotBeWritten) {
     const Result<Done> put =
         opened ? SettingStore(**opened).put(u"units"_qs, u"metric"_qs) : opened.error();
     ASSERT_FALSE(put.has_value());
-    EXPECT_EQ(put.error().code, ErrorCode::database_failed);
+    EXPECT_EQ(put.error().code, ErrorCode::database_read_only);
     EXPECT_EQ(put.error().place, folder.records().toStdString());
 }
 

@@ -44,6 +44,15 @@ QString file_sentence(const Error& error, const Parts& p) {
         case ErrorCode::unsupported_version:
             return tr("The file has version %1; this program reads up to %2. Update Leadline.")
                 .arg(p.given, p.allowed);
+        case ErrorCode::not_found:
+            return tr("%1 %2 was not found. It may have been removed meanwhile.")
+                .arg(p.place, p.given);
+        default: return {};
+    }
+}
+
+QString records_sentence(const Error& error, const Parts& p) {
+    switch (error.code) {
         case ErrorCode::database_failed:
             return tr("The records in %1 cannot be used (%2). Check the disk and the permissions, "
                       "or choose another file with --database.")
@@ -72,6 +81,27 @@ QString file_sentence(const Error& error, const Parts& p) {
         case ErrorCode::not_found:
             return tr("%1 %2 was not found. It may have been removed meanwhile.")
                 .arg(p.place, p.given);
+        case ErrorCode::database_damaged:
+            return tr("The records in %1 are damaged (%2). Put back a copy with Session > Copies of "
+                      "the records; the damaged file is kept beside it.")
+                .arg(p.place, p.given);
+        case ErrorCode::database_gone:
+            return tr("The records file %1 is not there, or another one took its place. Bring the "
+                      "folder or disk back and try again; until then nothing can be saved.")
+                .arg(p.place);
+        case ErrorCode::database_read_only:
+            return tr("The records in %1 may not be written (%2). Change the permissions of the "
+                      "file and its folder, then try again.")
+                .arg(p.place, p.given);
+        case ErrorCode::disk_full:
+            return tr("There is no room on the disk for %1 (%2). Free some space and try again; "
+                      "what was saved before stands.")
+                .arg(p.place, p.given);
+        case ErrorCode::not_our_records:
+            return tr("%1 holds no records of Leadline (%2). Choose another file; nothing was "
+                      "changed.")
+                .arg(p.place, p.given);
+        case ErrorCode::cancelled: return tr("Stopped. Nothing was changed.");
         default: return {};
     }
 }
@@ -138,6 +168,7 @@ QString words(const Error& error, const QString& file) {
     const Parts parts{shortened(error.place.empty() ? std::string("/") : error.place),
                       shortened(error.given), QString::fromStdString(error.allowed)};
     QString sentence = file_sentence(error, parts);
+    if (sentence.isEmpty()) sentence = records_sentence(error, parts);
     if (sentence.isEmpty()) sentence = field_sentence(error, parts);
     return file.isEmpty() ? sentence : file + QStringLiteral(": ") + sentence;
 }
