@@ -105,30 +105,6 @@ Result<Done> run_backup(sqlite3* source, sqlite3* target, const QString& to, con
     return Done{};
 }
 
-/// A file name that is free, at the given time or as little later as can be.
-RecordCopy free_place(const QString& database_path, CopyKind kind, CopyTime now) {
-    const QDir folder(copies_folder(database_path));
-    RecordCopy copy{{}, now, kind, 0};
-    while (true) {
-        copy.path = folder.filePath(copy_name(database_path, copy.made, kind));
-        if (!QFileInfo::exists(copy.path)) return copy;
-        copy.made += std::chrono::milliseconds(1);
-    }
-}
-
-/// An unfinished file, removed unless it was put in its place.
-class UnfinishedFile {
-public:
-    explicit UnfinishedFile(QString path) : path_(std::move(path)) {}
-    ~UnfinishedFile() { remove_with_side_files(path_); }
-    UnfinishedFile(const UnfinishedFile&) = delete;
-    UnfinishedFile& operator=(const UnfinishedFile&) = delete;
-    [[nodiscard]] const QString& path() const { return path_; }
-
-private:
-    QString path_;
-};
-
 constexpr double share_of_copying = 0.6;
 
 Result<Done> write_checked(const QString& database_path, const QString& part, const GoOn& go_on) {
@@ -233,11 +209,21 @@ Result<Done> copy_pages(const QString& from, const QString& to, const GoOn& go_o
         [&] { return execute(copy, u"PRAGMA journal_mode = DELETE"_qs); });
 }
 
+RecordCopy free_copy_place(const QString& database_path, CopyKind kind, CopyTime now) {
+    const QDir folder(copies_folder(database_path));
+    RecordCopy copy{{}, now, kind, 0};
+    while (true) {
+        copy.path = folder.filePath(copy_name(database_path, copy.made, kind));
+        if (!QFileInfo::exists(copy.path)) return copy;
+        copy.made += std::chrono::milliseconds(1);
+    }
+}
+
 Result<RecordCopy> make_copy(const QString& database_path, CopyKind kind, CopyTime now,
                              const GoOn& go_on) {
     const Result<Done> folder = make_private_folder(copies_folder(database_path));
     if (!folder) return folder.error();
-    const RecordCopy copy = free_place(database_path, kind, now);
+    const RecordCopy copy = free_copy_place(database_path, kind, now);
     const UnfinishedFile part(copy.path + unfinished);
     const Result<Done> written = write_checked(database_path, part.path(), go_on);
     if (!written) return written.error();
@@ -250,7 +236,7 @@ Result<ScheduledCopy> keep_scheduled_copy(const QString& database_path, CopyTime
     if (!copy_is_due(times_of(before, false), now)) return ScheduledCopy{};
     const Result<Done> folder = make_private_folder(copies_folder(database_path));
     if (!folder) return folder.error();
-    const RecordCopy copy = free_place(database_path, CopyKind::by_schedule, now);
+    const RecordCopy copy = free_copy_place(database_path, CopyKind::by_schedule, now);
     const UnfinishedFile part(copy.path + unfinished);
     const Result<Done> written = write_checked(database_path, part.path(), go_on);
     if (!written) return written.error();
@@ -274,8 +260,10 @@ void remove_leftovers(const QString& database_path, CopyTime now) {
     const QDateTime before = as_date_time(now - std::chrono::hours(1));
     for (const QString& place :
          {QFileInfo(database_path).absolutePath(), copies_folder(database_path)}) {
-        const QFileInfoList files =
-            QDir(place).entryInfoList({base_of(database_path) + u"*.part*"_qs}, QDir::Files);
+        const QFileInfoList files = QDir(place).entryInfoList(
+            {base_of(database_path) + u"*.part*"_qs,
+             QFileInfo(database_path).fileName() + u".*.part*"_qs},
+            QDir::Files);
         for (const QFileInfo& file : files) {
             if (file.lastModified() < before) QFile::remove(file.filePath());
         }

@@ -36,6 +36,9 @@ QString copies_folder(const QString& database_path);
 /// before the last dot unless it is made by schedule.
 QString copy_name(const QString& database_path, CopyTime made, CopyKind kind);
 
+/// A place for a new copy whose name is free: at the given time, or a few milliseconds later.
+RecordCopy free_copy_place(const QString& database_path, CopyKind kind, CopyTime now);
+
 /// The copies of a database, newest first. Files with other names, unfinished ones among them, are
 /// no copies.
 std::vector<RecordCopy> list_copies(const QString& database_path);

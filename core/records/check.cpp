@@ -88,10 +88,7 @@ Result<Done> check_references(const QSqlDatabase& database) {
 Result<int> check_records(const QSqlDatabase& database, CheckDepth depth) {
     const Result<int> version = stored_schema_version(database);
     if (!version) return version;
-    if (*version == 0) {
-        return Error{ErrorCode::not_our_records, database.databaseName().toStdString(),
-                     "no tables", {}};
-    }
+    if (*version == 0) return damaged(database, "no tables");
     const Result<std::vector<MigrationStep>> steps = built_in_steps();
     if (!steps) return steps.error();
     const int newest = steps->back().version;

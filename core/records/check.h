@@ -17,8 +17,7 @@ enum class CheckDepth {
 
 /// Whether a database is whole records of ours: its pages, its references, its mark in the header,
 /// and its tables, which must be those that the migrations make.
-/// @returns its schema version; database_damaged, not_our_records (an empty file too),
-///          database_newer, or what reading fails with
+/// @returns its schema version; database_damaged (an empty file too), not_our_records, database_newer, or what reading fails with
 Result<int> check_records(const QSqlDatabase& database, CheckDepth depth);
 
 /// The same for a file, through a connection of its own that changes nothing in it.

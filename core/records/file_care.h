@@ -3,6 +3,7 @@
 
 #include <QString>
 #include <system_error>
+#include <utility>
 
 #include "core/physics/result.h"
 
@@ -28,6 +29,19 @@ Result<Done> put_in_place(const QString& unfinished, const QString& kept);
 
 /// Removes a database file with the side files SQLite may have made for it. Missing ones are fine.
 void remove_with_side_files(const QString& path);
+
+/// A file in the making, removed with its side files unless it was put in its place meanwhile.
+class UnfinishedFile {
+public:
+    explicit UnfinishedFile(QString path) : path_(std::move(path)) {}
+    ~UnfinishedFile() { remove_with_side_files(path_); }
+    UnfinishedFile(const UnfinishedFile&) = delete;
+    UnfinishedFile& operator=(const UnfinishedFile&) = delete;
+    [[nodiscard]] const QString& path() const { return path_; }
+
+private:
+    QString path_;
+};
 
 /// Whether two SQLite files hold the same pages. The counter of changes in the header is left out:
 /// it also counts the switching of the journal's kind.

@@ -3,6 +3,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QUuid>
 
 #include <algorithm>
 #include <string>
@@ -39,7 +40,9 @@ int step_number(const QString& file_name) { return file_name.section(u'_', 0, 0)
 
 Result<Done> keep_copy(const QSqlDatabase& database, int version) {
     const QString kept = copy_before(database.databaseName(), version);
-    const QString unfinished = kept + u".part";
+    // A name of its own: another process may be keeping its copy at the same time.
+    const QString unfinished =
+        kept + u'.' + QUuid::createUuid().toString(QUuid::WithoutBraces) + u".part"_qs;
     Result<Done> copied = in_turn(
         [&] { return make_private_file(unfinished); },
         [&] { return Statement(database, u"VACUUM INTO ?"_qs).run(unfinished); },
@@ -82,13 +85,13 @@ Result<Done> take_step(const QSqlDatabase& database, const MigrationStep& step) 
 }
 
 Result<Done> take_steps(const QSqlDatabase& database, const std::vector<MigrationStep>& steps,
-                        int version) {
+                        int version, KeepOld keep_old) {
     const auto first = std::find_if(steps.begin(), steps.end(), [version](const auto& step) {
         return step.version > version;
     });
     if (first == steps.end()) return Done{};
     const bool on_disk = database.databaseName() != u":memory:"_qs;
-    if (version > 0 && on_disk) {
+    if (version > 0 && on_disk && keep_old == KeepOld::yes) {
         const Result<Done> kept = keep_copy(database, first->version);
         if (!kept) return kept;
     }
@@ -175,7 +178,8 @@ QString copy_before(const QString& database_path, int version) {
     return u"%1.before-schema-%2"_qs.arg(database_path).arg(version);
 }
 
-Result<Done> migrate(const QSqlDatabase& database, const std::vector<MigrationStep>& steps) {
+Result<Done> migrate(const QSqlDatabase& database, const std::vector<MigrationStep>& steps,
+                     KeepOld keep_old) {
     const Result<int> version = stored_schema_version(database);
     if (!version) return version.error();
     const int newest = steps.empty() ? 0 : steps.back().version;
@@ -187,7 +191,7 @@ Result<Done> migrate(const QSqlDatabase& database, const std::vector<MigrationSt
     // only be switched outside a transaction. take_step() checks them all before it commits.
     const Result<Done> taken = in_turn(
         [&] { return execute(database, u"PRAGMA foreign_keys = OFF"_qs); },
-        [&] { return take_steps(database, steps, *version); });
+        [&] { return take_steps(database, steps, *version, keep_old); });
     const Result<Done> enforced = enforce_foreign_keys(database);
     return taken ? enforced : taken;
 }

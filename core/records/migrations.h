@@ -16,6 +16,9 @@ struct MigrationStep {
     QStringList statements;
 };
 
+/// Whether a copy of the file is kept before its schema changes.
+enum class KeepOld { no, yes };
+
 /// Cuts a migration file into its statements: at lines that say "-- statement", never at ';', which
 /// may stand inside a text or a trigger. Pieces of nothing but comments are left out.
 QStringList statements_in(const QString& sql);
@@ -36,8 +39,10 @@ QString copy_before(const QString& database_path, int version);
 /// version number and a check of all foreign keys: it stands whole or not at all. Before the first
 /// step a copy of a database that has content is kept beside it (copy_before()), replacing an older
 /// copy of that name. Foreign keys are enforced afterwards, and found to be.
+/// @param keep_old  no copy is kept of a scratch file, which is itself one
 /// @returns Done; database_newer with nothing touched when the database is past the newest step;
 ///          database_failed or database_locked
-Result<Done> migrate(const QSqlDatabase& database, const std::vector<MigrationStep>& steps);
+Result<Done> migrate(const QSqlDatabase& database, const std::vector<MigrationStep>& steps,
+                     KeepOld keep_old = KeepOld::yes);
 
 }  // namespace leadline

@@ -279,7 +279,7 @@ TEST_F(Backup, CheckTellsRecordsFromAllElse) {
     test::write_bytes(other, {});
     const Result<int> empty = check_records_file(other, CheckDepth::quick);
     ASSERT_FALSE(empty.has_value());
-    EXPECT_EQ(empty.error().code, ErrorCode::not_our_records);
+    EXPECT_EQ(empty.error().code, ErrorCode::database_damaged);
 }
 
 TEST(FileCare, PutsAFileInPlaceOfAnOlderOne) {

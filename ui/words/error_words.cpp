@@ -82,8 +82,8 @@ QString records_sentence(const Error& error, const Parts& p) {
             return tr("%1 %2 was not found. It may have been removed meanwhile.")
                 .arg(p.place, p.given);
         case ErrorCode::database_damaged:
-            return tr("The records in %1 are damaged (%2). Put back a copy with Session > Copies of "
-                      "the records; the damaged file is kept beside it.")
+            return tr("%1 is damaged or holds no records (%2). Put back a copy: Session, Copies of "
+                      "the records. The damaged file is kept.")
                 .arg(p.place, p.given);
         case ErrorCode::database_gone:
             return tr("The records file %1 is not there, or another one took its place. Bring the "

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/records/compare.h"
+
+#include <QByteArray>
+#include <QCryptographicHash>
+#include <QDataStream>
+#include <QIODevice>
+#include <QStringList>
+#include <QVariant>
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+#include "core/records/check.h"
+#include "core/records/session_store.h"
+#include "core/records/statement.h"
+
+namespace leadline {
+
+namespace {
+
+/// A table's columns: those of the primary key first.
+struct KeyedColumns {
+    QStringList key;
+    QStringList others;
+};
+
+/// Names come from the schema, not from people, and are quoted all the same.
+QString quoted(QString name) { return u'"' + name.replace(u'"', u"\"\""_qs) + u'"'; }
+
+Result<KeyedColumns> columns_of(const QSqlDatabase& database, const QString& table) {
+    const auto rows =
+        Statement(database, u"SELECT name, pk FROM pragma_table_info(?) ORDER BY pk, cid"_qs)
+            .all([](Row& row) {
+                QString name = row.qtext();
+                return std::pair(std::move(name), row.small_number());
+            }, table);
+    if (!rows) return rows.error();
+    KeyedColumns columns;
+    for (const auto& [name, key] : *rows) {
+        (key > 0 ? columns.key : columns.others) += quoted(name);
+    }
+    // Without a key the whole row is one.
+    if (columns.key.empty()) std::swap(columns.key, columns.others);
+    return columns;
+}
+
+QByteArray packed(Row& row, qsizetype columns) {
+    QByteArray bytes;
+    QDataStream stream(&bytes, QIODevice::WriteOnly);
+    for (qsizetype i = 0; i < columns; ++i) stream << row.value();
+    return bytes;
+}
+
+QByteArray digest(const QByteArray& bytes) {
+    return QCryptographicHash::hash(bytes, QCryptographicHash::Sha256);
+}
+
+/// Digest of every row by its key.
+using RowDigests = std::map<QByteArray, QByteArray>;
+
+Result<RowDigests> row_digests(const QSqlDatabase& database, const QString& table,
+                               const KeyedColumns& columns) {
+    const QString sql = u"SELECT %1 FROM %2"_qs.arg(
+        QStringList(columns.key + columns.others).join(u", "_qs), quoted(table));
+    const auto rows = Statement(database, sql).all([&](Row& row) {
+        QByteArray key = packed(row, columns.key.size());
+        return std::pair(std::move(key), digest(packed(row, columns.others.size())));
+    });
+    if (!rows) return rows.error();
+    return RowDigests(rows->begin(), rows->end());
+}
+
+Result<TableChange> compare_table(const QSqlDatabase& now, const QSqlDatabase& copy,
+                                  const QString& table) {
+    const Result<KeyedColumns> columns = columns_of(now, table);
+    if (!columns) return columns.error();
+    const Result<RowDigests> here = row_digests(now, table, *columns);
+    if (!here) return here.error();
+    const Result<RowDigests> there = row_digests(copy, table, *columns);
+    if (!there) return there.error();
+    TableChange change;
+    change.table = table;
+    change.rows_now = qint64(here->size());
+    change.rows_in_copy = qint64(there->size());
+    for (const auto& [key, content] : *here) {
+        const auto other = there->find(key);
+        if (other == there->end()) ++change.only_now;
+        if (other != there->end() && other->second != content) ++change.different;
+    }
+    change.only_in_copy = change.rows_in_copy - (change.rows_now - change.only_now);
+    return change;
+}
+
+/// Digest of all rows that belong to a session, by its number.
+using SessionDigests = std::map<qint64, QByteArray>;
+
+Result<Done> add_rows(const QSqlDatabase& database, const QString& table, const QString& owner,
+                      SessionDigests& digests) {
+    const Result<KeyedColumns> columns = columns_of(database, table);
+    if (!columns) return columns.error();
+    const QString all = QStringList(columns->key + columns->others).join(u", "_qs);
+    const QString sql =
+        u"SELECT %1, %2 FROM %3 ORDER BY %4"_qs.arg(quoted(owner), all, quoted(table),
+                                                    columns->key.join(u", "_qs));
+    const auto rows = Statement(database, sql).all([&](Row& row) {
+        const qint64 session = row.number();
+        return std::pair(session, packed(row, columns->key.size() + columns->others.size()));
+    });
+    if (!rows) return rows.error();
+    for (const auto& [session, content] : *rows) {
+        QByteArray& so_far = digests[session];
+        so_far = digest(so_far + table.toUtf8() + content);
+    }
+    return Done{};
+}
+
+Result<SessionDigests> session_digests(const QSqlDatabase& database) {
+    SessionDigests digests;
+    const Result<QStringList> tables = table_names(database);
+    if (!tables) return tables.error();
+    for (const QString& table : *tables) {
+        const QString owner = table == u"sessions"_qs ? u"id"_qs : u"session_id"_qs;
+        const Result<KeyedColumns> columns = columns_of(database, table);
+        if (!columns) return columns.error();
+        if (!(columns->key + columns->others).contains(quoted(owner))) continue;
+        const Result<Done> added = add_rows(database, table, owner, digests);
+        if (!added) return added.error();
+    }
+    return digests;
+}
+
+}  // namespace
+
+Result<std::vector<TableChange>> compare_tables(const QSqlDatabase& now,
+                                                const QSqlDatabase& copy) {
+    const Result<QStringList> tables = table_names(now);
+    if (!tables) return tables.error();
+    std::vector<TableChange> changes;
+    for (const QString& table : *tables) {
+        Result<TableChange> change = compare_table(now, copy, table);
+        if (!change) return change.error();
+        changes.push_back(std::move(*change));
+    }
+    return changes;
+}
+
+Result<SessionChanges> compare_sessions(Database& now, Database& copy) {
+    const auto here = SessionStore(now).list();
+    if (!here) return here.error();
+    const auto there = SessionStore(copy).list();
+    if (!there) return there.error();
+    Result<SessionDigests> digests_here = session_digests(now.connection());
+    if (!digests_here) return digests_here.error();
+    Result<SessionDigests> digests_there = session_digests(copy.connection());
+    if (!digests_there) return digests_there.error();
+
+    SessionChanges changes;
+    std::map<qint64, const SessionSummary*> unmatched;
+    for (const SessionSummary& session : *there) unmatched[session.row.value] = &session;
+    for (const SessionSummary& session : *here) {
+        const qint64 number = session.row.value;
+        const auto other = unmatched.find(number);
+        const bool same_session =
+            other != unmatched.end() && (other->second->title == session.title ||
+                                         other->second->date == session.date);
+        if (!same_session) {
+            changes.changed.push_back({SessionPresence::only_now, session.title, session.date});
+            continue;
+        }
+        unmatched.erase(other);
+        if ((*digests_here)[number] == (*digests_there)[number]) {
+            ++changes.same;
+        } else {
+            changes.changed.push_back({SessionPresence::different, session.title, session.date});
+        }
+    }
+    for (const auto& [number, session] : unmatched) {
+        changes.changed.push_back({SessionPresence::only_in_copy, session->title, session->date});
+    }
+    std::stable_sort(changes.changed.begin(), changes.changed.end(),
+                     [](const SessionChange& a, const SessionChange& b) { return b.date < a.date; });
+    return changes;
+}
+
+}  // namespace leadline
