@@ -19,6 +19,7 @@
 #include "core/records/database.h"
 #include "ui/document/resources.h"
 #include "ui/document/session_document.h"
+#include "ui/shell/copy_timer.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/record_keeper.h"
 #include "ui/widgets/theme.h"
@@ -123,7 +124,8 @@ int run_window(QApplication& application, const WindowOptions& options) {
 
     SessionDocument document(std::move(rules).value());
     RecordKeeper keeper(document,
-                        database ? std::move(database).value() : std::unique_ptr<Database>());
+                        database ? std::move(database).value() : std::unique_ptr<Database>(),
+                        nullptr, path);
     const bool dark = options.dark || keeper.setting(QStringLiteral("shade")) == QStringLiteral("dark");
     apply_theme(application, dark ? Shade::dark : Shade::light);
     if (options.file.isEmpty()) open_start(keeper);
@@ -139,6 +141,13 @@ int run_window(QApplication& application, const WindowOptions& options) {
         QCoreApplication::processEvents();
         return write_pictures(window, options.pictures);
     }
+    CopyTimer copies(path);
+    QObject::connect(&copies, &CopyTimer::failed, &window, [&window](const QString& message) {
+        window.show_message(message, Severity::caution);
+    });
+    QObject::connect(&keeper, &RecordKeeper::about_to_close, &copies, &CopyTimer::pause);
+    QObject::connect(&keeper, &RecordKeeper::database_changed, &copies, &CopyTimer::start);
+    if (keeper.has_database()) copies.start();
     return QApplication::exec();
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/records/backup.h"
 
+#include <QSqlDatabase>
 #include <QDateTime>
 #include <QDir>
 #include <QFile>
@@ -14,6 +15,7 @@
 
 #include "core/records/check.h"
 #include "core/records/file_care.h"
+#include "core/records/side_connection.h"
 #include "core/records/statement.h"
 
 namespace leadline {

@@ -8,7 +8,7 @@
 
 #include "core/physics/result.h"
 #include "core/records/backup_schedule.h"
-#include "core/records/side_connection.h"
+#include "core/records/go_on.h"
 
 namespace leadline {
 

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/records/migrations.h"
+#include "core/records/side_connection.h"
 #include "core/records/statement.h"
 
 namespace leadline {
@@ -108,15 +109,6 @@ Result<int> check_records_file(const QString& path, CheckDepth depth, const GoOn
     if (!connection) return connection.error();
     (*connection)->ask_while_working(go_on, 0.0);
     return check_records((*connection)->database(), depth);
-}
-
-Result<QStringList> table_names(const QSqlDatabase& database) {
-    const auto names =
-        Statement(database, u"SELECT name FROM sqlite_master WHERE type = 'table' "
-                            "AND name NOT LIKE 'sqlite\\_%' ESCAPE '\\' ORDER BY name"_qs)
-            .all([](Row& row) { return row.qtext(); });
-    if (!names) return names.error();
-    return QStringList(names->begin(), names->end());
 }
 
 }  // namespace leadline

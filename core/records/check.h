@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QSqlDatabase>
 #include <QString>
-#include <QStringList>
 
 #include "core/physics/result.h"
-#include "core/records/side_connection.h"
+#include "core/records/go_on.h"
+
+class QSqlDatabase;
 
 namespace leadline {
 
@@ -22,8 +22,5 @@ Result<int> check_records(const QSqlDatabase& database, CheckDepth depth);
 
 /// The same for a file, through a connection of its own that changes nothing in it.
 Result<int> check_records_file(const QString& path, CheckDepth depth, const GoOn& go_on = {});
-
-/// Names of the tables of our schema, in alphabetical order.
-Result<QStringList> table_names(const QSqlDatabase& database);
 
 }  // namespace leadline

@@ -5,6 +5,7 @@
 #include <QCryptographicHash>
 #include <QDataStream>
 #include <QIODevice>
+#include <QSqlDatabase>
 #include <QStringList>
 #include <QVariant>
 
@@ -12,7 +13,7 @@
 #include <map>
 #include <utility>
 
-#include "core/records/check.h"
+#include "core/records/schema.h"
 #include "core/records/session_store.h"
 #include "core/records/statement.h"
 
@@ -20,36 +21,10 @@ namespace leadline {
 
 namespace {
 
-/// A table's columns: those of the primary key first.
-struct KeyedColumns {
-    QStringList key;
-    QStringList others;
-};
-
-/// Names come from the schema, not from people, and are quoted all the same.
-QString quoted(QString name) { return u'"' + name.replace(u'"', u"\"\""_qs) + u'"'; }
-
-Result<KeyedColumns> columns_of(const QSqlDatabase& database, const QString& table) {
-    const auto rows =
-        Statement(database, u"SELECT name, pk FROM pragma_table_info(?) ORDER BY pk, cid"_qs)
-            .all([](Row& row) {
-                QString name = row.qtext();
-                return std::pair(std::move(name), row.small_number());
-            }, table);
-    if (!rows) return rows.error();
-    KeyedColumns columns;
-    for (const auto& [name, key] : *rows) {
-        (key > 0 ? columns.key : columns.others) += quoted(name);
-    }
-    // Without a key the whole row is one.
-    if (columns.key.empty()) std::swap(columns.key, columns.others);
-    return columns;
-}
-
-QByteArray packed(Row& row, qsizetype columns) {
+QByteArray packed(Row& row, std::size_t columns) {
     QByteArray bytes;
     QDataStream stream(&bytes, QIODevice::WriteOnly);
-    for (qsizetype i = 0; i < columns; ++i) stream << row.value();
+    for (std::size_t i = 0; i < columns; ++i) stream << row.value();
     return bytes;
 }
 
@@ -61,12 +36,13 @@ QByteArray digest(const QByteArray& bytes) {
 using RowDigests = std::map<QByteArray, QByteArray>;
 
 Result<RowDigests> row_digests(const QSqlDatabase& database, const QString& table,
-                               const KeyedColumns& columns) {
-    const QString sql = u"SELECT %1 FROM %2"_qs.arg(
-        QStringList(columns.key + columns.others).join(u", "_qs), quoted(table));
+                               const std::vector<TableColumn>& columns) {
+    const std::vector<TableColumn> key = key_of(columns);
+    const QString sql =
+        u"SELECT %1, %2 FROM %3"_qs.arg(name_list(key), name_list(columns), quoted(table));
     const auto rows = Statement(database, sql).all([&](Row& row) {
-        QByteArray key = packed(row, columns.key.size());
-        return std::pair(std::move(key), digest(packed(row, columns.others.size())));
+        QByteArray name = packed(row, key.size());
+        return std::pair(std::move(name), digest(packed(row, columns.size())));
     });
     if (!rows) return rows.error();
     return RowDigests(rows->begin(), rows->end());
@@ -74,7 +50,7 @@ Result<RowDigests> row_digests(const QSqlDatabase& database, const QString& tabl
 
 Result<TableChange> compare_table(const QSqlDatabase& now, const QSqlDatabase& copy,
                                   const QString& table) {
-    const Result<KeyedColumns> columns = columns_of(now, table);
+    const Result<std::vector<TableColumn>> columns = columns_of(now, table);
     if (!columns) return columns.error();
     const Result<RowDigests> here = row_digests(now, table, *columns);
     if (!here) return here.error();
@@ -97,16 +73,12 @@ Result<TableChange> compare_table(const QSqlDatabase& now, const QSqlDatabase& c
 using SessionDigests = std::map<qint64, QByteArray>;
 
 Result<Done> add_rows(const QSqlDatabase& database, const QString& table, const QString& owner,
-                      SessionDigests& digests) {
-    const Result<KeyedColumns> columns = columns_of(database, table);
-    if (!columns) return columns.error();
-    const QString all = QStringList(columns->key + columns->others).join(u", "_qs);
-    const QString sql =
-        u"SELECT %1, %2 FROM %3 ORDER BY %4"_qs.arg(quoted(owner), all, quoted(table),
-                                                    columns->key.join(u", "_qs));
+                      const std::vector<TableColumn>& columns, SessionDigests& digests) {
+    const QString sql = u"SELECT %1, %2 FROM %3 ORDER BY %4"_qs.arg(
+        quoted(owner), name_list(columns), quoted(table), name_list(key_of(columns)));
     const auto rows = Statement(database, sql).all([&](Row& row) {
         const qint64 session = row.number();
-        return std::pair(session, packed(row, columns->key.size() + columns->others.size()));
+        return std::pair(session, packed(row, columns.size()));
     });
     if (!rows) return rows.error();
     for (const auto& [session, content] : *rows) {
@@ -122,10 +94,13 @@ Result<SessionDigests> session_digests(const QSqlDatabase& database) {
     if (!tables) return tables.error();
     for (const QString& table : *tables) {
         const QString owner = table == u"sessions"_qs ? u"id"_qs : u"session_id"_qs;
-        const Result<KeyedColumns> columns = columns_of(database, table);
+        const Result<std::vector<TableColumn>> columns = columns_of(database, table);
         if (!columns) return columns.error();
-        if (!(columns->key + columns->others).contains(quoted(owner))) continue;
-        const Result<Done> added = add_rows(database, table, owner, digests);
+        const bool of_a_session =
+            std::any_of(columns->begin(), columns->end(),
+                        [&](const TableColumn& column) { return column.name == owner; });
+        if (!of_a_session) continue;
+        const Result<Done> added = add_rows(database, table, owner, *columns, digests);
         if (!added) return added.error();
     }
     return digests;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <QSqlDatabase>
 #include <QString>
 #include <QtGlobal>
 #include <string>
@@ -10,6 +9,8 @@
 #include "core/physics/result.h"
 #include "core/planning/dates.h"
 #include "core/records/database.h"
+
+class QSqlDatabase;
 
 namespace leadline {
 

@@ -20,7 +20,7 @@ namespace {
 std::string native(const QString& path) { return QFile::encodeName(path).toStdString(); }
 
 /// Places in the header of a SQLite file (SQLite documentation, "Database File Format", section
-/// 1.3): the file change counter at 24 and the version-valid-for number at 92, four bytes each.
+/// 1.3; from memory): the file change counter at 24 and the version-valid-for number at 92, four bytes each.
 constexpr std::array<qsizetype, 2> counters{24, 92};
 constexpr qsizetype counter_bytes = 4;
 

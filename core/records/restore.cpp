@@ -9,8 +9,10 @@
 
 #include "core/records/check.h"
 #include "core/records/database.h"
+#include "core/records/export.h"
 #include "core/records/file_care.h"
 #include "core/records/migrations.h"
+#include "core/records/side_connection.h"
 #include "core/records/statement.h"
 
 namespace leadline {
@@ -56,7 +58,12 @@ Result<int> stage(const QString& copy_path, const QString& scratch, const GoOn& 
         return Error{ErrorCode::file_unreadable, copy_path.toStdString(),
                      std::make_error_code(std::errc::no_such_file_or_directory).message(), {}};
     }
-    const Result<Done> copied = copy_pages(copy_path, scratch, go_on, share_of_staging);
+    const bool is_export = copy_path.endsWith(u".json"_qs, Qt::CaseInsensitive);
+    const Result<Done> copied = is_export
+                                    ? import_records(copy_path, scratch, go_on)
+                                    : copy_pages(copy_path, scratch, go_on, share_of_staging);
+    // The errors of an export name the place in it.
+    if (!copied && is_export) return copied.error();
     if (!copied) return about(copied.error(), copy_path);
     const GoOn checking =
         go_on ? GoOn([go_on](double) { return go_on(share_of_staging); }) : GoOn();

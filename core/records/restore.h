@@ -8,7 +8,7 @@
 #include "core/physics/result.h"
 #include "core/records/backup.h"
 #include "core/records/compare.h"
-#include "core/records/side_connection.h"
+#include "core/records/go_on.h"
 
 namespace leadline {
 
@@ -22,6 +22,8 @@ struct RestorePreview {
     qint64 sessions_same = 0;
     std::vector<TableChange> tables;      ///< every table
 };
+
+// A copy is a SQLite file, or the leadline-records.json of an export.
 
 /// Compares a copy with the records of now, and changes neither. An older copy is brought to the
 /// newest schema in a scratch file first.

@@ -215,10 +215,37 @@ Result<int> SessionStore::count() {
 }
 
 Result<Done> SessionStore::remove(SessionRow row) {
-    Statement remove(database_.connection(), u"DELETE FROM sessions WHERE id = ?"_qs);
+    const QSqlDatabase database = database_.connection();
+    Result<Transaction> transaction = Transaction::begin_writing(database);
+    if (!transaction) return transaction.error();
+    Statement remove(database, u"DELETE FROM sessions WHERE id = ?"_qs);
     const Result<Done> removed = remove.run(row.value);
-    if (removed && remove.rows_changed() == 0) return no_such_session(row);
-    return removed;
+    if (!removed) return removed;
+    if (remove.rows_changed() == 0) return no_such_session(row);
+    return transaction->commit();
+}
+
+Result<SessionRow> SessionStore::newest_row() {
+    const auto newest =
+        Statement(database_.connection(),
+                  u"SELECT coalesce(max(seq), 0) FROM sqlite_sequence WHERE name = 'sessions'"_qs)
+            .first([](Row& row) { return SessionRow{row.number()}; });
+    if (!newest) return newest.error();
+    return newest->value_or(SessionRow{});
+}
+
+Result<std::optional<SessionRow>> SessionStore::find_after(SessionRow after,
+                                                           const SessionFile& file) {
+    const auto rows = Statement(database_.connection(),
+                                u"SELECT id FROM sessions WHERE id > ? ORDER BY id"_qs)
+                          .all([](Row& row) { return SessionRow{row.number()}; }, after.value);
+    if (!rows) return rows.error();
+    for (const SessionRow row : *rows) {
+        const Result<SessionFile> stored = load(row);
+        if (!stored) return stored.error();
+        if (*stored == file) return std::optional<SessionRow>(row);
+    }
+    return std::optional<SessionRow>();
 }
 
 }  // namespace leadline

@@ -47,6 +47,11 @@ public:
     Result<std::optional<SessionRow>> newest();
     Result<int> count();
     Result<Done> remove(SessionRow row);
+    /// The highest number that a session was ever given.
+    Result<SessionRow> newest_row();
+    /// A session of just this content with a number after `after`: one that was written although
+    /// its insert seemed to fail.
+    Result<std::optional<SessionRow>> find_after(SessionRow after, const SessionFile& file);
 
 private:
     Database& database_;

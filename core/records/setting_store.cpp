@@ -11,10 +11,17 @@ Result<std::optional<QString>> SettingStore::get(const QString& name) {
 }
 
 Result<Done> SettingStore::put(const QString& name, const QString& value) {
-    return Statement(database_.connection(),
-                     u"INSERT INTO settings (name, value) VALUES (?, ?) "
-                     "ON CONFLICT (name) DO UPDATE SET value = excluded.value"_qs)
-        .run(name, value);
+    const QSqlDatabase database = database_.connection();
+    Result<Transaction> transaction = Transaction::begin_writing(database);
+    if (!transaction) return transaction.error();
+    return in_turn(
+        [&] {
+            return Statement(database,
+                             u"INSERT INTO settings (name, value) VALUES (?, ?) "
+                             "ON CONFLICT (name) DO UPDATE SET value = excluded.value"_qs)
+                .run(name, value);
+        },
+        [&] { return transaction->commit(); });
 }
 
 }  // namespace leadline

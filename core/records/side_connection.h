@@ -3,18 +3,14 @@
 
 #include <QSqlDatabase>
 #include <QString>
-#include <functional>
 #include <memory>
 
 #include "core/physics/result.h"
+#include "core/records/go_on.h"
 
 struct sqlite3;
 
 namespace leadline {
-
-/// Asked again and again during long work, with the share done (0 to 1); false stops the work with
-/// ErrorCode::cancelled. Called in the thread that does the work.
-using GoOn = std::function<bool(double share_done)>;
 
 /// SQLite's own handle of an open connection, for what Qt has no words for. The program links the
 /// very library that Qt's driver uses. nullptr when the connection is not open.

@@ -128,6 +128,20 @@ public:
         return found;
     }
 
+    /// Runs, and shows every row to `visit(Row&)`, which gives back Result<Done>; the first error ends
+    /// it. For tables too long to hold.
+    template <typename Visit, typename... Values>
+    Result<Done> each(Visit visit, const Values&... values) {
+        const Result<Done> ran = run(values...);
+        if (!ran) return ran;
+        while (query_.next()) {
+            Row row(query_);
+            const Result<Done> visited = visit(row);
+            if (!visited) return visited;
+        }
+        return finish();
+    }
+
     /// Runs, and makes a value of the first row, if there is one.
     template <typename Make, typename... Values>
     auto first(Make make, const Values&... values)

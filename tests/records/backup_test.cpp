@@ -14,6 +14,7 @@
 #include "core/records/file_care.h"
 #include "core/records/session_store.h"
 #include "core/records/setting_store.h"
+#include "core/records/side_connection.h"
 #include "core/records/statement.h"
 #include "tests/records/folder.h"
 #include "tests/records/sample_values.h"

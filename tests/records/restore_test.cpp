@@ -13,6 +13,7 @@
 #include "core/records/migrations.h"
 #include "core/records/session_store.h"
 #include "core/records/setting_store.h"
+#include "core/records/side_connection.h"
 #include "core/records/statement.h"
 #include "tests/records/folder.h"
 #include "tests/records/sample_values.h"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/main_window.h"
 
+#include <QCloseEvent>
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -13,6 +14,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "core/files/session_file.h"
 #include "core/files/text_file.h"
 #include "ui/debrief/debrief_tab.h"
 #include "ui/document/resources.h"
@@ -22,6 +24,7 @@
 #include "ui/sheet/briefing_tab.h"
 #include "ui/shell/findings_panel.h"
 #include "ui/shell/session_line.h"
+#include "ui/shell/unsaved_question.h"
 #include "ui/shell/window_actions.h"
 #include "ui/site/site_tab.h"
 #include "ui/widgets/theme.h"
@@ -115,12 +118,18 @@ MainWindow::MainWindow(SessionDocument& document, RecordKeeper& keeper, QWidget*
             [this](const QString& text) { show_message(text, Severity::stop); });
     connect(&document_, &SessionDocument::changed, this, [this] {
         update_title();
-        message_line_->hide();
+        // What is not saved stays said until it is.
+        if (!keeper_.has_unsaved()) message_line_->hide();
     });
     connect(&keeper_, &RecordKeeper::save_failed, this, [this](const QString& text) {
         show_message(tr("Not saved. %1").arg(text), Severity::stop);
     });
+    connect(&keeper_, &RecordKeeper::unsaved_changed, this, [this](bool unsaved) {
+        update_title();
+        if (!unsaved) message_line_->hide();
+    });
     connect(&keeper_, &RecordKeeper::kept_changed, this, &MainWindow::update_notice);
+    connect(&keeper_, &RecordKeeper::database_changed, this, &MainWindow::update_notice);
     update_title();
     update_notice();
 }
@@ -210,7 +219,37 @@ QString MainWindow::message() const {
     return message_line_->isHidden() ? QString() : message_text_->text();
 }
 
+bool MainWindow::write_session_file() {
+    const QString path = choose_export_path();
+    if (path.isEmpty()) return false;
+    const Result<Done> done = write_text_file(path.toStdString(), write_session(document_.file()));
+    if (!done) {
+        show_message(words(done.error()), Severity::stop);
+        return false;
+    }
+    show_message(tr("Written to %1. The file holds health answers: keep it safe.").arg(path),
+                 Severity::note);
+    return true;
+}
+
+bool MainWindow::may_leave_session() {
+    while (!keeper_.save_again()) {
+        switch (ask_about_unsaved(keeper_.unsaved_reason(), this)) {
+            case UnsavedAnswer::try_again: break;
+            case UnsavedAnswer::write_file:
+                if (write_session_file()) return true;
+                break;
+            case UnsavedAnswer::give_up: return true;
+            case UnsavedAnswer::stay: return false;
+        }
+    }
+    return true;
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) { event->setAccepted(may_leave_session()); }
+
 bool MainWindow::open_file(const QString& path) {
+    if (!may_leave_session()) return false;
     const QString name = QFileInfo(path).fileName();
     const Result<std::string> content = read_text_file(path.toStdString());
     if (!content) {
@@ -262,7 +301,9 @@ void MainWindow::update_notice() {
 
 void MainWindow::update_title() {
     const QString title = QString::fromStdString(document_.session().title);
-    setWindowTitle(title.isEmpty() ? tr("Leadline") : tr("%1 – Leadline").arg(title));
+    // Qt puts its mark of unsaved changes in place of [*].
+    setWindowTitle(title.isEmpty() ? tr("Leadline[*]") : tr("%1[*] – Leadline").arg(title));
+    setWindowModified(keeper_.has_unsaved());
 }
 
 }  // namespace leadline

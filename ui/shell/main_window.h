@@ -33,6 +33,11 @@ public:
     /// Shows a message in the line at the foot of the window until it is closed or replaced.
     void show_message(const QString& message, Severity severity);
     [[nodiscard]] QString message() const;
+    /// Asks for a file and writes the open session into it. @returns whether it was written
+    bool write_session_file();
+    /// Whether the open session may be left: all is saved, or was written to a file, or the user
+    /// gives it up. Tries to save first; asks only when that fails.
+    bool may_leave_session();
 
     enum Tab { roster_tab, site_tab, gas_tab, briefing_tab, debrief_tab };
     void show_tab(Tab tab);
@@ -43,6 +48,9 @@ public:
     /// Asks for a file to open or to write; replaced in tests.
     std::function<QString()> choose_open_path;
     std::function<QString()> choose_export_path;
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
 
 private:
     friend class WindowActions;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/record_keeper.h"
 
+#include <QUndoStack>
 #include <utility>
 
 #include "ui/document/session_document.h"
@@ -9,8 +10,12 @@
 namespace leadline {
 
 RecordKeeper::RecordKeeper(SessionDocument& document, std::unique_ptr<Database> database,
-                           QObject* parent)
-    : QObject(parent), document_(document), database_(std::move(database)) {
+                           QObject* parent, QString path)
+    : QObject(parent),
+      document_(document),
+      database_(std::move(database)),
+      path_(database_ ? database_->path() : std::move(path)),
+      ever_opened_(database_ != nullptr) {
     connect(&document_, &SessionDocument::changed, this, &RecordKeeper::save);
 }
 
@@ -25,6 +30,8 @@ Result<Done> RecordKeeper::open(SessionFile file, bool keeping, std::optional<Se
     if (!opened) return opened;
     keeping_ = keeping && database_ != nullptr;
     row_ = row;
+    attempt_.reset();
+    set_unsaved({});
     Q_EMIT kept_changed();
     return opened;
 }
@@ -45,10 +52,9 @@ Result<Done> RecordKeeper::open_row(SessionRow row) {
 }
 
 Result<Done> RecordKeeper::keep() {
-    if (!database_) return Error{ErrorCode::database_failed, database_path().toStdString(), "", ""};
-    const Result<SessionRow> row = SessionStore(*database_).insert(document_.file());
-    if (!row) return row.error();
-    row_ = *row;
+    if (keeping_) return Done{};
+    const Result<Done> stored = store();
+    if (!stored) return stored;
     keeping_ = true;
     Q_EMIT kept_changed();
     Q_EMIT saved();
@@ -56,20 +62,93 @@ Result<Done> RecordKeeper::keep() {
 }
 
 void RecordKeeper::save() {
-    if (!keeping_ || opening_ || !database_) return;
-    SessionStore store(*database_);
-    if (!row_) {
-        const Result<SessionRow> row = store.insert(document_.file());
-        if (!row) {
-            Q_EMIT save_failed(words(row.error()));
-            return;
-        }
-        row_ = *row;
-    } else if (const Result<Done> done = store.save(*row_, document_.file()); !done) {
-        Q_EMIT save_failed(words(done.error()));
-        return;
+    if (!keeping_ || opening_) return;
+    const Result<Done> stored = store();
+    set_unsaved(stored ? QString() : words(stored.error()));
+    if (stored) {
+        Q_EMIT saved();
+    } else {
+        Q_EMIT save_failed(unsaved_);
     }
-    Q_EMIT saved();
+}
+
+bool RecordKeeper::save_again() {
+    if (has_unsaved()) save();
+    return !has_unsaved();
+}
+
+Result<Done> RecordKeeper::store() {
+    if (!database_) return Error{ErrorCode::database_gone, path_.toStdString(), {}, {}};
+    if (row_) return SessionStore(*database_).save(*row_, document_.file());
+    const Result<SessionRow> row = insert_once();
+    if (!row) return row.error();
+    row_ = *row;
+    return Done{};
+}
+
+Result<SessionRow> RecordKeeper::insert_once() {
+    SessionStore sessions(*database_);
+    if (attempt_) {
+        // The earlier try may stand although it was not acknowledged: then it is the one.
+        const auto written = sessions.find_after(attempt_->newest_before, attempt_->file);
+        if (!written) return written.error();
+        if (*written) {
+            const Result<Done> saved_now = sessions.save(**written, document_.file());
+            if (!saved_now) return saved_now.error();
+            attempt_.reset();
+            return **written;
+        }
+    }
+    const Result<SessionRow> newest = sessions.newest_row();
+    if (!newest) return newest;
+    attempt_ = Attempt{*newest, document_.file()};
+    const Result<SessionRow> row = sessions.insert(document_.file());
+    if (row) attempt_.reset();
+    return row;
+}
+
+void RecordKeeper::set_unsaved(const QString& reason) {
+    const bool before = has_unsaved();
+    unsaved_ = reason;
+    if (before != has_unsaved()) Q_EMIT unsaved_changed(has_unsaved());
+}
+
+Result<Done> RecordKeeper::close_records() {
+    if (has_unsaved()) {
+        const Result<Done> stored = store();
+        if (!stored) return stored;
+        set_unsaved({});
+    }
+    Q_EMIT about_to_close();
+    database_.reset();
+    return Done{};
+}
+
+Result<Done> RecordKeeper::reopen_records(const SessionFile& fresh) {
+    if (!database_) {
+        Result<std::unique_ptr<Database>> opened = Database::open(path_);
+        if (!opened) return opened.error();
+        database_ = std::move(opened).value();
+        Q_EMIT database_changed();
+    }
+    const Result<std::vector<SessionSummary>> found = sessions();
+    if (!found) return found.error();
+    const bool first = !std::exchange(ever_opened_, true);
+    // What was typed while there were no records stays in the window.
+    const bool start_anew = first && document_.undo_stack()->count() == 0;
+    if (start_anew && !found->empty()) return open_row(found->front().row);
+    if (!keeping_ || !row_) {
+        Q_EMIT kept_changed();
+        return Done{};
+    }
+    const Session& open_now = document_.session();
+    for (const SessionSummary& session : *found) {
+        // A number may have been given to another session since the copy was made.
+        const bool same = session.row == *row_ && (session.title == open_now.title ||
+                                                   session.date == open_now.date);
+        if (same) return open_row(session.row);
+    }
+    return found->empty() ? open_new(fresh) : open_row(found->front().row);
 }
 
 Result<std::vector<SessionSummary>> RecordKeeper::sessions() {

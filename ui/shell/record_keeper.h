@@ -23,15 +23,34 @@ class RecordKeeper : public QObject {
     Q_OBJECT
 public:
     /// @param database  nullptr: nothing is kept (the records could not be opened)
+    /// @param path      where the records should be, known also when they could not be opened
     RecordKeeper(SessionDocument& document, std::unique_ptr<Database> database,
-                 QObject* parent = nullptr);
+                 QObject* parent = nullptr, QString path = {});
 
     [[nodiscard]] bool has_database() const { return database_ != nullptr; }
     /// The records, for dialogs that work on them; nullptr where they could not be opened.
     [[nodiscard]] Database* database() const { return database_.get(); }
     [[nodiscard]] QString database_path() const;
+    /// The same, kept when the records are closed or could not be opened.
+    [[nodiscard]] QString wanted_path() const { return path_; }
     /// Whether edits of the open session are saved as they are made.
     [[nodiscard]] bool is_kept() const { return keeping_; }
+
+    /// Whether the open session has edits that could not be saved. They stand in the window only;
+    /// the next edit tries again.
+    [[nodiscard]] bool has_unsaved() const { return !unsaved_.isEmpty(); }
+    /// Why they could not be saved.
+    [[nodiscard]] QString unsaved_reason() const { return unsaved_; }
+    /// Tries again to save. @returns whether nothing is unsaved now
+    bool save_again();
+
+    /// Closes the records, for somebody who puts another file in their place.
+    /// @returns Done; or why the open session cannot be saved, and then they stay open
+    Result<Done> close_records();
+    /// Opens the records again after close_records(), or after they could not be opened at first.
+    /// The open session, when it is kept, is read anew; when it is no longer there, the newest, else
+    /// `fresh` takes its place.
+    Result<Done> reopen_records(const SessionFile& fresh);
 
     /// A session from a file: from now on nothing is saved.
     Result<Done> open_unkept(SessionFile file);
@@ -61,13 +80,29 @@ Q_SIGNALS:
     /// tries again.
     void save_failed(const QString& message);
     void saved();
+    void unsaved_changed(bool unsaved);
+    /// The records are about to be closed: nobody else of this program may hold them.
+    void about_to_close();
+    void database_changed();
 
 private:
+    /// An insert that was tried and may have been written although it seemed to fail.
+    struct Attempt {
+        SessionRow newest_before;
+        SessionFile file;
+    };
     void save();
+    Result<Done> store();
+    Result<SessionRow> insert_once();
+    void set_unsaved(const QString& reason);
     Result<Done> open(SessionFile file, bool keeping, std::optional<SessionRow> row);
 
     SessionDocument& document_;
     std::unique_ptr<Database> database_;
+    QString path_;
+    bool ever_opened_;
+    QString unsaved_;
+    std::optional<Attempt> attempt_;
     std::optional<SessionRow> row_;
     bool keeping_ = false;
     bool opening_ = false;

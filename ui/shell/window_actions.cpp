@@ -13,9 +13,9 @@
 #include <QUndoStack>
 
 #include "core/files/session_file.h"
-#include "core/files/text_file.h"
 #include "ui/document/session_document.h"
 #include "ui/roster/roster_tab.h"
+#include "ui/shell/backups_dialog.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/sessions_dialog.h"
 #include "ui/widgets/theme.h"
@@ -75,6 +75,13 @@ void WindowActions::build_session_menu() {
     recorded->setShortcut(QKeySequence(tr("Ctrl+Shift+O")));
     recorded->setEnabled(window_.keeper_.has_database());
     recorded->setObjectName(QStringLiteral("action_recorded"));
+    connect(&window_.keeper_, &RecordKeeper::database_changed, recorded,
+            [recorded, this] { recorded->setEnabled(window_.keeper_.has_database()); });
+    // Also when the records could not be opened: that is when a copy is wanted.
+    QAction* copies =
+        menu->addAction(tr("&Copies of the records…"), this, &WindowActions::show_copies);
+    copies->setEnabled(!window_.keeper_.wanted_path().isEmpty());
+    copies->setObjectName(QStringLiteral("action_copies"));
     menu->addSeparator();
     QAction* write = menu->addAction(tr("&Write to a file…"), this, &WindowActions::export_session);
     write->setShortcut(QKeySequence(tr("Ctrl+Shift+S")));
@@ -151,7 +158,13 @@ void WindowActions::build_help_menu() {
     });
 }
 
+void WindowActions::show_copies() {
+    BackupsDialog dialog(window_.keeper_, &window_);
+    dialog.exec();
+}
+
 void WindowActions::new_session() {
+    if (!window_.may_leave_session()) return;
     SessionFile file{empty_session(today()), std::nullopt};
     file.session.leader = file.session.staff.front().id;
     // The next session is mostly at the last place.
@@ -164,6 +177,7 @@ void WindowActions::new_session() {
 }
 
 void WindowActions::open_recorded() {
+    if (!window_.may_leave_session()) return;
     SessionsDialog dialog(window_.keeper_, &window_);
     if (dialog.exec() != QDialog::Accepted || !dialog.chosen()) return;
     if (const Result<Done> done = window_.keeper_.open_row(*dialog.chosen()); !done) {
@@ -171,19 +185,7 @@ void WindowActions::open_recorded() {
     }
 }
 
-void WindowActions::export_session() {
-    const QString path = window_.choose_export_path();
-    if (path.isEmpty()) return;
-    const Result<Done> done =
-        write_text_file(path.toStdString(), write_session(window_.document_.file()));
-    if (!done) {
-        window_.show_message(words(done.error()), Severity::stop);
-    } else {
-        window_.show_message(
-            tr("Written to %1. The file holds health answers: keep it safe.").arg(path),
-            Severity::note);
-    }
-}
+void WindowActions::export_session() { window_.write_session_file(); }
 
 void WindowActions::set_units_imperial(bool imperial) {
     window_.document_.set_units(imperial ? UnitSystem::imperial : UnitSystem::metric);

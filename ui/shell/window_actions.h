@@ -23,6 +23,7 @@ private:
     void add_samples(QMenu& menu);
     void new_session();
     void open_recorded();
+    void show_copies();
     void export_session();
     void set_units_imperial(bool imperial);
     void set_dark(bool dark);
