@@ -46,6 +46,17 @@ enum class ErrorCode {
     not_found,              ///< place: what was looked for; given: the id
     table_too_large,        ///< place: "rows" or "columns"; given: how many; allowed: the limit
     not_a_table,            ///< place: "row 7" or empty; given: why: "quote_left_open", "no_text"
+    vault_not_set_up,       ///< nothing can be sealed yet
+    vault_exists,           ///< the records have a vault already
+    vault_locked,           ///< it must be opened first
+    vault_wrong_key,        ///< place: the way tried; it does not open the vault
+    vault_must_wait,        ///< given: seconds until the next try is taken
+    vault_last_way,         ///< place: the way; without it nothing would open the vault
+    passphrase_length,      ///< given: its length in characters; allowed: the range
+    recovery_key_mistyped,  ///< no text: a mistyped key is nearly the key
+    sealed_unreadable,      ///< place: what; given: its row; damaged, or altered from outside
+    key_stretching_failed,  ///< allowed: the memory it needs
+    keyring_failed,         ///< given: the keyring's reason
 };
 
 /// An expected failure: which kind, where, what was given and what would be allowed. Pure data; the

@@ -7,9 +7,11 @@
 #include <string_view>
 
 #include "core/body/breathing.h"
+#include "core/planning/health_entry.h"
 #include "core/planning/profile.h"
 #include "core/planning/screening.h"
 #include "core/planning/session.h"
+#include "core/records/vault_names.h"
 
 namespace leadline {
 
@@ -63,6 +65,33 @@ template <>
 struct StoredNames<SignatureKind> {
     static constexpr auto names =
         std::to_array<std::string_view>({"none", "on_screen", "on_paper"});
+};
+
+template <>
+struct StoredNames<HealthKind> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"screening", "physician_note", "emergency_contact", "signature"});
+};
+
+template <>
+struct StoredNames<VaultWay> {
+    static constexpr auto names =
+        std::to_array<std::string_view>({"passphrase", "keyring", "recovery"});
+};
+
+template <>
+struct StoredNames<AuditEvent> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"vault_set_up", "unlocked", "unlock_failed", "locked", "passphrase_changed", "way_added",
+         "way_removed", "record_written", "record_opened", "record_exported", "record_erased",
+         "record_moved", "trail_broken"});
+};
+
+template <>
+struct StoredNames<AuditFault> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"entry_changed", "entry_missing", "end_cut", "head_replaced", "seal_wrong",
+         "written_without_key", "found_earlier"});
 };
 
 template <typename Enum>

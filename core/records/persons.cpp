@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/records/fold.h"
+#include "core/records/health_store.h"
 
 namespace leadline {
 
@@ -119,14 +120,17 @@ public:
                            "shoe_size_eu = ?, measured_rmv_l_per_min = ?, dives_before = ?, "
                            "phone = ?, email = ? "
                            "WHERE id = ? AND erased = 0"_qs),
-          remove_(database, u"DELETE FROM persons WHERE id = ? AND birth_date IS NULL "
-                            "AND erased = 0 "
-                            "AND NOT EXISTS (SELECT 1 FROM session_guests g "
-                            "WHERE g.person_id = persons.id) "
-                            "AND NOT EXISTS (SELECT 1 FROM persons m "
-                            "WHERE m.merged_into = persons.id) "
-                            "AND NOT EXISTS (SELECT 1 FROM person_merges m "
-                            "WHERE m.kept_id = persons.id OR m.merged_id = persons.id)"_qs) {}
+          leftover_(database, u"SELECT count(*) FROM persons WHERE id = ? AND birth_date IS NULL "
+                              "AND erased = 0 "
+                              "AND NOT EXISTS (SELECT 1 FROM session_guests g "
+                              "WHERE g.person_id = persons.id) "
+                              "AND NOT EXISTS (SELECT 1 FROM person_merges m "
+                              "WHERE m.kept_id = persons.id OR m.merged_id = persons.id)"_qs),
+          follow_(database, u"UPDATE persons SET merged_into = nullif(?, id) "
+                            "WHERE merged_into = ?"_qs),
+          keep_(database, u"UPDATE persons SET merged_into = ? WHERE id = ? AND "
+                          "EXISTS (SELECT 1 FROM health_records r WHERE r.person_id = persons.id)"_qs),
+          remove_(database, u"DELETE FROM persons WHERE id = ?"_qs) {}
 
     Result<bool> known_later(qint64 person, SessionRow row, const Session& session) {
         const auto later = later_.first([](Row& found) { return found.number(); }, person,
@@ -148,12 +152,30 @@ public:
                           kept(now.email, before.email, old.email), person);
     }
 
-    Result<Done> remove_leftover(qint64 person) { return remove_.run(person); }
+    /// Takes out a person without a birth date to whom nobody refers, or keeps one whose sealed
+    /// records cannot be moved as part of the successor.
+    Result<Done> remove_leftover(qint64 person, qint64 successor, HealthStore* health) {
+        const auto leftover = leftover_.first([](Row& row) { return row.number(); }, person);
+        if (!leftover) return leftover.error();
+        if (leftover->value_or(0) == 0 || person == successor) return Done{};
+        const Result<Done> moved = in_turn(
+            [&] {
+                const bool movable = health != nullptr && health->can_move();
+                return movable ? health->move(person, successor) : Done{};
+            },
+            [&] { return follow_.run(successor, person); },
+            [&] { return keep_.run(successor, person); });
+        if (!moved || keep_.rows_changed() > 0) return moved;
+        return remove_.run(person);
+    }
 
 private:
     Statement later_;
     Statement read_;
     Statement write_;
+    Statement leftover_;
+    Statement follow_;
+    Statement keep_;
     Statement remove_;
 };
 
@@ -215,7 +237,8 @@ Result<PersonOf> identify_persons(const QSqlDatabase& database, SessionRow row,
 }
 
 Result<Done> update_persons(const QSqlDatabase& database, SessionRow row, const Session& session,
-                            const StoredGuests& before, const PersonOf& persons) {
+                            const StoredGuests& before, const PersonOf& persons,
+                            HealthStore* health) {
     Updater updater(database);
     for (const Guest& guest : session.guests) {
         const qint64 person = persons.at(guest.id);
@@ -228,7 +251,7 @@ Result<Done> update_persons(const QSqlDatabase& database, SessionRow row, const 
             *later ? Done{} : updater.update(person, guest, known_before);
         if (!updated) return updated;
         if (stored == before.end() || same) continue;
-        const Result<Done> removed = updater.remove_leftover(stored->second.person);
+        const Result<Done> removed = updater.remove_leftover(stored->second.person, person, health);
         if (!removed) return removed;
     }
     return Done{};

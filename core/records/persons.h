@@ -14,6 +14,8 @@
 
 namespace leadline {
 
+class HealthStore;
+
 /// A guest as the session had it before the save: the person referred to, and what was known.
 struct StoredGuest {
     qint64 person = 0;
@@ -44,8 +46,12 @@ Result<PersonOf> identify_persons(const QSqlDatabase& database, SessionRow row,
 /// Writes what the session knows of its guests to their persons. To be called when the session's
 /// new rows stand. A person whom a later session knows is left alone. What the session leaves open
 /// stays as it was, unless this very session had it before and took it back. A person without a
-/// birth date to whom a guest referred until now, and nobody does any more, is taken out.
+/// birth date to whom a guest referred until now, and nobody does any more, is taken out. Sealed
+/// records of such a person go to the person the guest turned out to be: sealed anew while the vault
+/// is open, otherwise the old person is kept and points to the new one.
+/// @param health  nullptr: as with a locked vault
 Result<Done> update_persons(const QSqlDatabase& database, SessionRow row, const Session& session,
-                            const StoredGuests& before, const PersonOf& persons);
+                            const StoredGuests& before, const PersonOf& persons,
+                            HealthStore* health);
 
 }  // namespace leadline

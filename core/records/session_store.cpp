@@ -50,7 +50,7 @@ Result<Done> remove_content(const QSqlDatabase& database, SessionRow row) {
 
 /// Puts a session's content in place of what is there. The row in `sessions` stands already.
 Result<Done> replace_content(const QSqlDatabase& database, SessionRow row,
-                             const SessionFile& file) {
+                             const SessionFile& file, HealthStore* health) {
     const Session& session = file.session;
     const Result<StoredGuests> before = stored_guests(database, row);
     if (!before) return before.error();
@@ -68,7 +68,7 @@ Result<Done> replace_content(const QSqlDatabase& database, SessionRow row,
         [&] { return write_guests(database, row, session.guests, *persons); },
         [&] { return write_stock(database, row, session.stock); },
         [&] { return write_log(database, row, file.log); },
-        [&] { return update_persons(database, row, session, *before, *persons); },
+        [&] { return update_persons(database, row, session, *before, *persons, health); },
         [&] { return keep_site_of(database, session); });
 }
 
@@ -153,7 +153,7 @@ Result<SessionRow> SessionStore::insert(const SessionFile& file) {
     if (!transaction) return transaction.error();
     const Result<SessionRow> row = add_row(database, file.session);
     if (!row) return row;
-    const Result<Done> written = in_turn([&] { return replace_content(database, *row, file); },
+    const Result<Done> written = in_turn([&] { return replace_content(database, *row, file, health_); },
                                          [&] { return transaction->commit(); });
     if (!written) return written.error();
     return row;
@@ -166,7 +166,7 @@ Result<Done> SessionStore::save(SessionRow row, const SessionFile& file) {
     Result<Transaction> transaction = Transaction::begin_writing(database);
     if (!transaction) return transaction.error();
     return in_turn([&] { return change_row(database, row, file.session); },
-                   [&] { return replace_content(database, row, file); },
+                   [&] { return replace_content(database, row, file, health_); },
                    [&] { return transaction->commit(); });
 }
 

@@ -12,6 +12,8 @@
 
 namespace leadline {
 
+class HealthStore;
+
 /// Row of a session in the database.
 struct SessionRow {
     qint64 value = 0;
@@ -33,7 +35,10 @@ struct SessionSummary {
 /// saving a session updates the person it refers to.
 class SessionStore {
 public:
-    explicit SessionStore(Database& database) : database_(database) {}
+    /// @param health  seals records anew for the person a guest turns out to be; nullptr: they stay
+    ///                with the old person, who then points to the new one
+    explicit SessionStore(Database& database, HealthStore* health = nullptr)
+        : database_(database), health_(health) {}
     /// Adds a session; persons with the same name and birth date are taken to be the same.
     Result<SessionRow> insert(const SessionFile& file);
     /// Replaces a session's content, in one transaction.
@@ -55,6 +60,7 @@ public:
 
 private:
     Database& database_;
+    HealthStore* health_;
 };
 
 }  // namespace leadline

@@ -89,6 +89,11 @@ void Statement::bind(const std::string& value) {
     bind(text);
 }
 
+void Statement::bind(const QByteArray& value) {
+    // As for texts: a null one would be bound as NULL.
+    put(value.isNull() ? QByteArray("", 0) : value);
+}
+
 Result<Done> Statement::execute_bound() {
     if (unprepared_) return *unprepared_;
     if (unstorable_) return *unstorable_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QByteArray>
 #include <QSqlDatabase>
 #include <QSqlError>
 #include <QSqlQuery>
@@ -60,6 +61,8 @@ public:
     /// NULL is the empty text.
     QString qtext() { return next().toString(); }
     std::string text() { return qtext().toStdString(); }
+    /// NULL is no bytes.
+    QByteArray bytes() { return next().toByteArray(); }
     double real() { return next().toDouble(); }
     std::optional<double> optional_real();
     std::optional<int> optional_small_number();
@@ -165,6 +168,7 @@ private:
     void bind(double value) { put(value); }
     void bind(const QString& value);
     void bind(const std::string& value);
+    void bind(const QByteArray& value);
     /// One value for each text of the list.
     void bind(const QStringList& values) {
         for (const QString& value : values) bind(value);

@@ -23,7 +23,7 @@ void PrintTo(const Error& error, std::ostream* out) {
 namespace files_test {
 namespace {
 
-constexpr std::array<std::pair<ErrorCode, const char*>, 36> code_names{{
+constexpr std::array<std::pair<ErrorCode, const char*>, 47> code_names{{
     {ErrorCode::file_unreadable, "file_unreadable"},
     {ErrorCode::file_unwritable, "file_unwritable"},
     {ErrorCode::file_too_large, "file_too_large"},
@@ -60,6 +60,17 @@ constexpr std::array<std::pair<ErrorCode, const char*>, 36> code_names{{
     {ErrorCode::not_found, "not_found"},
     {ErrorCode::table_too_large, "table_too_large"},
     {ErrorCode::not_a_table, "not_a_table"},
+    {ErrorCode::vault_not_set_up, "vault_not_set_up"},
+    {ErrorCode::vault_exists, "vault_exists"},
+    {ErrorCode::vault_locked, "vault_locked"},
+    {ErrorCode::vault_wrong_key, "vault_wrong_key"},
+    {ErrorCode::vault_must_wait, "vault_must_wait"},
+    {ErrorCode::vault_last_way, "vault_last_way"},
+    {ErrorCode::passphrase_length, "passphrase_length"},
+    {ErrorCode::recovery_key_mistyped, "recovery_key_mistyped"},
+    {ErrorCode::sealed_unreadable, "sealed_unreadable"},
+    {ErrorCode::key_stretching_failed, "key_stretching_failed"},
+    {ErrorCode::keyring_failed, "keyring_failed"},
 }};
 
 std::vector<std::filesystem::path> json_files(const std::filesystem::path& folder) {

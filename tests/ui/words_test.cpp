@@ -101,6 +101,15 @@ TEST(ErrorWordsTest, EveryCodeHasASentenceWithPlaceAndGiven) {
     }
 }
 
+TEST(ErrorWordsTest, EveryCodeOfTheVaultHasASentence) {
+    for (int i = static_cast<int>(ErrorCode::vault_not_set_up);
+         i <= static_cast<int>(ErrorCode::keyring_failed); ++i) {
+        const QString said = words({static_cast<ErrorCode>(i), "PLACE", "GIVEN", "ALLOWED"});
+        EXPECT_GT(said.size(), 25) << i;
+        EXPECT_TRUE(said.endsWith(u'.')) << i << said.toStdString();
+    }
+}
+
 TEST(ErrorWordsTest, LongAndUnprintableTextIsCut) {
     const Error error{ErrorCode::bad_text, "/title", std::string(5000, 'x') + "\x01", "short"};
     EXPECT_LT(words(error).size(), 300);

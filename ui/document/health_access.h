@@ -3,28 +3,16 @@
 
 #include <QObject>
 #include <QString>
-#include <optional>
 #include <string>
 #include <vector>
 
 #include "core/physics/result.h"
+#include "core/planning/health_entry.h"
 #include "core/planning/ids.h"
 
 class QWidget;
 
 namespace leadline {
-
-/// What is kept sealed of a guest.
-enum class HealthKind { screening, physician_note, emergency_contact, signature };
-
-/// One sealed record, opened.
-struct HealthEntry {
-    HealthKind kind{};
-    std::string made_at;   ///< UTC, "2026-07-04T08:15:00Z"
-    std::string given_by;  ///< the guest's name when it was made; shown, so that no record is taken
-                           ///< for somebody else's
-    std::string content;   ///< what was put in: JSON for answers, text, an SVG path for a signature
-};
 
 /// How tabs reach what is sealed about the guests of the open session. They never hold more of it
 /// than what they show, and let it go when the vault locks.

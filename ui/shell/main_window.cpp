@@ -25,6 +25,8 @@
 #include "ui/shell/findings_panel.h"
 #include "ui/shell/session_line.h"
 #include "ui/shell/unsaved_question.h"
+#include "ui/shell/vault_access.h"
+#include "ui/shell/vault_actions.h"
 #include "ui/shell/window_actions.h"
 #include "ui/site/site_tab.h"
 #include "ui/widgets/theme.h"
@@ -76,6 +78,7 @@ MainWindow::MainWindow(SessionDocument& document, RecordKeeper& keeper, QWidget*
     : QMainWindow(parent),
       document_(document),
       keeper_(keeper),
+      health_(new VaultAccess(document, keeper, this)),
       tabs_(new QTabWidget(this)),
       findings_(new FindingsPanel(document, this)) {
     setObjectName(QStringLiteral("main_window"));
@@ -111,6 +114,9 @@ MainWindow::MainWindow(SessionDocument& document, RecordKeeper& keeper, QWidget*
     layout->addWidget(message_line_);
     setCentralWidget(central);
     new WindowActions(*this);
+    auto* vault = new VaultActions(*this, *health_, keeper_);
+    connect(vault, &VaultActions::said, this,
+            [this](const QString& text) { show_message(text, Severity::note); });
 
     connect(line, &SessionLine::findings_requested, findings_, &FindingsPanel::focus_list);
     connect(findings_, &FindingsPanel::subject_requested, this, &MainWindow::show_finding);

@@ -20,6 +20,7 @@ class GasTab;
 class RosterTab;
 class SessionDocument;
 class SiteTab;
+class VaultAccess;
 
 /// The window: the session line, five tabs, the findings beside them, and the menus.
 class MainWindow : public QMainWindow {
@@ -45,6 +46,9 @@ public:
     [[nodiscard]] BriefingTab* briefing() const { return briefing_; }
     [[nodiscard]] DebriefTab* debrief() const { return debrief_; }
 
+    /// The health vault, for the tabs and for tests.
+    [[nodiscard]] VaultAccess* health() const { return health_; }
+
     /// Asks for a file to open or to write; replaced in tests.
     std::function<QString()> choose_open_path;
     std::function<QString()> choose_export_path;
@@ -64,6 +68,7 @@ private:
 
     SessionDocument& document_;
     RecordKeeper& keeper_;
+    VaultAccess* health_;
     QTabWidget* tabs_;
     RosterTab* roster_ = nullptr;
     SiteTab* site_ = nullptr;

@@ -79,7 +79,7 @@ bool RecordKeeper::save_again() {
 
 Result<Done> RecordKeeper::store() {
     if (!database_) return Error{ErrorCode::database_gone, path_.toStdString(), {}, {}};
-    if (row_) return SessionStore(*database_).save(*row_, document_.file());
+    if (row_) return SessionStore(*database_, health_).save(*row_, document_.file());
     const Result<SessionRow> row = insert_once();
     if (!row) return row.error();
     row_ = *row;
@@ -87,7 +87,7 @@ Result<Done> RecordKeeper::store() {
 }
 
 Result<SessionRow> RecordKeeper::insert_once() {
-    SessionStore sessions(*database_);
+    SessionStore sessions(*database_, health_);
     if (attempt_) {
         // The earlier try may stand although it was not acknowledged: then it is the one.
         const auto written = sessions.find_after(attempt_->newest_before, attempt_->file);

@@ -15,6 +15,7 @@
 
 namespace leadline {
 
+class HealthStore;
 class SessionDocument;
 
 /// Keeps the open session in the user's records: every edit is saved when it is made. A session that
@@ -73,6 +74,10 @@ public:
     std::optional<QString> setting(const QString& name);
     void put_setting(const QString& name, const QString& value);
     [[nodiscard]] std::optional<SessionRow> current_row() const { return row_; }
+    /// For the health vault, which lies in the same file; nullptr when nothing is kept.
+    [[nodiscard]] Database* database() const { return database_.get(); }
+    /// What seals records anew when a save finds that a guest is somebody else; nullptr: nobody.
+    void set_health_store(HealthStore* health) { health_ = health; }
 
 Q_SIGNALS:
     void kept_changed();
@@ -103,6 +108,7 @@ private:
     bool ever_opened_;
     QString unsaved_;
     std::optional<Attempt> attempt_;
+    HealthStore* health_ = nullptr;
     std::optional<SessionRow> row_;
     bool keeping_ = false;
     bool opening_ = false;

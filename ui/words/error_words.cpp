@@ -162,6 +162,49 @@ QString field_sentence(const Error& error, const Parts& p) {
     }
 }
 
+QString vault_sentence(const Error& error, const Parts& p) {
+    switch (error.code) {
+        case ErrorCode::vault_not_set_up:
+            return tr("The health vault is not set up yet. Set it up in the menu Health vault.");
+        case ErrorCode::vault_exists:
+            return tr("These records have a health vault already. Unlock it instead.");
+        case ErrorCode::vault_locked:
+            return tr("The health vault is locked. Unlock it first.");
+        case ErrorCode::vault_wrong_key:
+            return error.place == "keyring"
+                       ? tr("The key in this computer's keyring does not open the vault. Use "
+                            "another way.")
+                   : error.place == "recovery"
+                       ? tr("This recovery key does not open the vault. Perhaps a newer one was "
+                            "made.")
+                       : tr("This passphrase does not open the vault.");
+        case ErrorCode::vault_must_wait:
+            return tr("After wrong tries the vault waits. Try again in %1 s.").arg(p.given);
+        case ErrorCode::vault_last_way:
+            return tr("This is the last way into the vault. Add another one first.");
+        case ErrorCode::passphrase_length:
+            return tr("The passphrase has %1 characters; it needs %2. A few words in a row are easy "
+                      "to keep.")
+                .arg(p.given, p.allowed);
+        case ErrorCode::recovery_key_mistyped:
+            return tr("This is no recovery key: a sign is missing or mistyped. Compare it with the "
+                      "paper.");
+        case ErrorCode::sealed_unreadable:
+            return tr("%1 %2 cannot be opened: it is damaged, or was changed outside Leadline. "
+                      "Nothing was removed. Take a backup, and ask the guest again.")
+                .arg(p.place, p.given);
+        case ErrorCode::key_stretching_failed:
+            return tr("Not enough memory to check the passphrase (%1 needed). Close other programs "
+                      "and try again.")
+                .arg(p.allowed);
+        case ErrorCode::keyring_failed:
+            return tr("This computer's keyring does not answer (%1). Use the passphrase or the "
+                      "recovery key.")
+                .arg(p.given);
+        default: return {};
+    }
+}
+
 }  // namespace
 
 QString words(const Error& error, const QString& file) {
@@ -170,6 +213,7 @@ QString words(const Error& error, const QString& file) {
     QString sentence = file_sentence(error, parts);
     if (sentence.isEmpty()) sentence = records_sentence(error, parts);
     if (sentence.isEmpty()) sentence = field_sentence(error, parts);
+    if (sentence.isEmpty()) sentence = vault_sentence(error, parts);
     return file.isEmpty() ? sentence : file + QStringLiteral(": ") + sentence;
 }
 

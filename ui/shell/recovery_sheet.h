@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include "core/records/sealing.h"
+#include "ui/sheet/layout.h"
+
+namespace leadline {
+
+/// The paper with the recovery key, for the centre's safe.
+/// @param made_on  date as it is shown
+/// @param records  where the records lie
+Page recovery_sheet(const SecretBytes& recovery_key, const QString& made_on,
+                    const QString& records);
+
+}  // namespace leadline
