@@ -6,7 +6,9 @@
 
 #include <QDir>
 #include <QFile>
+#include <QSqlDatabase>
 #include <QFileInfo>
+#include <cmath>
 #include <limits>
 #include <nlohmann/json.hpp>
 #include <random>

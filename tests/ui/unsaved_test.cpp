@@ -5,6 +5,7 @@
 #include <QAction>
 #include <QDialog>
 #include <QFile>
+#include <QSqlDatabase>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTemporaryDir>

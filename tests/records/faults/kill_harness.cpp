@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Kills a program at work at random moments, and counts what it had been told was saved.
-//   records_kill_harness --kills 200 [--seed 1] [--what edits|copies|restores]
+//   records_kill_harness --kills 200 [--seed 1] [--what edits|copies|restores|lies]
+// With `lies` the child acknowledges edits that it never saves, so that this program can be seen to
+// notice.
 // A child process works on records in a temporary folder and says on a pipe what has been
 // acknowledged to it. The parent kills it with SIGKILL, opens the records anew and looks.
 
@@ -49,13 +51,13 @@ void acknowledge(const std::string& line) {
 }
 
 /// Edits session 1 again and again; every fifth time adds a session, every seventh removes it.
-[[noreturn]] void work_on_edits(const QString& folder, long first) {
+[[noreturn]] void work_on_edits(const QString& folder, long first, bool lying) {
     const auto database = test::open(records_in(folder));
     SessionStore store(*database);
     for (long n = first;; ++n) {
         const std::string number = std::to_string(n);
         must(store.save(SessionRow{1}, titled(number)));
-        acknowledge("saved " + number);
+        acknowledge("saved " + std::to_string(lying ? n + 1 : n));
         if (n % 5 != 0) continue;
         const SessionRow row = must(store.insert(titled("new " + number)));
         acknowledge("added " + std::to_string(row.value));
@@ -87,7 +89,8 @@ void acknowledge(const std::string& line) {
 }
 
 int run_child(const std::string& what, const QString& folder, long first) {
-    if (what == "edits") work_on_edits(folder, first);
+    if (what == "edits") work_on_edits(folder, first, false);
+    if (what == "lies") work_on_edits(folder, first, true);
     if (what == "copies") work_on_copies(folder);
     work_on_restores(folder);
 }
@@ -230,7 +233,7 @@ int run_parent(const std::string& program, const std::string& what, long kills, 
         try {
             const std::string said = kill_at_random(
                 start_child(program, what, folder.path(), tally.next_edit), random);
-            if (what == "edits") look_at_edits(folder.path(), said, tally);
+            if (what == "edits" || what == "lies") look_at_edits(folder.path(), said, tally);
             if (what == "copies") look_at_copies(folder.path(), said, tally);
             if (what == "restores") look_at_restores(folder.path(), said, tally);
             must(check_records_file(records_in(folder.path()), CheckDepth::thorough));

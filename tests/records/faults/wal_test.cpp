@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <QFile>
+#include <QSqlDatabase>
 #include <random>
 #include <vector>
 
