@@ -135,6 +135,8 @@ void BackupsDialog::build_table() {
     table_->setHorizontalHeaderLabels({tr("Made"), tr("Why"), tr("Size"), tr("Checked")});
     table_->verticalHeader()->hide();
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    constexpr int narrowest = 90;
+    table_->horizontalHeader()->setMinimumSectionSize(narrowest);
     table_->horizontalHeader()->setSectionResizeMode(why_column, QHeaderView::Stretch);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);

@@ -52,7 +52,7 @@ Result<Done> RecordKeeper::open_row(SessionRow row) {
 }
 
 Result<Done> RecordKeeper::keep() {
-    if (keeping_) return Done{};
+    if (keeping_ && row_) return Done{};
     const Result<Done> stored = store();
     if (!stored) return stored;
     keeping_ = true;

@@ -41,6 +41,8 @@ QTableWidget* plain_table(const QStringList& columns, QWidget* parent) {
     table->setHorizontalHeaderLabels(columns);
     table->verticalHeader()->hide();
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    constexpr int narrowest = 90;
+    table->horizontalHeader()->setMinimumSectionSize(narrowest);
     table->setSelectionBehavior(QAbstractItemView::SelectRows);
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table->setTabKeyNavigation(false);
@@ -80,8 +82,10 @@ RestoreDialog::RestoreDialog(const QString& name, const RestorePreview& preview,
     accept->setObjectName(QStringLiteral("restore_accept"));
     accept->setAutoDefault(false);
     // Enter alone replaces nothing.
-    buttons->button(QDialogButtonBox::Cancel)->setDefault(true);
-    buttons->button(QDialogButtonBox::Cancel)->setFocus();
+    QPushButton* cancel = buttons->button(QDialogButtonBox::Cancel);
+    cancel->setObjectName(QStringLiteral("restore_cancel"));
+    cancel->setDefault(true);
+    cancel->setFocus();
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 
@@ -107,28 +111,20 @@ QString RestoreDialog::summary(const RestorePreview& preview) const {
                      .arg(logs.rows_in_copy);
         return lines.join(u'\n');
     }
-    const qint64 lost = count(preview, SessionPresence::only_now);
-    const qint64 back = count(preview, SessionPresence::only_in_copy);
-    const qint64 changed = count(preview, SessionPresence::different);
-    if (lost + back + changed == 0) {
-        lines += tr("All %1 sessions are the same in both.").arg(preview.sessions_same);
-    } else {
-        lines += tr("Sessions: %1 would be lost, %2 would come back, %3 would be as in the copy, %4 "
-                    "stay as they are.")
-                     .arg(lost)
-                     .arg(back)
-                     .arg(changed)
-                     .arg(preview.sessions_same);
-    }
-    lines += tr("Guests in the register: %1 would be lost, %2 would come back, %3 would be as in the "
-                "copy.")
-                 .arg(guests.only_now)
-                 .arg(guests.only_in_copy)
-                 .arg(guests.different);
-    lines += tr("Logs: %1 would be lost, %2 would come back, %3 would be as in the copy.")
-                 .arg(logs.only_now)
-                 .arg(logs.only_in_copy)
-                 .arg(logs.different);
+    const auto line = [](const QString& what, qint64 lost, qint64 back, qint64 changed) {
+        if (lost + back + changed == 0) return tr("%1: no change.").arg(what);
+        return tr("%1: %2 would be lost, %3 would come back, %4 would change back.")
+            .arg(what)
+            .arg(lost)
+            .arg(back)
+            .arg(changed);
+    };
+    lines += line(tr("Sessions"), count(preview, SessionPresence::only_now),
+                  count(preview, SessionPresence::only_in_copy),
+                  count(preview, SessionPresence::different));
+    lines += line(tr("Guests in the register"), guests.only_now, guests.only_in_copy,
+                  guests.different);
+    lines += line(tr("Logs"), logs.only_now, logs.only_in_copy, logs.different);
     return lines.join(u'\n');
 }
 
@@ -142,7 +138,7 @@ QTableWidget* RestoreDialog::session_table(const RestorePreview& preview) {
     for (const SessionChange& change : preview.sessions) {
         QString fate = tr("lost");
         if (change.presence == SessionPresence::only_in_copy) fate = tr("comes back");
-        if (change.presence == SessionPresence::different) fate = tr("as in the copy");
+        if (change.presence == SessionPresence::different) fate = tr("changes back");
         table->setItem(row, 0, new QTableWidgetItem(text(change.date)));
         table->setItem(row, 1, new QTableWidgetItem(change.title.empty()
                                                         ? tr("(no name)")
@@ -155,7 +151,7 @@ QTableWidget* RestoreDialog::session_table(const RestorePreview& preview) {
 
 QTableWidget* RestoreDialog::content_table(const RestorePreview& preview) {
     QTableWidget* table = plain_table({tr("Table"), tr("Rows now"), tr("In the copy"),
-                                       tr("Lost"), tr("Come back"), tr("As in the copy")},
+                                       tr("Lost"), tr("Come back"), tr("Change back")},
                                       this);
     table->setObjectName(QStringLiteral("restore_tables"));
     table->setAccessibleName(tr("Rows of every table"));

@@ -8,8 +8,12 @@
 #include <QFile>
 #include <QFileInfo>
 #include <sys/mount.h>
+#include <sys/resource.h>
 #include <unistd.h>
 
+#include <cerrno>
+#include <csignal>
+#include <cstdlib>
 #include <cstring>
 #include <filesystem>
 
@@ -141,6 +145,52 @@ TEST_F(FullDisk, ARestoreThatDoesNotFitLeavesTheOldRecords) {
     EXPECT_EQ(restored.error().code, ErrorCode::disk_full);
     ASSERT_TRUE(QFile::remove(ballast()));
     EXPECT_THAT(must(SessionStore(*test::open(records())).list()), SizeIs(2));
+}
+
+/// While it lives, no file of this process grows over a size, as on a disk with a quota.
+class FileSizeLimit {
+public:
+    explicit FileSizeLimit(rlim_t bytes) : handler_(std::signal(SIGXFSZ, SIG_IGN)) {
+        if (::getrlimit(RLIMIT_FSIZE, &before_) != 0) std::abort();
+        const rlimit limit{bytes, before_.rlim_max};
+        if (::setrlimit(RLIMIT_FSIZE, &limit) != 0) std::abort();
+    }
+    ~FileSizeLimit() {
+        if (::setrlimit(RLIMIT_FSIZE, &before_) != 0) std::abort();
+        std::signal(SIGXFSZ, handler_);
+    }
+    FileSizeLimit(const FileSizeLimit&) = delete;
+    FileSizeLimit& operator=(const FileSizeLimit&) = delete;
+
+private:
+    rlimit before_{};
+    void (*handler_)(int);
+};
+
+TEST(LimitedFile, LosesNothingAcknowledgedAndTakesTheNextEditWhenThereIsRoom) {
+    const Folder folder;
+    const auto database = test::open(folder.records());
+    SessionStore store(*database);
+    const SessionRow row = must(store.insert(titled("0")));
+    int saved = 0;
+    Result<Done> done = Done{};
+    {
+        const FileSizeLimit limit(
+            rlim_t(QFileInfo(folder.records() + u"-wal"_qs).size()) + 100000);
+        for (int n = 1; n < 2000 && done; ++n) {
+            done = store.save(row, titled(std::to_string(n)));
+            if (done) saved = n;
+        }
+    }
+    ASSERT_FALSE(done.has_value());
+    // SQLite takes this for a fault of the disk, not for a full one.
+    EXPECT_EQ(done.error().code, ErrorCode::database_failed);
+    EXPECT_GT(saved, 0);
+    EXPECT_EQ(must(store.load(row)).session.title, std::to_string(saved));
+    must(store.save(row, titled("room again")));
+    EXPECT_EQ(must(store.load(row)).session.title, "room again");
+    EXPECT_EQ(must(check_records_file(folder.records(), CheckDepth::thorough)),
+              newest_schema_version);
 }
 
 /// Records that are open while something happens to their file.
