@@ -14,6 +14,7 @@
 #include "core/records/session_store.h"
 #include "core/records/site_store.h"
 #include "core/records/statement.h"
+#include "core/records/vault.h"
 #include "tests/records/folder.h"
 #include "tests/records/sample_values.h"
 
@@ -336,6 +337,30 @@ TEST(MigrationFromSchema1, LeavesTheOldFileInTheCopy) {
     const QByteArray copy = test::bytes_of(copy_before(folder.records(), 2));
     EXPECT_FALSE(copy.contains("stock_suits"));
     EXPECT_TRUE(copy.contains("Saturday, first boat"));
+}
+
+TEST(MigrationFromSchema3, LeavesPersonsAsTheyWereAndNoVault) {
+    const Folder folder;
+    const QString name = u"schema 3"_qs;
+    {
+        QSqlDatabase database = QSqlDatabase::addDatabase(u"QSQLITE"_qs, name);
+        database.setDatabaseName(folder.records());
+        ASSERT_TRUE(database.open());
+        std::vector<MigrationStep> steps = must(built_in_steps());
+        steps.resize(3);
+        must(migrate(database, steps));
+        must(execute(database, u"INSERT INTO persons (name, folded_name, language, phone) "
+                               "VALUES ('Anna', 'anna', 'de', '0555 1')"_qs));
+    }
+    QSqlDatabase::removeDatabase(name);
+    const auto database = test::open(folder.records());
+    EXPECT_EQ(database->schema_version(), now);
+    EXPECT_TRUE(QFileInfo::exists(copy_before(folder.records(), 4)));
+    const std::vector<KnownGuest> known = must(GuestStore(*database).find(u"anna"_qs));
+    ASSERT_EQ(known.size(), 1U);
+    EXPECT_EQ(known.front().guest.phone, "0555 1");
+    EXPECT_FALSE(must(Vault(*database).is_set_up()));
+    EXPECT_EQ(must(Vault(*database).trail().verify(nullptr)), AuditVerdict{});
 }
 
 }  // namespace

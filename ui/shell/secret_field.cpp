@@ -20,6 +20,8 @@ QString tr(const char* source) { return QCoreApplication::translate("VaultDialog
 }  // namespace
 
 QLineEdit* passphrase_field(const char* name, QWidget* parent) {
+    // From here on there may be a passphrase in memory.
+    shield_process_memory();
     auto* field = new QLineEdit(parent);
     field->setObjectName(QString::fromLatin1(name));
     field->setEchoMode(QLineEdit::Password);

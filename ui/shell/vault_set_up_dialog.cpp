@@ -103,6 +103,10 @@ QWidget* VaultSetUpDialog::choice_page() {
         tr("The keyring opens with the login to this computer: quick, and as safe as that login."),
         page));
     layout->addStretch(1);
+    setTabOrder(who_, by_passphrase_);
+    setTabOrder(by_passphrase_, passphrase_);
+    setTabOrder(passphrase_, again_);
+    setTabOrder(again_, by_keyring_);
     connect(by_keyring_, &QRadioButton::toggled, this, &VaultSetUpDialog::update_state);
     connect(passphrase_, &QLineEdit::textChanged, this, &VaultSetUpDialog::update_state);
     connect(again_, &QLineEdit::textChanged, this, &VaultSetUpDialog::update_state);

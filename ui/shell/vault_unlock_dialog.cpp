@@ -78,7 +78,7 @@ VaultUnlockDialog::VaultUnlockDialog(VaultAccess& access, QWidget* parent)
     connect(use_recovery_, &QCheckBox::toggled, this, [this] {
         say_trouble(*trouble_, {});
         update_state();
-        (by_recovery_key() ? recovery_ : passphrase_)->setFocus();
+        focus_secret();
     });
     for (QLineEdit* field : {passphrase_, recovery_}) {
         connect(field, &QLineEdit::textChanged, this, &VaultUnlockDialog::update_state);
@@ -91,11 +91,21 @@ VaultUnlockDialog::VaultUnlockDialog(VaultAccess& access, QWidget* parent)
     if (who_in(*who_).isEmpty()) {
         who_->setFocus();
     } else {
-        (by_recovery_key() ? recovery_ : passphrase_)->setFocus();
+        focus_secret();
     }
 }
 
 bool VaultUnlockDialog::by_recovery_key() const { return use_recovery_->isChecked(); }
+
+void VaultUnlockDialog::focus_secret() {
+    if (by_recovery_key()) {
+        recovery_->setFocus();
+    } else if (access_.has_way(VaultWay::passphrase)) {
+        passphrase_->setFocus();
+    } else {
+        keyring_->setFocus();
+    }
+}
 
 void VaultUnlockDialog::update_state() {
     const bool recovery = by_recovery_key();
@@ -175,7 +185,7 @@ void VaultUnlockDialog::finish(const Result<Done>& done) {
                                ? tr("This computer's keyring has no key of this vault. Use the "
                                     "recovery key.")
                                : words(done.error()));
-    (by_recovery_key() ? recovery_ : passphrase_)->setFocus();
+    focus_secret();
 }
 
 }  // namespace leadline

@@ -30,6 +30,7 @@ private:
     void update_state();
     void set_busy(bool busy);
     [[nodiscard]] bool by_recovery_key() const;
+    void focus_secret();
 
     VaultAccess& access_;
     bool busy_ = false;
