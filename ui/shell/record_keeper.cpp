@@ -51,6 +51,11 @@ Result<Done> RecordKeeper::open_row(SessionRow row) {
     return open(std::move(file).value(), true, row);
 }
 
+void RecordKeeper::reload() {
+    if (!row_ || !keeping_) return;
+    if (const Result<Done> done = open_row(*row_); !done) Q_EMIT save_failed(words(done.error()));
+}
+
 Result<Done> RecordKeeper::keep() {
     if (keeping_ && row_) return Done{};
     const Result<Done> stored = store();

@@ -58,6 +58,9 @@ public:
     /// A new session: becomes a row with its first edit.
     Result<Done> open_new(SessionFile file);
     Result<Done> open_row(SessionRow row);
+    /// Opens the session that is open anew, where it comes from the records and these were changed
+    /// beside it. What was done before can then not be undone any more.
+    void reload();
     /// Puts the open session into the records and keeps it from now on.
     Result<Done> keep();
 

@@ -17,6 +17,7 @@
 #include "ui/roster/roster_tab.h"
 #include "ui/shell/backups_dialog.h"
 #include "ui/shell/main_window.h"
+#include "ui/shell/people_dialog.h"
 #include "ui/shell/sessions_dialog.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/error_words.h"
@@ -82,6 +83,12 @@ void WindowActions::build_session_menu() {
         menu->addAction(tr("&Copies of the records…"), this, &WindowActions::show_copies);
     copies->setEnabled(!window_.keeper_.wanted_path().isEmpty());
     copies->setObjectName(QStringLiteral("action_copies"));
+    QAction* people = menu->addAction(tr("&Guests on record…"), this, &WindowActions::open_people);
+    people->setShortcut(QKeySequence(tr("Ctrl+Shift+G")));
+    people->setEnabled(window_.keeper_.has_database());
+    people->setObjectName(QStringLiteral("action_people"));
+    connect(&window_.keeper_, &RecordKeeper::database_changed, people,
+            [people, this] { people->setEnabled(window_.keeper_.has_database()); });
     menu->addSeparator();
     QAction* write = menu->addAction(tr("&Write to a file…"), this, &WindowActions::export_session);
     write->setShortcut(QKeySequence(tr("Ctrl+Shift+S")));
@@ -183,6 +190,12 @@ void WindowActions::open_recorded() {
     if (const Result<Done> done = window_.keeper_.open_row(*dialog.chosen()); !done) {
         window_.show_message(words(done.error()), Severity::stop);
     }
+}
+
+void WindowActions::open_people() {
+    if (!window_.keeper_.has_database()) return;
+    PeopleDialog dialog(window_.keeper_, window_.document_.units(), &window_);
+    dialog.exec();
 }
 
 void WindowActions::export_session() { window_.write_session_file(); }

@@ -24,6 +24,7 @@ private:
     void new_session();
     void open_recorded();
     void show_copies();
+    void open_people();
     void export_session();
     void set_units_imperial(bool imperial);
     void set_dark(bool dark);

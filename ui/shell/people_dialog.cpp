@@ -1,0 +1,431 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/people_dialog.h"
+
+#include <QDate>
+#include <QDialogButtonBox>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
+
+#include "core/files/text_file.h"
+#include "core/records/fold.h"
+#include "ui/document/resources.h"
+#include "ui/shell/duplicates_dialog.h"
+#include "ui/shell/people_model.h"
+#include "ui/shell/record_keeper.h"
+#include "ui/shell/removal_dialog.h"
+#include "ui/words/error_words.h"
+#include "ui/words/name_words.h"
+
+namespace leadline {
+
+namespace {
+
+const QString looked_setting = QStringLiteral("due_looked_at");
+
+Date current_day() {
+    const QDate day = QDate::currentDate();
+    return Date{std::chrono::year(day.year()),
+                std::chrono::month(static_cast<unsigned>(day.month())),
+                std::chrono::day(static_cast<unsigned>(day.day()))};
+}
+
+QString plain(const std::string& text) { return QString::fromStdString(text); }
+
+/// A file name from a guest's name: what every file system takes.
+QString file_name(const std::string& name) {
+    QString text;
+    for (const QChar letter : folded(plain(name))) {
+        text += letter.isLetterOrNumber() ? letter : QChar(u'-');
+    }
+    return QStringLiteral("guest-") + text.left(60) + QStringLiteral(".html");
+}
+
+}  // namespace
+
+PeopleDialog::PeopleDialog(RecordKeeper& keeper, UnitSystem units, QWidget* parent)
+    : QDialog(parent),
+      keeper_(keeper),
+      database_(*keeper.database()),
+      units_(units),
+      model_(new PeopleModel(database_, this)),
+      search_(new QLineEdit(this)),
+      count_(new QLabel(this)),
+      strip_(new QWidget(this)),
+      strip_text_(new QLabel(strip_)),
+      table_(new QTableView(this)),
+      details_(new QLabel(this)),
+      said_(new QLabel(this)) {
+    setWindowTitle(tr("Guests on record"));
+    setObjectName(QStringLiteral("people_dialog"));
+    resize(860, 620);
+    today = current_day;
+    choose_path = [this](const QString& suggested) {
+        return QFileDialog::getSaveFileName(this, tr("Write all that is kept of this guest"),
+                                            suggested,
+                                            tr("Page to read (*.html);;Data (*.json)"));
+    };
+    periods_ = load_retention_rules().value_or({});
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(16, 16, 16, 16);
+    layout->setSpacing(8);
+    build_head();
+    build_table();
+    layout->addWidget(details_);
+    layout->addWidget(said_);
+    build_buttons();
+    connect(model_, &PeopleModel::failed, this, &PeopleDialog::say);
+    update_count();
+    update_details();
+    search_->setFocus();
+}
+
+void PeopleDialog::build_head() {
+    auto* layout = qobject_cast<QVBoxLayout*>(this->layout());
+    search_->setObjectName(QStringLiteral("people_search"));
+    search_->setPlaceholderText(tr("Find by name, phone or e-mail"));
+    search_->setAccessibleName(tr("Find a guest by name, phone or e-mail"));
+    search_->setClearButtonEnabled(true);
+    count_->setObjectName(QStringLiteral("people_count"));
+    auto* row = new QHBoxLayout;
+    row->addWidget(search_, 1);
+    row->addWidget(count_);
+    layout->addLayout(row);
+    connect(search_, &QLineEdit::textChanged, this, [this](const QString& text) {
+        said_->clear();
+        model_->search(text);
+        update_count();
+        update_details();
+    });
+
+    strip_->setObjectName(QStringLiteral("people_due"));
+    strip_->setAutoFillBackground(true);
+    strip_->setBackgroundRole(QPalette::AlternateBase);
+    strip_text_->setObjectName(QStringLiteral("people_due_text"));
+    strip_text_->setWordWrap(true);
+    auto* show = new QPushButton(tr("&Show them"), strip_);
+    show->setObjectName(QStringLiteral("people_due_show"));
+    auto* aside = new QPushButton(tr("In a &month"), strip_);
+    aside->setObjectName(QStringLiteral("people_due_aside"));
+    for (QPushButton* button : {show, aside}) button->setAutoDefault(false);
+    auto* strip = new QHBoxLayout(strip_);
+    strip->setContentsMargins(8, 4, 8, 4);
+    strip->addWidget(strip_text_, 1);
+    strip->addWidget(show);
+    strip->addWidget(aside);
+    strip_->hide();
+    layout->addWidget(strip_);
+    connect(show, &QPushButton::clicked, this, &PeopleDialog::show_due);
+    connect(aside, &QPushButton::clicked, this, &PeopleDialog::put_due_aside);
+}
+
+void PeopleDialog::build_table() {
+    table_->setObjectName(QStringLiteral("people_table"));
+    table_->setAccessibleName(tr("Guests on record"));
+    table_->setModel(model_);
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->setShowGrid(false);
+    table_->setWordWrap(false);
+    table_->setTabKeyNavigation(false);
+    table_->verticalHeader()->hide();
+    table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    QHeaderView* header = table_->horizontalHeader();
+    header->setHighlightSections(false);
+    header->setSectionResizeMode(QHeaderView::Interactive);
+    header->setSectionResizeMode(PeopleModel::name_column, QHeaderView::Stretch);
+    const QFontMetrics metrics(table_->font());
+    const int room = metrics.horizontalAdvance(QStringLiteral("MM"));
+    const auto width = [&](const QString& widest) {
+        return metrics.horizontalAdvance(widest) + room;
+    };
+    header->resizeSection(PeopleModel::born_column, width(QStringLiteral("2000-00-00")));
+    header->resizeSection(PeopleModel::phone_column, width(QStringLiteral("+00 000 0000 0000")));
+    header->resizeSection(PeopleModel::last_column,
+                          std::max(width(QStringLiteral("2000-00-00")), width(tr("Last session"))));
+    header->resizeSection(PeopleModel::sessions_column, width(tr("Sessions")));
+    qobject_cast<QVBoxLayout*>(layout())->addWidget(table_, 1);
+
+    details_->setObjectName(QStringLiteral("people_details"));
+    details_->setTextFormat(Qt::PlainText);
+    details_->setWordWrap(true);
+    details_->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    details_->setMinimumHeight(3 * metrics.lineSpacing());
+    details_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    said_->setObjectName(QStringLiteral("people_said"));
+    said_->setWordWrap(true);
+    connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
+            &PeopleDialog::update_details);
+    connect(model_, &QAbstractItemModel::modelReset, this, &PeopleDialog::update_details);
+}
+
+void PeopleDialog::build_buttons() {
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    const auto add = [&](const QString& text, const char* name, void (PeopleDialog::*action)()) {
+        QPushButton* button = buttons->addButton(text, QDialogButtonBox::ActionRole);
+        button->setObjectName(QString::fromUtf8(name));
+        button->setAutoDefault(false);
+        connect(button, &QPushButton::clicked, this, action);
+        return button;
+    };
+    add(tr("Who is here t&wice…"), "people_duplicates", &PeopleDialog::find_duplicates);
+    merge_ = add(tr("Mer&ge two…"), "people_merge", &PeopleDialog::merge_selected);
+    merge_->setToolTip(tr("Select two guests who are one person"));
+    back_ = add(tr("Take a merge &back"), "people_unmerge", &PeopleDialog::take_merge_back);
+    write_ = add(tr("Write to a &file…"), "people_write", &PeopleDialog::write_file);
+    remove_ = add(tr("&Remove…"), "people_remove", &PeopleDialog::remove_guest);
+    buttons->button(QDialogButtonBox::Close)->setAutoDefault(false);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    layout()->addWidget(buttons);
+}
+
+void PeopleDialog::showEvent(QShowEvent* event) {
+    QDialog::showEvent(event);
+    look_for_due();
+}
+
+std::vector<KnownGuest> PeopleDialog::selected() const {
+    std::vector<KnownGuest> persons;
+    const QItemSelection selection = table_->selectionModel()->selection();
+    // With all selected this would read all: what is asked for is whether it is one, or two.
+    for (const QItemSelectionRange& range : selection) {
+        for (int row = range.top(); row <= range.bottom() && persons.size() < 3; ++row) {
+            if (const auto person = model_->person(row)) persons.push_back(*person);
+        }
+    }
+    return persons;
+}
+
+void PeopleDialog::update_count() {
+    const int count = model_->rowCount();
+    if (model_->is_cut()) {
+        count_->setText(tr("More than %L1 found").arg(PeopleModel::most_found));
+    } else if (search_->text().simplified().isEmpty()) {
+        count_->setText(count == 1 ? tr("1 guest") : tr("%L1 guests").arg(count));
+    } else {
+        count_->setText(count == 0 ? tr("Nobody found") : tr("%L1 found").arg(count));
+    }
+}
+
+QString PeopleDialog::due_text(qint64 person) const {
+    const auto found = due_of_.find(person);
+    if (found == due_of_.end()) return {};
+    QStringList kinds;
+    for (const KeptKind kind : found->second.kinds) {
+        switch (kind) {
+            case KeptKind::health: kinds += tr("health answers"); break;
+            case KeptKind::contacts: kinds += tr("phone and e-mail"); break;
+            case KeptKind::identity: kinds += tr("everything that tells who it was"); break;
+        }
+    }
+    return tr("Due for erasure: %1.").arg(kinds.join(QStringLiteral(", ")));
+}
+
+void PeopleDialog::update_details() {
+    const std::vector<KnownGuest> persons = selected();
+    const bool one = persons.size() == 1;
+    merge_->setEnabled(persons.size() == 2);
+    write_->setEnabled(one);
+    remove_->setEnabled(one);
+    merges_ = one ? PersonMerges(database_).into(persons[0].row).value_or({})
+                  : std::vector<PersonMerge>();
+    back_->setVisible(!merges_.empty());
+    if (!one) {
+        details_->setText(persons.empty() ? tr("Select a guest to see what is known.")
+                          : persons.size() == 2
+                              ? tr("Two selected: merge them if they are one person.")
+                              : tr("Several selected."));
+        return;
+    }
+    const Guest& guest = persons[0].guest;
+    QStringList known;
+    const auto add = [&](const QString& what) {
+        if (!what.isEmpty()) known += what;
+    };
+    add(plain(guest.email));
+    add(language_name(guest.language));
+    if (guest.body_mass) add(text(*guest.body_mass, units_));
+    if (guest.body_height) add(height_text(*guest.body_height, units_));
+    if (guest.shoe_size_eu) add(tr("shoe %1").arg(*guest.shoe_size_eu));
+    if (guest.measured_rmv) add(tr("air use %1").arg(text(*guest.measured_rmv, units_)));
+    if (guest.dives_before) add(tr("%1 dives before").arg(*guest.dives_before));
+    QStringList lines{plain(guest.name), known.join(QStringLiteral(" · "))};
+    if (!merges_.empty()) {
+        QStringList names;
+        for (const PersonMerge& merge : merges_) names += merge.merged_name;
+        lines += tr("Merged into this guest: %1").arg(names.join(QStringLiteral(", ")));
+    }
+    const QString due = due_text(persons[0].row);
+    if (!due.isEmpty()) lines += due;
+    details_->setText(lines.join(u'\n'));
+}
+
+void PeopleDialog::look_for_due() {
+    if (looked_) return;
+    looked_ = true;
+    const QString last = keeper_.setting(looked_setting).value_or(QString());
+    const Result<Date> day = parse_date(last.toStdString(), {});
+    const Date now = today();
+    if (periods_.rules.empty() || !is_time_to_look(day ? std::optional(*day) : std::nullopt, now)) {
+        return;
+    }
+    auto found = std::make_shared<std::vector<DueErasure>>();
+    const RetentionRules periods = periods_;
+    background_.start(
+        database_.path(),
+        [found, periods, now](Database& database, const std::atomic_bool&) {
+            int least = periods.rules.front().erase_after_months;
+            for (const RetentionRule& rule : periods.rules) {
+                least = std::min(least, rule.erase_after_months);
+            }
+            // A day more than the shortest period: months are not equally long.
+            const Date before(std::chrono::sys_days(months_later(now, -least)) +
+                              std::chrono::days(5));
+            const auto facts = kept_facts(database, before);
+            if (facts) *found = due_for_erasure(periods, *facts, now);
+        },
+        [this, found](const QString&) {
+            due_ = std::move(*found);
+            for (const DueErasure& due : due_) due_of_[due.person] = due;
+            if (due_.empty()) return;
+            strip_text_->setText(
+                due_.size() == 1
+                    ? tr("1 guest is due for erasure by the centre's periods. Nothing is erased by "
+                         "itself.")
+                    : tr("%L1 guests are due for erasure by the centre's periods. Nothing is erased "
+                         "by itself.")
+                          .arg(due_.size()));
+            strip_->show();
+            update_details();
+        });
+}
+
+void PeopleDialog::show_due() {
+    std::vector<qint64> persons;
+    for (const DueErasure& due : due_) persons.push_back(due.person);
+    search_->clear();
+    model_->list(std::move(persons));
+    put_due_aside();
+    count_->setText(tr("%L1 due for erasure").arg(due_.size()));
+    if (model_->rowCount() > 0) table_->selectRow(0);
+    table_->setFocus();
+}
+
+void PeopleDialog::put_due_aside() {
+    keeper_.put_setting(looked_setting, plain(to_text(today())));
+    strip_->hide();
+}
+
+void PeopleDialog::find_duplicates() {
+    auto pairs = std::make_shared<Result<std::vector<DuplicatePair>>>(
+        std::vector<DuplicatePair>());
+    const std::optional<QString> failure =
+        work_apart(this, database_.path(), tr("Looking for guests on record twice…"), true,
+                   [pairs](Database& database, const std::atomic_bool& stop) {
+                       *pairs = Duplicates(database).find([&stop] { return !stop; });
+                   });
+    if (!failure) return;
+    if (!failure->isEmpty()) return say(*failure);
+    if (!*pairs) return say(words(pairs->error()));
+    offer(std::move(**pairs));
+}
+
+void PeopleDialog::merge_selected() {
+    const std::vector<KnownGuest> persons = selected();
+    if (persons.size() != 2) return;
+    DuplicatePair pair;
+    pair.first = std::min(persons[0].row, persons[1].row);
+    pair.second = std::max(persons[0].row, persons[1].row);
+    const Guest& one = persons[0].guest;
+    const Guest& other = persons[1].guest;
+    pair.names = likeness(folded(plain(one.name)), folded(plain(other.name)));
+    pair.same_birth_date = one.birth_date && one.birth_date == other.birth_date;
+    pair.birth_dates_differ =
+        one.birth_date && other.birth_date && one.birth_date != other.birth_date;
+    pair.same_phone = !one.phone.empty() && one.phone == other.phone;
+    pair.same_email = !one.email.empty() && one.email == other.email;
+    offer({pair});
+}
+
+void PeopleDialog::offer(std::vector<DuplicatePair> pairs) {
+    DuplicatesDialog dialog(database_, std::move(pairs), this);
+    connect(&dialog, &DuplicatesDialog::changed, this, &PeopleDialog::after_change);
+    dialog.exec();
+}
+
+void PeopleDialog::take_merge_back() {
+    if (merges_.empty()) return;
+    const QString name = merges_.front().merged_name;
+    const Result<Done> undone = PersonMerges(database_).undo(merges_.front().id);
+    after_change();
+    say(undone ? tr("Taken back: %1 is a guest of their own again.").arg(name)
+               : words(undone.error()));
+}
+
+void PeopleDialog::write_file() {
+    const std::vector<KnownGuest> persons = selected();
+    if (persons.size() != 1) return;
+    const Result<GuestDossier> dossier = read_dossier(database_, persons[0].row);
+    if (!dossier) return say(words(dossier.error()));
+    const QString path = choose_path(file_name(persons[0].guest.name));
+    if (path.isEmpty()) return;
+    const auto sealed = read_sealed ? read_sealed(persons[0].row) : std::nullopt;
+    const bool json = path.endsWith(QStringLiteral(".json"), Qt::CaseInsensitive);
+    const std::string content = json ? guest_json(*dossier, sealed, today()).toStdString()
+                                     : guest_page(*dossier, sealed, today(), units_).toStdString();
+    const Result<Done> written = write_text_file(path.toStdString(), content);
+    say(written ? tr("Written to %1. It holds personal data: hand it to nobody but the guest.")
+                      .arg(path)
+                : words(written.error()));
+}
+
+void PeopleDialog::remove_guest() {
+    const std::vector<KnownGuest> persons = selected();
+    if (persons.size() != 1) return;
+    const qint64 person = persons[0].row;
+    const Result<RemovalPreview> preview = PersonRemoval(database_).preview(person);
+    if (!preview) return say(words(preview.error()));
+    RemovalDialog dialog(*preview, leadline::keeps_longer(periods_, preview->last_session, today()),
+                         this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    const KeptKind kind = dialog.kind();
+    const bool copies = dialog.copies_too();
+    auto outcome = std::make_shared<Result<RemovalOutcome>>(RemovalOutcome());
+    auto copies_removed = std::make_shared<Result<int>>(0);
+    const std::optional<QString> failure = work_apart(
+        this, database_.path(), tr("Removing the guest…"), false,
+        [=](Database& database, const std::atomic_bool&) {
+            *outcome = PersonRemoval(database).remove(person, kind);
+            if (*outcome && copies) *copies_removed = PersonRemoval(database).remove_copies();
+        });
+    due_of_.erase(person);
+    std::erase_if(due_, [person](const DueErasure& due) { return due.person == person; });
+    // The open session may hold the guest.
+    keeper_.reload();
+    after_change();
+    if (!failure || !failure->isEmpty()) return say(failure.value_or(QString()));
+    if (!*outcome) return say(words(outcome->error()));
+    if (!*copies_removed) return say(tr("Removed. %1").arg(words(copies_removed->error())));
+    say((*outcome)->swept
+            ? tr("Removed.")
+            : tr("Removed. Another program reads the records: close it, and Leadline after it, so "
+                 "that nothing is left on the disk."));
+}
+
+void PeopleDialog::after_change() {
+    model_->reload();
+    update_count();
+    update_details();
+}
+
+void PeopleDialog::say(const QString& text) { said_->setText(text); }
+
+}  // namespace leadline

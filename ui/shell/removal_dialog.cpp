@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/removal_dialog.h"
+
+#include <QCheckBox>
+#include <QDialogButtonBox>
+#include <QFormLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QVBoxLayout>
+
+#include "ui/widgets/theme.h"
+#include "ui/words/name_words.h"
+#include "ui/words/quantity_text.h"
+
+namespace leadline {
+
+namespace {
+
+QLabel* wrapped(const QString& text, QWidget* parent) {
+    auto* label = new QLabel(text, parent);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return label;
+}
+
+}  // namespace
+
+RemovalDialog::RemovalDialog(const RemovalPreview& preview, const RetentionRule* keeps_longer,
+                             QWidget* parent)
+    : QDialog(parent),
+      preview_(preview),
+      all_(new QRadioButton(tr("&Everything that tells who it was"), this)),
+      contacts_(new QRadioButton(tr("Only &phone and e-mail"), this)),
+      health_(new QRadioButton(tr("Only &health answers"), this)),
+      goes_(wrapped({}, this)),
+      stays_(wrapped({}, this)),
+      copies_(new QCheckBox(this)),
+      sure_(new QCheckBox(tr("I know that this &cannot be undone"), this)) {
+    setWindowTitle(tr("Remove a guest"));
+    setObjectName(QStringLiteral("removal_dialog"));
+    setMinimumWidth(520);
+    all_->setObjectName(QStringLiteral("removal_all"));
+    contacts_->setObjectName(QStringLiteral("removal_contacts"));
+    health_->setObjectName(QStringLiteral("removal_health"));
+    goes_->setObjectName(QStringLiteral("removal_goes"));
+    stays_->setObjectName(QStringLiteral("removal_stays"));
+    copies_->setObjectName(QStringLiteral("removal_copies"));
+    sure_->setObjectName(QStringLiteral("removal_sure"));
+    all_->setChecked(true);
+
+    auto* who = wrapped(QString::fromStdString(preview_.name), this);
+    QFont bold = who->font();
+    bold.setBold(true);
+    who->setFont(bold);
+    auto* facts = new QFormLayout;
+    facts->setRowWrapPolicy(QFormLayout::DontWrapRows);
+    facts->addRow(tr("Goes"), goes_);
+    facts->addRow(tr("Stays"), stays_);
+    copies_->setText(tr("Also delete older &copies of the records (%1)").arg(preview_.copies.size()));
+    copies_->setToolTip(preview_.copies.join(u'\n'));
+    copies_->setVisible(!preview_.copies.isEmpty());
+    auto* copies_note = wrapped(tr("They were made before an update and still hold this guest and "
+                                   "all others."),
+                                this);
+    copies_note->setVisible(!preview_.copies.isEmpty());
+
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    remove_ = buttons->addButton(tr("&Remove"), QDialogButtonBox::AcceptRole);
+    remove_->setObjectName(QStringLiteral("removal_remove"));
+    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    for (QRadioButton* choice : {all_, contacts_, health_}) {
+        connect(choice, &QRadioButton::toggled, this, &RemovalDialog::update_text);
+    }
+    connect(sure_, &QCheckBox::toggled, remove_, &QWidget::setEnabled);
+
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(16, 16, 16, 16);
+    layout->setSpacing(10);
+    layout->addWidget(who);
+    layout->addWidget(all_);
+    layout->addWidget(contacts_);
+    layout->addWidget(health_);
+    layout->addLayout(facts);
+    if (keeps_longer != nullptr) {
+        auto* row = new QHBoxLayout;
+        auto* icon = new QLabel(this);
+        icon->setPixmap(severity_icon(Severity::caution, palette()).pixmap(20, 20));
+        auto* warning = wrapped(
+            tr("Care: the last session is less than %1 months ago, and records of it may have to be "
+               "kept that long (%2; %3). Local law comes first: ask before you remove.")
+                .arg(*keeps_longer->keep_at_least_months)
+                .arg(QString::fromStdString(keeps_longer->source), label(keeps_longer->standing)),
+            this);
+        warning->setObjectName(QStringLiteral("removal_warning"));
+        row->addWidget(icon, 0, Qt::AlignTop);
+        row->addWidget(warning, 1);
+        layout->addLayout(row);
+    }
+    layout->addWidget(copies_);
+    layout->addWidget(copies_note);
+    layout->addWidget(wrapped(tr("Files you wrote or printed, and copies kept elsewhere, are not "
+                                 "touched: remove them yourself."),
+                              this));
+    layout->addWidget(sure_);
+    layout->addWidget(buttons);
+    remove_->setEnabled(false);
+    remove_->setAutoDefault(false);
+    buttons->button(QDialogButtonBox::Cancel)->setDefault(true);
+    update_text();
+}
+
+KeptKind RemovalDialog::kind() const {
+    if (contacts_->isChecked()) return KeptKind::contacts;
+    return health_->isChecked() ? KeptKind::health : KeptKind::identity;
+}
+
+bool RemovalDialog::copies_too() const { return copies_->isChecked(); }
+
+void RemovalDialog::update_text() {
+    const QString health = tr("Health answers and sealed records: %1").arg(preview_.health_answers);
+    const QString contacts = tr("Phone numbers and e-mail addresses: %1").arg(preview_.contacts);
+    const QString sessions = tr("Sessions: %1, logged dives: %2").arg(preview_.sessions)
+                                 .arg(preview_.logged_dives);
+    switch (kind()) {
+        case KeptKind::health:
+            goes_->setText(health);
+            stays_->setText(tr("%1, with the guest's name and all else").arg(sessions));
+            return;
+        case KeptKind::contacts:
+            goes_->setText(contacts);
+            stays_->setText(tr("%1, with the guest's name and all else").arg(sessions));
+            return;
+        case KeptKind::identity: break;
+    }
+    QStringList goes{tr("Name, birth date, language, sizes"), contacts, health,
+                     tr("Notes of staff: %1").arg(preview_.notes)};
+    if (preview_.mentions > 0) {
+        goes += tr("The name in other texts of these sessions: %1").arg(preview_.mentions);
+    }
+    if (!preview_.merged_names.isEmpty()) {
+        goes += tr("Merged into this guest: %1")
+                    .arg(preview_.merged_names.join(QStringLiteral(", ")));
+    }
+    goes_->setText(goes.join(u'\n'));
+    stays_->setText(tr("%1. In them stands \"Guest removed\", with lead, cylinder and what was "
+                       "logged.")
+                        .arg(sessions));
+}
+
+}  // namespace leadline
