@@ -35,7 +35,7 @@ public:
     [[nodiscard]] std::optional<BookingDuplicate> find(const FoldedName& name,
                                                        const std::optional<Date>& birth_date,
                                                        const std::string& email,
-                                                       const std::string& phone) const {
+                                                       const std::string& phone) {
         if (birth_date) {
             if (const auto* found = born_then(name, *birth_date)) {
                 return because(*found, DuplicateReason::birth_and_name);
@@ -59,10 +59,19 @@ private:
         return duplicate;
     }
 
-    [[nodiscard]] const Known* born_then(const FoldedName& name, Date birth_date) const {
+    [[nodiscard]] const Known* born_then(const FoldedName& name, Date birth_date) {
+        const auto named = by_name_.find(name.sorted);
+        if (named != by_name_.end() && !name.sorted.empty()) {
+            for (const std::size_t at : named->second) {
+                if (known_[at].birth_date == birth_date) return &known_[at];
+            }
+        }
         const auto found = by_birth_.find(to_text(birth_date));
         if (found == by_birth_.end()) return nullptr;
         for (const std::size_t at : found->second) {
+            if (!maybe_near_names(known_[at].name, name)) continue;
+            if (close_looks_ == most_close_looks) return nullptr;
+            ++close_looks_;
             if (near_names(known_[at].name, name)) return &known_[at];
         }
         return nullptr;
@@ -78,6 +87,7 @@ private:
         return nullptr;
     }
 
+    int close_looks_ = 0;
     std::vector<Known> known_;
     std::map<std::string, std::vector<std::size_t>> by_birth_;
     std::map<std::u32string, std::vector<std::size_t>> by_name_;

@@ -235,7 +235,8 @@ public:
 
 private:
     [[nodiscard]] std::string text(std::size_t column) const {
-        return std::string(formula_unguarded(cell_of(line_, column)));
+        // Once more at the ends: a tab behind the apostrophe is one of them now.
+        return trimmed(formula_unguarded(cell_of(line_, column)));
     }
     void say(std::optional<std::size_t> column, BookingProblem problem, bool error,
              std::string_view given = {}, std::string allowed = {}) {

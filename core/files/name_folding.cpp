@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <cstdlib>
 #include <cstdint>
 #include <vector>
 
@@ -90,9 +91,14 @@ std::size_t slips(const std::u32string& a, const std::u32string& b, std::size_t 
     return std::min(row[b.size()], most + 1);
 }
 
-bool near(const std::u32string& a, const std::u32string& b) {
+/// Two in long names.
+std::size_t slips_allowed(const std::u32string& a, const std::u32string& b) {
     constexpr std::size_t long_name = 12;
-    const std::size_t most = std::min(a.size(), b.size()) >= long_name ? 2 : 1;
+    return std::min(a.size(), b.size()) >= long_name ? 2 : 1;
+}
+
+bool near(const std::u32string& a, const std::u32string& b) {
+    const std::size_t most = slips_allowed(a, b);
     return slips(a, b, most) <= most;
 }
 
@@ -108,13 +114,15 @@ std::string folded_text(std::string_view text) {
 }
 
 FoldedName folded_name(std::string_view name) {
-    FoldedName folded{folded_letters(name), {}};
+    FoldedName folded{folded_letters(name), {}, {}};
     std::vector<std::u32string> words(1);
     for (const char32_t letter : folded.in_order) {
         if (letter == U' ' || letter == U',' || letter == U'-' || letter == U'.') {
             words.emplace_back();
         } else {
             words.back() += letter;
+            std::uint8_t& lot = folded.lots[letter % folded.lots.size()];
+            if (lot < 255) ++lot;
         }
     }
     std::sort(words.begin(), words.end());
@@ -126,8 +134,16 @@ FoldedName folded_name(std::string_view name) {
     return folded;
 }
 
+bool maybe_near_names(const FoldedName& a, const FoldedName& b) {
+    // A slip changes at most two letters: one goes, another comes.
+    int apart = 0;
+    for (std::size_t i = 0; i < a.lots.size(); ++i) apart += std::abs(a.lots[i] - b.lots[i]);
+    constexpr int most_slips = 2;
+    return apart <= 2 * most_slips;
+}
+
 bool near_names(const FoldedName& a, const FoldedName& b) {
-    if (a.sorted.empty() || b.sorted.empty()) return false;
+    if (a.sorted.empty() || b.sorted.empty() || !maybe_near_names(a, b)) return false;
     return a.sorted == b.sorted || near(a.in_order, b.in_order) || near(a.sorted, b.sorted);
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <array>
+#include <cstdint>
 #include <string>
 #include <string_view>
 
@@ -17,6 +19,9 @@ std::string folded_text(std::string_view text);
 struct FoldedName {
     std::u32string in_order;  ///< as written, folded
     std::u32string sorted;    ///< its words by alphabet, so that "Lind, Mara" is "Mara Lind"
+    /// How often each letter is in it, letters counted in 32 lots: two names that are far apart here
+    /// need not be compared letter by letter.
+    std::array<std::uint8_t, 32> lots{};
     friend bool operator==(const FoldedName&, const FoldedName&) = default;
 };
 FoldedName folded_name(std::string_view name);
@@ -25,5 +30,7 @@ FoldedName folded_name(std::string_view name);
 /// letter too many, too few, wrong, or two swapped); two slips where both have 12 letters or more.
 /// Empty names are near to none. Common practice, no source.
 bool near_names(const FoldedName& a, const FoldedName& b);
+/// Whether near_names() needs a closer look at all: false means no, at little cost.
+bool maybe_near_names(const FoldedName& a, const FoldedName& b);
 
 }  // namespace leadline

@@ -244,17 +244,19 @@ void BookingImportDialog::read() {
     const std::string words = resource_text(QStringLiteral("booking/header-words.json"));
     in_background(
         this,
-        [path = path_.toStdString(), words]() -> Result<BookingTable> {
+        [path = path_.toStdString(), words]() -> Result<TablePointer> {
             const Result<BookingWords> known = read_booking_words(words);
             if (!known) return known.error();
             const Result<std::string> bytes = read_text_file(path, largest_booking_file);
             if (!bytes) return bytes.error();
-            return read_booking_table(*bytes, *known);
+            Result<BookingTable> table = read_booking_table(*bytes, *known);
+            if (!table) return table.error();
+            return TablePointer(std::make_shared<const BookingTable>(std::move(*table)));
         },
-        [this](const Result<BookingTable>& table) { take_table(table); });
+        [this](const Result<TablePointer>& table) { take_table(table); });
 }
 
-void BookingImportDialog::take_table(const Result<BookingTable>& table) {
+void BookingImportDialog::take_table(const Result<TablePointer>& table) {
     --running_;
     const QString name = QFileInfo(path_).fileName();
     if (!table) {
@@ -263,7 +265,7 @@ void BookingImportDialog::take_table(const Result<BookingTable>& table) {
         say(words(table.error()), true);
         return refresh_foot();
     }
-    table_ = std::make_shared<const BookingTable>(*table);
+    table_ = *table;
     QString facts = tr("%1: %2 rows.").arg(name).arg(table_->lines.size());
     if (table_->encoding == TextEncoding::windows_1252) {
         facts += u' ' + tr("The file does not say how its letters are written; they were read as "
@@ -291,7 +293,7 @@ void BookingImportDialog::fit_columns() {
     constexpr int letters_least = 14;
     constexpr int letters_most = 32;
     const int letter = fontMetrics().averageCharWidth();
-    header_->setResizeContentsPrecision(50);
+    header_->setResizeContentsPrecision(15);
     view_->resizeColumnsToContents();
     for (int i = 0; i < model_->columnCount(); ++i) {
         const int least = i == 0 ? 2 * letters_least * letter : letters_least * letter;

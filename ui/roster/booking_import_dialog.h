@@ -37,6 +37,7 @@ public:
     [[nodiscard]] int added() const { return added_; }
 
 private:
+    using TablePointer = std::shared_ptr<const BookingTable>;
     struct Question {
         QLabel* mark = nullptr;
         QLabel* text = nullptr;
@@ -48,7 +49,7 @@ private:
     QWidget* build_foot();
 
     void read();
-    void take_table(const Result<BookingTable>& table);
+    void take_table(const Result<TablePointer>& table);
     void understand();
     void take_preview(BookingPreview preview, const BookingChoices& choices);
     void fit_columns();
@@ -61,7 +62,7 @@ private:
 
     SessionDocument& document_;
     QString path_;
-    std::shared_ptr<const BookingTable> table_;
+    TablePointer table_;
     BookingModel* model_;
     int running_ = 0;     ///< pieces of work that have not come back
     int generation_ = 0;  ///< of the choices; what comes back for older ones is dropped

@@ -3,10 +3,12 @@
 
 #include <QAbstractItemView>
 #include <QComboBox>
+#include <QEvent>
 #include <QPainter>
 #include <QScrollBar>
 #include <QSignalBlocker>
 #include <QStringListModel>
+#include <algorithm>
 
 #include "ui/words/booking_text.h"
 
@@ -33,6 +35,7 @@ MeaningHeader::MeaningHeader(QWidget* parent) : QHeaderView(Qt::Horizontal, pare
 void MeaningHeader::set_meanings(const std::vector<BookingField>& fields) {
     for (QComboBox* choice : choices_) delete choice;
     choices_.clear();
+    changed_last_ = 0;
     auto* names = new QStringListModel(meaning_names(), this);  // one for all
     for (std::size_t i = 0; i < fields.size(); ++i) {
         auto* choice = new QComboBox(viewport());
@@ -47,7 +50,7 @@ void MeaningHeader::set_meanings(const std::vector<BookingField>& fields) {
         choice->setCurrentIndex(static_cast<int>(fields[i]));
         choice->installEventFilter(this);
         connect(choice, &QComboBox::currentIndexChanged, this, [this, i] {
-            take_from_others(i);
+            changed_last_ = i;
             Q_EMIT meanings_changed();
         });
         choice->show();
@@ -63,17 +66,20 @@ std::vector<BookingField> MeaningHeader::meanings() const {
     for (const QComboBox* choice : choices_) {
         fields.push_back(static_cast<BookingField>(choice->currentIndex()));
     }
+    if (changed_last_ >= fields.size()) return fields;
+    const BookingField taken = fields[changed_last_];
+    for (std::size_t i = 0; i < fields.size(); ++i) {
+        const bool again = i != changed_last_ && fields[i] == taken && taken != BookingField::note;
+        if (again) fields[i] = BookingField::unused;
+    }
     return fields;
 }
 
-void MeaningHeader::take_from_others(std::size_t column) {
-    const int taken = choices_[column]->currentIndex();
-    const auto field = static_cast<BookingField>(taken);
-    if (field == BookingField::unused || field == BookingField::note) return;
+void MeaningHeader::settle() {
+    const std::vector<BookingField> fields = meanings();
     for (std::size_t i = 0; i < choices_.size(); ++i) {
-        if (i == column || choices_[i]->currentIndex() != taken) continue;
         const QSignalBlocker quiet(choices_[i]);
-        choices_[i]->setCurrentIndex(static_cast<int>(BookingField::unused));
+        choices_[i]->setCurrentIndex(static_cast<int>(fields[i]));
     }
 }
 
@@ -114,6 +120,7 @@ void MeaningHeader::place_choices() {
 }
 
 bool MeaningHeader::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::FocusOut) settle();
     if (event->type() == QEvent::FocusIn) {
         // The column of the choice that has the focus comes into sight.
         auto* view = qobject_cast<QAbstractItemView*>(parentWidget());

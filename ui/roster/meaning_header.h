@@ -19,6 +19,9 @@ public:
 
     /// New choices, one a column of the list.
     void set_meanings(const std::vector<BookingField>& fields);
+    /// Each meaning but `note` once: the column changed last has it before others. While somebody
+    /// steps through a choice with the keys, the others are not changed by what is passed on the
+    /// way; they are once the choice is left.
     [[nodiscard]] std::vector<BookingField> meanings() const;
     [[nodiscard]] const std::vector<QComboBox*>& choices() const { return choices_; }
 
@@ -34,10 +37,11 @@ protected:
 
 private:
     void place_choices();
-    /// A meaning given to one column is taken from the other that had it.
-    void take_from_others(std::size_t column);
+    /// The choices come to show what meanings() says.
+    void settle();
 
     std::vector<QComboBox*> choices_;
+    std::size_t changed_last_ = 0;
 };
 
 }  // namespace leadline
