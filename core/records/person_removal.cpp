@@ -24,6 +24,11 @@ const QString guests_of_everybody = QStringLiteral(
 const QString sessions_of_everybody = QStringLiteral(
     "(SELECT session_id FROM session_guests WHERE person_id IN (SELECT id FROM everybody))");
 
+// Whether an outcome of the health questions is kept of a guest of a session.
+const QString is_checked = QStringLiteral(
+    "(screening_outcome <> 'unanswered' OR screening_today <> 'unanswered' "
+    "OR physician_approval_seen = 1)");
+
 QString text_column(Row& row) { return row.qtext(); }
 
 Result<int> number_of(const QSqlDatabase& database, const QString& sql, qint64 person) {
@@ -50,10 +55,10 @@ Result<std::vector<QString>> answer_tables(const QSqlDatabase& database) {
         .all(text_column);
 }
 
-/// Tables with sealed records of a person, where this schema has them.
+/// Tables with health records of a person, sealed or waiting for it, where this schema has them.
 Result<std::vector<QString>> sealed_tables(const QSqlDatabase& database) {
     return Statement(database, u"SELECT m.name FROM sqlite_master m WHERE m.type = 'table' "
-                               "AND m.name IN ('health_records') "
+                               "AND m.name IN ('health_records', 'answers_to_seal') "
                                "AND EXISTS (SELECT 1 FROM pragma_table_info(m.name) "
                                "WHERE name = 'person_id')"_qs)
         .all(text_column);
@@ -206,7 +211,11 @@ Result<Done> remove_health(const QSqlDatabase& database, qint64 person) {
         if (!done) return done;
     }
     return change(database,
-                  u"UPDATE session_guests SET physician_approval_seen = 0 WHERE "_qs + of_everybody,
+                  u"UPDATE session_guests SET screening_outcome = 'unanswered', "
+                  "screening_checked_on = NULL, screening_edition = '', screening_checked_by = '', "
+                  "physician_approval_seen = 0, physician_approval_on = NULL, "
+                  "screening_today = 'unanswered', screening_signature = 'none' WHERE "_qs +
+                      of_everybody,
                   person);
 }
 
@@ -286,7 +295,12 @@ Result<Done> count_answers(const QSqlDatabase& database, qint64 person, int& cou
     if (!answers) return answers.error();
     const auto sealed = sealed_tables(database);
     if (!sealed) return sealed.error();
-    count = 0;
+    const Result<int> checked = number_of(
+        database, u"SELECT count(*) FROM session_guests WHERE "_qs + of_everybody + u" AND "_qs +
+                      is_checked,
+        person);
+    if (!checked) return checked.error();
+    count = *checked;
     for (const auto* tables : {&*answers, &*sealed}) {
         const QString& where = tables == &*answers ? guests_of_everybody : of_everybody;
         for (const QString& table : *tables) {
@@ -424,7 +438,8 @@ Result<std::vector<KeptFacts>> kept_facts(Database& database, Date last_session_
     for (const QString& table : *sealed) {
         health += u"EXISTS (SELECT 1 FROM "_qs + table + u" b WHERE b.person_id = p.id)"_qs;
     }
-    health += u"0"_qs;
+    health += u"EXISTS (SELECT 1 FROM session_guests a WHERE a.person_id = p.id AND "_qs +
+              is_checked + u")"_qs;
     const QString sql =
         u"SELECT p.id, l.last, p.phone <> '' OR p.email <> '', %1 FROM persons p "
         "LEFT JOIN (SELECT g.person_id, max(s.date) AS last FROM session_guests g "

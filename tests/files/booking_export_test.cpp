@@ -142,8 +142,8 @@ TEST(BookingExport, HoldsNothingOfHealthOrConsent) {
         session.guests = {guest};
         return write_booking_csv(session);
     }();
-    guest.screening.health.fill(Answer::yes);
-    guest.screening.today.fill(Answer::yes);
+    guest.screening = {ScreeningOutcome::physician_required, session.date, "own form", "Kai Ohm",
+                       true, session.date, TodayOutcome::not_today, SignatureKind::on_paper};
     guest.guardian_consent = true;
     guest.certified = true;
     guest.breathing = BreathingClass::nervous;

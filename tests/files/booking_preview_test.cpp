@@ -47,7 +47,7 @@ TEST(BookingPreviewTest, ReadsAWholeGuest) {
     EXPECT_EQ(row.guest.email, "mara@lind.example");
     EXPECT_EQ(row.guest.dives_before, 3);
     EXPECT_EQ(row.guest.note, "vegetarian\nwindow seat");
-    EXPECT_EQ(row.guest.screening, Screening{}) << "health is never taken from a list";
+    EXPECT_EQ(row.guest.screening, HealthCheck{}) << "health is never taken from a list";
     EXPECT_FALSE(row.guest.guardian_consent);
 }
 

@@ -51,8 +51,10 @@ protected:
         guest.kit.regulator = "R4";
         guest.kit.lead = Kilograms(6);
         guest.kit.cylinder = Cylinder{CylinderTypeId("steel-12"), Bars(200), Kelvins(293.15)};
-        guest.screening.health[0] = Answer::yes;
-        guest.screening.today[0] = Answer::no;
+        guest.screening.outcome = ScreeningOutcome::physician_required;
+        guest.screening.checked_on = day(2026, 7, 1);
+        guest.screening.checked_by = "Ilja";
+        guest.screening.today = TodayOutcome::clear;
         guest.screening.physician_approval_seen = true;
         guest.guardian_consent = true;
         return guest;
@@ -122,7 +124,7 @@ TEST_F(RemovalTest, PreviewCountsWhatGoesAndWhatStays) {
     EXPECT_EQ(preview.last_session, day(2026, 7, 4));
     EXPECT_EQ(preview.sessions, 2);
     EXPECT_EQ(preview.logged_dives, 1);
-    EXPECT_EQ(preview.health_answers, 4);
+    EXPECT_EQ(preview.health_answers, 2);
     EXPECT_EQ(preview.contacts, 2);
     EXPECT_EQ(preview.notes, 3);
     EXPECT_EQ(preview.mentions, 4);
@@ -153,7 +155,7 @@ TEST_F(RemovalTest, SessionAndLogStayWithoutTheGuest) {
                  guest.measured_rmv || guest.dives_before);
     EXPECT_EQ(guest.phone + guest.email + guest.note + guest.kit.mask + guest.kit.suit, "");
     EXPECT_EQ(guest.language, "en");
-    EXPECT_EQ(guest.screening, Screening{});
+    EXPECT_EQ(guest.screening, HealthCheck{});
     EXPECT_FALSE(guest.guardian_consent);
     EXPECT_EQ(guest.kit.cylinder, before.session.guests[0].kit.cylinder);
     EXPECT_EQ(guest.kit.lead, before.session.guests[0].kit.lead);
@@ -193,7 +195,7 @@ TEST_F(RemovalTest, ASessionWithARemovedGuestCanBeSavedAndTheGuestNamedAnew) {
 TEST_F(RemovalTest, OnlyHealthOrOnlyContactsGoWhereThatIsAsked) {
     must(removal().remove(kept_, KeptKind::health));
     Guest guest = must(sessions().load(first_)).session.guests[0];
-    EXPECT_EQ(guest.screening, Screening{});
+    EXPECT_EQ(guest.screening, HealthCheck{});
     EXPECT_EQ(guest.phone, "664 1234-0987");
     EXPECT_EQ(must(removal().preview(kept_)).health_answers, 0);
     must(removal().remove(kept_, KeptKind::contacts));
@@ -213,14 +215,14 @@ TEST_F(RemovalTest, WhatALaterSchemaAddsGoesToo) {
     test::run(*database_, u"ALTER TABLE persons ADD COLUMN nickname TEXT"_qs);
     test::run(*database_, u"UPDATE session_guests SET checked_by = 'Sprotte'"_qs);
     test::run(*database_, u"UPDATE persons SET nickname = 'Quendi'"_qs);
-    test::run(*database_, u"CREATE TABLE health_records (id INTEGER PRIMARY KEY, person_id INTEGER "
-                          "REFERENCES persons, sealed BLOB)"_qs);
     test::run(*database_, u"CREATE TABLE later_answers (session_id INTEGER, guest_id TEXT, "
                           "answer TEXT)"_qs);
-    test::run(*database_, u"INSERT INTO health_records (person_id) SELECT id FROM persons"_qs);
+    test::run(*database_, u"INSERT INTO health_records (person_id, kind, version, made_at, nonce, "
+                          "sealed) SELECT id, 'signature', 1, '2026-07-04T08:00:00Z', x'00', x'00' "
+                          "FROM persons"_qs);
     test::run(*database_, u"INSERT INTO later_answers SELECT session_id, guest_id, 'yes' "
                           "FROM session_guests"_qs);
-    EXPECT_EQ(must(removal().preview(kept_)).health_answers, 4 + 2 + 2);
+    EXPECT_EQ(must(removal().preview(kept_)).health_answers, 2 + 2 + 2);
     must(removal().remove(kept_, KeptKind::identity));
     EXPECT_EQ(test::number(*database_, u"SELECT count(*) FROM session_guests "
                                        "WHERE checked_by = 'Sprotte'"_qs), 1);
