@@ -61,7 +61,7 @@ TEST(RosterEdits, APersonOnRecordBringsWhatLastsAndNothingElse) {
     Guest guest;
     guest.id = GuestId("guest-1");
     guest.note = "own note";
-    guest.screening.health[0] = Answer::yes;
+    guest.screening.outcome = ScreeningOutcome::physician_required;
     ASSERT_TRUE(nothing_lasting(guest));
     fill_lasting(guest, known);
     EXPECT_EQ(guest.name, "Ana Müller");
@@ -70,8 +70,8 @@ TEST(RosterEdits, APersonOnRecordBringsWhatLastsAndNothingElse) {
     ASSERT_TRUE(guest.measured_rmv.has_value());
     EXPECT_DOUBLE_EQ(guest.measured_rmv->value(), 22.0);
     EXPECT_EQ(guest.id, GuestId("guest-1"));
-    EXPECT_EQ(guest.screening.health[0], Answer::yes);
-    EXPECT_EQ(guest.screening.health[1], Answer::unanswered);
+    EXPECT_EQ(guest.screening.outcome, ScreeningOutcome::physician_required);
+    EXPECT_FALSE(guest.screening.checked_on);
     EXPECT_FALSE(guest.guardian_consent);
     EXPECT_EQ(guest.kit, Kit());
     EXPECT_EQ(guest.note, "own note");

@@ -29,8 +29,8 @@ inline Guest ready_guest(const std::string& id, const std::string& name) {
     guest.id = GuestId(id);
     guest.name = name;
     guest.birth_date = day(1990, 5, 17);
-    guest.screening.health.fill(Answer::no);
-    guest.screening.today.fill(Answer::no);
+    guest.screening = {ScreeningOutcome::clear, day(2026, 7, 3), present_edition, "Mara Lind", false,
+                       std::nullopt, TodayOutcome::clear, SignatureKind::on_paper};
     guest.kit = {"5 mm M", "M", "40-41", "standard", "R" + id, Kilograms(5.0),
                  Cylinder{CylinderTypeId("steel-12"), Bars(200.0), Kelvins(Celsius(20.0))}};
     guest.group = GroupId("group-1");

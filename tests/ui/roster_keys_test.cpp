@@ -27,25 +27,34 @@ TEST_F(RosterTest, AGuestIsTakenInWithoutTheMouse) {
     EXPECT_EQ(guest(0).group, GroupId("group-1"));
 
     press(Qt::Key_C, Qt::AltModifier);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return child<QWidget>("answer_lungs")->isVisible(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return child<QWidget>("open_questions")->isVisible(); }));
     press(Qt::Key_Escape);
     EXPECT_EQ(focus_name(), "guest_table");
     press(Qt::Key_Return);
-    EXPECT_EQ(focus_name(), "answer_lungs_open") << "Return goes to the page shown";
-    // No, no, yes, then no to all that follow: the questions of the day come after those of health.
-    type("nny");
-    for (std::size_t i = 3; i < health_theme_count + today_question_count; ++i) type("n");
-    EXPECT_EQ(guest(0).screening.health[1], Answer::no);
-    EXPECT_EQ(guest(0).screening.health[2], Answer::yes);
-    EXPECT_EQ(guest(0).screening.today[5], Answer::no);
-    EXPECT_EQ(text_of("screening_outcome"), "Physician first");
+    EXPECT_EQ(focus_name(), "open_questions") << "Return goes to the page shown";
+    press(Qt::Key_Space);
+    EXPECT_EQ(focus_name(), "answer_lungs_open");
+    // No to the lungs; a yes to the heart unfolds its closer questions, and the third is a yes.
+    type("ny");
+    EXPECT_EQ(focus_name(), "answer_heart_pressure_open");
+    type("nnynn");
+    EXPECT_EQ(focus_name(), "answer_exercise_open") << "nobody under 45 is asked what comes between";
+    type("nnnnnnnn");
+    EXPECT_EQ(focus_name(), "answer_cold_or_blocked_ears_open");
+    type("nnnnnn");
     EXPECT_EQ(focus_name(), "answer_cannot_swim_no");
+    EXPECT_EQ(text_of("draft_outcome"), "Comes to: Physician first · Clear today");
     press(Qt::Key_Up);
     EXPECT_EQ(focus_name(), "answer_unwilling_or_very_afraid_no");
     press(Qt::Key_Right);
-    EXPECT_EQ(guest(0).screening.today[4], Answer::yes);
+    EXPECT_EQ(text_of("draft_outcome"), "Comes to: Physician first · Not today");
     press(Qt::Key_Left);
-    EXPECT_EQ(guest(0).screening.today[4], Answer::no);
+    EXPECT_EQ(guest(0).screening, HealthCheck()) << "nothing is recorded before Record";
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(guest(0).screening.outcome, ScreeningOutcome::physician_required);
+    EXPECT_EQ(guest(0).screening.today, TodayOutcome::clear);
+    EXPECT_EQ(text_of("screening_outcome"), "Physician first");
+    EXPECT_EQ(focus_name(), "open_questions");
 
     press(Qt::Key_I, Qt::AltModifier);
     ASSERT_TRUE(QTest::qWaitFor([&] { return child<QWidget>("suit_edit")->isVisible(); }));
@@ -75,19 +84,21 @@ TEST_F(RosterTest, AGuestIsTakenInWithoutTheMouse) {
 TEST_F(RosterTest, AnAnswerIsOneStopForTheTabKey) {
     open(session_with({"Ana"}));
     click("page_screening");
+    click("open_questions");
     child<QWidget>("answer_lungs_no")->setFocus();
     press(Qt::Key_Tab);
-    EXPECT_EQ(focus_name(), "answer_heart_and_blood_no");
+    EXPECT_EQ(focus_name(), "answer_heart_and_blood_open");
     press(Qt::Key_Tab, Qt::ShiftModifier);
-    EXPECT_EQ(focus_name(), "answer_lungs_no");
+    EXPECT_EQ(focus_name(), "answer_lungs_open");
 }
 
 TEST_F(RosterTest, AnAnswerInTheScrolledPartComesIntoSight) {
     open(session_with({"Ana"}));
     click("page_screening");
+    click("open_questions");
     child<QWidget>("answer_lungs_no")->setFocus();
-    for (int i = 0; i < 17; ++i) press(Qt::Key_Down);
-    EXPECT_EQ(focus_name(), "answer_cannot_swim_no");
+    for (int i = 0; i < 16; ++i) press(Qt::Key_Down);
+    EXPECT_EQ(focus_name(), "answer_cannot_swim_open");
     const QWidget* last = QApplication::focusWidget();
     const auto* area = child<QScrollArea>("page_area_1");
     const QPoint place = last->mapTo(area->viewport(), last->rect().center());
@@ -148,6 +159,12 @@ TEST_F(RosterTest, EveryControlHasANameForScreenReaders) {
         click(page);
         expect_named(page);
     }
+    click("page_screening");
+    click("open_questions");
+    expect_named("questions");
+    click("close_check");
+    click("open_own_form");
+    expect_named("own form");
     click_row(0);
     click_row(1, Qt::ControlModifier);
     expect_named("several");
@@ -156,6 +173,8 @@ TEST_F(RosterTest, EveryControlHasANameForScreenReaders) {
 TEST_F(RosterTest, EveryControlHasAnObjectName) {
     open(session_with({"Ana"}));
     click("crew_toggle");
+    click("page_screening");
+    click("open_questions");
     for (const auto* widget : tab_->findChildren<QWidget*>()) {
         const bool control = widget->focusPolicy() != Qt::NoFocus &&
                              !widget->objectName().startsWith(QStringLiteral("qt_")) &&
@@ -171,7 +190,7 @@ TEST_F(RosterTest, NoTwoControlsInSightShareAMnemonic) {
     Session session = session_with({"Ana"});
     session.guests[0].birth_date = day(2012, 1, 1);
     open(session);
-    for (const char* page : {"page_person", "page_screening", "page_kit"}) {
+    for (const char* page : {"page_person", "page_screening", "open_questions", "page_kit"}) {
         click(page);
         std::map<QString, std::string> seen;
         const auto note = [&](const QWidget* widget, const QString& text) {

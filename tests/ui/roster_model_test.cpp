@@ -92,7 +92,7 @@ TEST_F(GuestModelTest, WhatStandsAgainstAGuestIsSaid) {
     session.guests[1].group = GroupId();
     session.guests[1].kit.mask.clear();
     session.guests[1].kit.cylinder.reset();
-    session.guests[2].screening.health[0] = Answer::yes;
+    session.guests[2].screening.outcome = ScreeningOutcome::physician_required;
     open(session);
     EXPECT_EQ(cell(0, GuestColumn::age), "13");
     EXPECT_EQ(cell(0, GuestColumn::consent), "Missing");

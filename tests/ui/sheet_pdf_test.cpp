@@ -72,8 +72,7 @@ TEST_F(SheetPdf, HoldsNothingPrivate) {
                 Date{std::chrono::year(1987), std::chrono::month(11), std::chrono::day(23)};
             guest.body_mass = Kilograms(137.0);
             guest.body_height = Meters(1.93);
-            guest.screening.health.fill(Answer::no);
-            guest.screening.health[0] = Answer::yes;
+            guest.screening.outcome = ScreeningOutcome::physician_required;
             guest.screening.physician_approval_seen = true;
         }
         session.site.emergency_plan = "SECRETPLAN";
@@ -245,7 +244,7 @@ TEST_F(BriefingTabTest, AStopTakesTheCardAwayAtOnce) {
     tab.show();
     const QStringList before = words_on(tab.preview()->pages().front());
     ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
-        session.guests[1].screening.health[0] = Answer::unanswered;
+        session.guests[1].screening.outcome = ScreeningOutcome::unanswered;
     }).has_value());
     const QStringList after = words_on(tab.preview()->pages().front());
     EXPECT_TRUE(before.join(u' ').contains(QStringLiteral("Oluwaseun")));
@@ -276,7 +275,7 @@ TEST_F(BriefingTabTest, OutOfSightNothingIsSetUntilItIsShown) {
 
 TEST_F(BriefingTabTest, ADecisionWithItsReasonGivesTheCardBack) {
     ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
-        session.guests[0].screening.health[0] = Answer::unanswered;
+        session.guests[0].screening.outcome = ScreeningOutcome::unanswered;
     }).has_value());
     BriefingTab tab(document_);
     tab.show();
@@ -309,7 +308,7 @@ TEST_F(BriefingTabTest, ADecisionWithItsReasonGivesTheCardBack) {
 
 TEST_F(BriefingTabTest, ShowAsksForWhatStopsTheCard) {
     ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
-        session.guests[1].screening.health[0] = Answer::unanswered;
+        session.guests[1].screening.outcome = ScreeningOutcome::unanswered;
     }).has_value());
     BriefingTab tab(document_);
     tab.show();

@@ -115,14 +115,40 @@ TEST(ErrorWordsTest, LongAndUnprintableTextIsCut) {
     EXPECT_LT(words(error).size(), 300);
 }
 
-TEST(NameWords, QuestionsAreOurOwnAndEndWithAQuestionMark) {
-    for (std::size_t i = 0; i < health_theme_count; ++i) {
-        EXPECT_TRUE(question(static_cast<HealthTheme>(i)).endsWith(u'?'));
-        EXPECT_FALSE(label(static_cast<HealthTheme>(i)).isEmpty());
-    }
+TEST(NameWords, QuestionsOfTheDayEndWithAQuestionMark) {
     for (std::size_t i = 0; i < today_question_count; ++i) {
         EXPECT_TRUE(question(static_cast<TodayQuestion>(i)).endsWith(u'?'));
+        EXPECT_FALSE(label(static_cast<TodayQuestion>(i)).isEmpty());
     }
+}
+
+TEST(NameWords, OutcomesOfACheckHaveLabels) {
+    for (int i = 0; i < 4; ++i) {
+        EXPECT_FALSE(label(static_cast<ScreeningOutcome>(i)).isEmpty()) << i;
+        EXPECT_FALSE(label(static_cast<TodayOutcome>(i)).isEmpty()) << i;
+    }
+    for (int i = 0; i < 3; ++i) EXPECT_FALSE(label(static_cast<SignatureKind>(i)).isEmpty()) << i;
+    EXPECT_EQ(edition_words("Leadline 1").toStdString(), "edition Leadline 1");
+    EXPECT_EQ(edition_words(own_form_edition).toStdString(), "by the centre's own form");
+    EXPECT_TRUE(edition_words({}).isEmpty());
+}
+
+TEST(FindingWordsTest, OfScreeningSayWhatToAskAndNameNoIllness) {
+    Finding finding;
+    finding.code = FindingCode::screening_out_of_date;
+    finding.text = "2025-05-03";
+    finding.values = {12};
+    EXPECT_EQ(words(finding, {}, UnitSystem::metric).what.toStdString(),
+              "The health check of 3 May 2025 counts for 12 months and is out of date.");
+    finding.text.clear();
+    EXPECT_EQ(words(finding, {}, UnitSystem::metric).what.toStdString(),
+              "The day of the health check is not on record.");
+    finding = {};
+    finding.code = FindingCode::screening_today_flagged;
+    finding.severity = Severity::stop;
+    const QString stop = words(finding, {}, UnitSystem::metric).remedy;
+    finding.severity = Severity::caution;
+    EXPECT_NE(words(finding, {}, UnitSystem::metric).remedy, stop);
 }
 
 TEST(NameWords, LanguagesHaveNamesAndUnknownTagsStay) {

@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QFile>
 
+#include "core/files/questionnaire_file.h"
 #include "core/files/retention_file.h"
 #include "core/files/rule_file.h"
 
@@ -51,6 +52,16 @@ Result<RetentionRules> load_retention_rules() {
                              resource_text(QStringLiteral("schema/retention.schema.json")));
     if (rules) return rules;
     Error error = rules.error();
+    error.place = file.toStdString() + error.place;
+    return error;
+}
+
+Result<Questionnaire> load_questionnaire() {
+    const QString file = QStringLiteral("screening/questions-1.json");
+    Result<Questionnaire> questionnaire = read_questionnaire(
+        resource_text(file), resource_text(QStringLiteral("schema/questions.schema.json")));
+    if (questionnaire) return questionnaire;
+    Error error = questionnaire.error();
     error.place = file.toStdString() + error.place;
     return error;
 }

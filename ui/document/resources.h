@@ -7,6 +7,7 @@
 #include "core/physics/result.h"
 #include "core/planning/retention.h"
 #include "core/planning/rules.h"
+#include "core/planning/screening.h"
 
 namespace leadline {
 
@@ -18,5 +19,7 @@ Result<RuleBook> load_rule_book();
 
 /// How long the centre keeps what it knows of a guest.
 Result<RetentionRules> load_retention_rules();
+/// The health questions built into the program.
+Result<Questionnaire> load_questionnaire();
 
 }  // namespace leadline

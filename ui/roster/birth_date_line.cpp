@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <array>
 
+#include "ui/words/quantity_text.h"
+
 namespace leadline {
 namespace {
 

@@ -31,6 +31,7 @@ public:
     explicit GuestEditor(SessionDocument& document, QWidget* parent = nullptr);
 
     void set_guest_finder(GuestFinder finder);
+    [[nodiscard]] ScreeningPage* screening() const { return screening_; }
     /// Shows another guest; the same one again only refreshes.
     void show_guest(const GuestId& guest);
     [[nodiscard]] const GuestId& guest() const { return desk_.guest_id(); }

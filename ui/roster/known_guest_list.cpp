@@ -7,7 +7,7 @@
 #include <QStandardItemModel>
 #include <algorithm>
 
-#include "ui/roster/birth_date_line.h"
+#include "ui/words/quantity_text.h"
 
 namespace leadline {
 namespace {

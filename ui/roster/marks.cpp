@@ -71,6 +71,16 @@ Mark mark_of(ScreeningOutcome outcome) {
     return Mark::open;
 }
 
+Mark mark_of(TodayOutcome outcome) {
+    switch (outcome) {
+        case TodayOutcome::clear: return Mark::done;
+        case TodayOutcome::unanswered: return Mark::open;
+        case TodayOutcome::with_care: return Mark::caution;
+        case TodayOutcome::not_today: return Mark::stop;
+    }
+    return Mark::open;
+}
+
 QString plain_tip(const QString& text) {
     if (text.isEmpty()) return {};
     QString escaped = text.toHtmlEscaped();

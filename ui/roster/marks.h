@@ -17,6 +17,7 @@ enum class Mark { none, done, open, note, caution, stop };
 QIcon mark_icon(Mark mark, const QPalette& palette);
 Mark mark_of(Severity severity);
 Mark mark_of(ScreeningOutcome outcome);
+Mark mark_of(TodayOutcome outcome);
 
 /// A tooltip that shows the text as it is, line breaks included, whatever signs a name may hold.
 QString plain_tip(const QString& text);

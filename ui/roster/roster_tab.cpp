@@ -205,6 +205,8 @@ void RosterTab::connect_parts() {
     connect(table_->selectionModel(), &QItemSelectionModel::selectionChanged, this,
             &RosterTab::selection_changed);
     connect(editor_, &GuestEditor::left, this, [this] { table_->setFocus(); });
+    connect(editor_->screening(), &ScreeningPage::answers_kept_chosen, this,
+            &RosterTab::answers_kept_chosen);
     connect(editor_, &GuestEditor::unread_complaint, notice_, &NoticeStrip::say);
     connect(crew_, &CrewPanel::refused, notice_, &NoticeStrip::say);
     connect(crew_, &CrewPanel::opened, this, [this](bool open) {
@@ -358,6 +360,18 @@ void RosterTab::edit_selected() {
 
 void RosterTab::set_guest_finder(GuestFinder finder) {
     editor_->set_guest_finder(std::move(finder));
+}
+
+void RosterTab::set_health_access(HealthAccess* access) {
+    editor_->screening()->set_health_access(access);
+}
+
+void RosterTab::set_check_finder(CheckFinder finder) {
+    editor_->screening()->set_check_finder(std::move(finder));
+}
+
+void RosterTab::set_answers_kept(AnswersKept kept) {
+    editor_->screening()->set_answers_kept(kept);
 }
 
 void RosterTab::set_dive_finder(DiveFinder finder) { crew_->set_dive_finder(std::move(finder)); }

@@ -8,6 +8,7 @@
 #include "ui/document/session_document.h"
 #include "ui/roster/earlier_dives_dialog.h"
 #include "ui/roster/known_guest_list.h"
+#include "ui/roster/screening_page.h"
 
 class QAction;
 class QBoxLayout;
@@ -40,6 +41,13 @@ public:
     void set_guest_finder(GuestFinder finder);
     /// Where dives that staff made before are looked up by name.
     void set_dive_finder(DiveFinder finder);
+    /// How answers about health are sealed. nullptr, and until this is called: they are not, and
+    /// only outcomes are kept.
+    void set_health_access(HealthAccess* access);
+    /// Where a returning guest's last health check is looked up.
+    void set_check_finder(CheckFinder finder);
+    /// Which answers the centre keeps sealed.
+    void set_answers_kept(AnswersKept kept);
     /// Chooses a guest, a group or a member of staff and puts the focus where it can be edited.
     /// Nothing happens for the session as a whole or for somebody who is gone.
     void show_subject(const Subject& subject);
@@ -59,6 +67,9 @@ public:
     std::function<QString()> choose_guest_file;
 
     [[nodiscard]] QSize sizeHint() const override;
+
+Q_SIGNALS:
+    void answers_kept_chosen(AnswersKept kept);
 
 protected:
     void changeEvent(QEvent* event) override;

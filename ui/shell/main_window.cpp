@@ -160,6 +160,7 @@ void MainWindow::build_tabs() {
     tabs_->addTab(debrief_, tr("&5 Debrief"));
     roster_->set_guest_finder([this](const QString& text) { return keeper_.find_guests(text); });
     if (keeper_.has_database()) {
+        connect_screening();
         roster_->set_dive_finder([this](const std::string& name, Date date, TimeOfDay time) {
             return keeper_.find_dives(name, date, time);
         });
@@ -167,6 +168,18 @@ void MainWindow::build_tabs() {
     site_->set_site_finder([this] { return keeper_.sites(); });
     connect(briefing_, &BriefingTab::subject_requested, this,
             [this](const Subject& subject) { show_subject(subject, roster_tab); });
+}
+
+void MainWindow::connect_screening() {
+    const QString setting = QStringLiteral("answers_kept");
+    const QString all = QStringLiteral("all");
+    roster_->set_check_finder([this](const Guest& guest) { return keeper_.last_check(guest); });
+    roster_->set_answers_kept(keeper_.setting(setting) == all ? AnswersKept::all
+                                                              : AnswersKept::flagged);
+    connect(roster_, &RosterTab::answers_kept_chosen, this, [this, setting, all](AnswersKept kept) {
+        keeper_.put_setting(setting,
+                            kept == AnswersKept::all ? all : QStringLiteral("flagged"));
+    });
 }
 
 void MainWindow::build_notice() {
@@ -233,7 +246,7 @@ bool MainWindow::write_session_file() {
         show_message(words(done.error()), Severity::stop);
         return false;
     }
-    show_message(tr("Written to %1. The file holds health answers: keep it safe.").arg(path),
+    show_message(tr("Written to %1. The file holds names and who may dive: keep it safe.").arg(path),
                  Severity::note);
     return true;
 }

@@ -59,6 +59,7 @@ protected:
 private:
     friend class WindowActions;
     void build_tabs();
+    void connect_screening();
     void build_notice();
     void build_message_line();
     void show_finding(const Finding& finding);

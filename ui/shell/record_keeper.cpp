@@ -192,6 +192,18 @@ Result<std::vector<EarlierDive>> RecordKeeper::find_dives(const std::string& nam
     return StaffStore(*database_).earlier_dives_of(name, date, time, days_that_count);
 }
 
+std::optional<HealthCheck> RecordKeeper::last_check(const Guest& guest) {
+    if (!database_) return std::nullopt;
+    return CheckStore(*database_)
+        .last_check(guest.name, guest.birth_date, row_)
+        .value_or(std::nullopt);
+}
+
+Result<std::vector<SessionToCome>> RecordKeeper::sessions_to_come(Date from) {
+    if (!database_) return std::vector<SessionToCome>{};
+    return CheckStore(*database_).to_come(from);
+}
+
 std::vector<Site> RecordKeeper::sites() {
     if (!database_) return {};
     return SiteStore(*database_).list().value_or({});

@@ -6,6 +6,7 @@
 #include <memory>
 #include <optional>
 
+#include "core/records/check_store.h"
 #include "core/records/database.h"
 #include "core/records/guest_store.h"
 #include "core/records/session_store.h"
@@ -73,6 +74,10 @@ public:
     std::vector<KnownGuest> find_guests(const QString& text);
     /// Dives by the logs on record of somebody of this name in the seven days before a time.
     Result<std::vector<EarlierDive>> find_dives(const std::string& name, Date date, TimeOfDay time);
+    /// The last health check of a guest in another session on record.
+    std::optional<HealthCheck> last_check(const Guest& guest);
+    /// Sessions on record from a day on, as far as the red list needs them.
+    Result<std::vector<SessionToCome>> sessions_to_come(Date from);
     std::vector<Site> sites();
     std::optional<QString> setting(const QString& name);
     void put_setting(const QString& name, const QString& value);

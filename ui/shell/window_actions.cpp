@@ -14,6 +14,7 @@
 
 #include "core/files/session_file.h"
 #include "ui/document/session_document.h"
+#include "ui/roster/red_list_dialog.h"
 #include "ui/roster/roster_tab.h"
 #include "ui/shell/backups_dialog.h"
 #include "ui/shell/main_window.h"
@@ -52,6 +53,7 @@ QString sample_folder() {
 WindowActions::WindowActions(MainWindow& window) : QObject(&window), window_(window) {
     build_session_menu();
     build_edit_menu();
+    build_records_menu();
     build_view_menu();
     build_help_menu();
     if (window_.keeper_.setting(units_setting) == QStringLiteral("imperial")) {
@@ -71,24 +73,6 @@ void WindowActions::build_session_menu() {
     open->setShortcut(QKeySequence::Open);
     open->setObjectName(QStringLiteral("action_open"));
     add_samples(*menu->addMenu(tr("Open a s&ample")));
-    QAction* recorded =
-        menu->addAction(tr("Sessions on &record…"), this, &WindowActions::open_recorded);
-    recorded->setShortcut(QKeySequence(tr("Ctrl+Shift+O")));
-    recorded->setEnabled(window_.keeper_.has_database());
-    recorded->setObjectName(QStringLiteral("action_recorded"));
-    connect(&window_.keeper_, &RecordKeeper::database_changed, recorded,
-            [recorded, this] { recorded->setEnabled(window_.keeper_.has_database()); });
-    // Also when the records could not be opened: that is when a copy is wanted.
-    QAction* copies =
-        menu->addAction(tr("&Copies of the records…"), this, &WindowActions::show_copies);
-    copies->setEnabled(!window_.keeper_.wanted_path().isEmpty());
-    copies->setObjectName(QStringLiteral("action_copies"));
-    QAction* people = menu->addAction(tr("&Guests on record…"), this, &WindowActions::open_people);
-    people->setShortcut(QKeySequence(tr("Ctrl+Shift+G")));
-    people->setEnabled(window_.keeper_.has_database());
-    people->setObjectName(QStringLiteral("action_people"));
-    connect(&window_.keeper_, &RecordKeeper::database_changed, people,
-            [people, this] { people->setEnabled(window_.keeper_.has_database()); });
     menu->addSeparator();
     QAction* write = menu->addAction(tr("&Write to a file…"), this, &WindowActions::export_session);
     write->setShortcut(QKeySequence(tr("Ctrl+Shift+S")));
@@ -99,6 +83,35 @@ void WindowActions::build_session_menu() {
     menu->addSeparator();
     QAction* quit = menu->addAction(tr("&Quit"), &window_, &QWidget::close);
     quit->setShortcut(QKeySequence::Quit);
+}
+
+void WindowActions::build_records_menu() {
+    QMenu* menu = window_.menuBar()->addMenu(tr("&Records"));
+    menu->setObjectName(QStringLiteral("records_menu"));
+    const auto add = [&](const QString& name, const char* object_name, const QString& keys,
+                         void (WindowActions::*act)()) {
+        QAction* action = menu->addAction(name, this, act);
+        action->setObjectName(QLatin1String(object_name));
+        action->setShortcut(QKeySequence(keys));
+        return action;
+    };
+    const auto with_database = [&](QAction* action) {
+        action->setEnabled(window_.keeper_.has_database());
+        connect(&window_.keeper_, &RecordKeeper::database_changed, action,
+                [action, this] { action->setEnabled(window_.keeper_.has_database()); });
+    };
+    with_database(add(tr("&Sessions on record…"), "action_recorded", tr("Ctrl+Shift+O"),
+                      &WindowActions::open_recorded));
+    with_database(add(tr("&Guests on record…"), "action_people", tr("Ctrl+Shift+G"),
+                      &WindowActions::open_people));
+    QAction* red_list = add(tr("&Red list…"), "action_red_list", tr("Ctrl+Shift+R"),
+                            &WindowActions::open_red_list);
+    red_list->setToolTip(tr("Who must still see a physician, bring consent, answer or renew."));
+    with_database(red_list);
+    menu->addSeparator();
+    // Also when the records could not be opened: that is when a copy is wanted.
+    add(tr("&Copies of the records…"), "action_copies", {}, &WindowActions::show_copies)
+        ->setEnabled(!window_.keeper_.wanted_path().isEmpty());
 }
 
 void WindowActions::add_samples(QMenu& menu) {
@@ -196,6 +209,18 @@ void WindowActions::open_people() {
     if (!window_.keeper_.has_database()) return;
     PeopleDialog dialog(window_.keeper_, window_.document_.units(), &window_);
     dialog.exec();
+}
+
+void WindowActions::open_red_list() {
+    RedListDialog dialog(window_.keeper_.sessions_to_come(today()), window_.document_.rules(),
+                         &window_);
+    if (dialog.exec() != QDialog::Accepted || !dialog.chosen_session()) return;
+    if (window_.keeper_.current_row() != dialog.chosen_session()) {
+        if (const Result<Done> done = window_.keeper_.open_row(*dialog.chosen_session()); !done) {
+            return window_.show_message(words(done.error()), Severity::stop);
+        }
+    }
+    window_.show_subject(dialog.chosen_guest(), MainWindow::roster_tab);
 }
 
 void WindowActions::export_session() { window_.write_session_file(); }

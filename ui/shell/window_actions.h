@@ -17,6 +17,7 @@ public:
 
 private:
     void build_session_menu();
+    void build_records_menu();
     void build_edit_menu();
     void build_view_menu();
     void build_help_menu();
@@ -25,6 +26,7 @@ private:
     void open_recorded();
     void show_copies();
     void open_people();
+    void open_red_list();
     void export_session();
     void set_units_imperial(bool imperial);
     void set_dark(bool dark);

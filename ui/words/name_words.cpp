@@ -139,6 +139,20 @@ QString edition_words(const std::string& edition) {
     return tr("edition %1").arg(QString::fromStdString(edition));
 }
 
+QString needed(FindingCode code) {
+    switch (code) {
+        case FindingCode::birth_date_missing: return tr("birth date");
+        case FindingCode::consent_missing: return tr("guardian's consent");
+        case FindingCode::screening_unanswered: return tr("health questions");
+        case FindingCode::screening_physician: return tr("physician's release");
+        case FindingCode::screening_does_not_dive: return tr("to be told: does not dive");
+        case FindingCode::screening_out_of_date: return tr("health check anew");
+        case FindingCode::screening_in_future: return tr("date of the health check");
+        case FindingCode::approval_older_than_check: return tr("physician's release anew");
+        default: return {};
+    }
+}
+
 QString label(TodayQuestion question) {
     switch (question) {
         case TodayQuestion::cold_or_blocked_ears: return tr("Cold or blocked ears");

@@ -31,6 +31,9 @@ QString question(TodayQuestion question);
 /// The edition of a check as people read it: "by the centre's own form", "edition Leadline 1";
 /// empty for one not known.
 QString edition_words(const std::string& edition);
+/// What a guest must still bring or be told, in two or three words: "physician's release"; empty for
+/// findings that are no such thing.
+QString needed(FindingCode code);
 /// "suit" -> "suit": the items of Finding::text for kit_missing.
 QString kit_item(const QString& raw);
 /// Name of a language in the window's language: "de" -> "German". The tag itself when unknown.
