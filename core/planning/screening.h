@@ -64,6 +64,9 @@ inline constexpr const char* present_edition = "Leadline 1";
 /// Edition of a check made with the centre's own form on paper, of which only the outcome is kept.
 inline constexpr const char* own_form_edition = "own form";
 
+/// Edition of answers kept by a program before 'Leadline 1'.
+inline constexpr const char* earlier_edition = "before Leadline 1";
+
 /// What the check means for the dive: a release that was seen makes 'physician first' clear, and
 /// changes nothing else.
 ScreeningOutcome outcome(const HealthCheck& check);

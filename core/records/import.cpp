@@ -5,6 +5,7 @@
 #include <QUuid>
 #include <QVariant>
 #include <nlohmann/json.hpp>
+#include <sqlite3.h>
 #include <set>
 #include <string>
 #include <utility>
@@ -170,6 +171,8 @@ Result<Done> fill(const QSqlDatabase& database, const Json& file, const GoOn& go
     if (!free) return free;
     Result<Transaction> transaction = Transaction::begin_writing(database);
     if (!transaction) return transaction.error();
+    // Rows that triggers once made are in the file too.
+    sqlite3_db_config(sqlite_handle(database), SQLITE_DBCONFIG_ENABLE_TRIGGER, 0, nullptr);
     // A migration may have put rows of its own.
     const Result<Done> emptied = empty_tables(database, *names);
     if (!emptied) return emptied;
@@ -184,6 +187,7 @@ Result<Done> fill(const QSqlDatabase& database, const Json& file, const GoOn& go
         }
     }
     return in_turn([&] { return fill_sequences(database, file); },
+                   [&] { return rebuild_indexes(database); },
                    [&] { return transaction->commit(); });
 }
 

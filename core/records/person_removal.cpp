@@ -7,6 +7,7 @@
 #include <array>
 #include <string>
 
+#include "core/records/audit_trail.h"
 #include "core/records/statement.h"
 
 namespace leadline {
@@ -313,6 +314,37 @@ Result<Done> count_answers(const QSqlDatabase& database, qint64 person, int& cou
     return Done{};
 }
 
+/// Notes in the audit trail which sealed records are about to go. The vault may be locked, and this
+/// may be another thread's connection: the next unlock seals the entries.
+Result<Done> note_sealed(Database& database, qint64 person, const std::string& who) {
+    struct Sealed {
+        qint64 row = 0;
+        qint64 person = 0;
+        std::string kind;
+    };
+    const auto records =
+        Statement(database.connection(),
+                  everybody + u"SELECT id, person_id, kind FROM health_records WHERE "_qs +
+                      of_everybody + u" ORDER BY id"_qs)
+            .all(
+                [](Row& row) {
+                    Sealed sealed;
+                    sealed.row = row.number();
+                    sealed.person = row.number();
+                    sealed.kind = row.text();
+                    return sealed;
+                },
+                person);
+    if (!records) return records.error();
+    AuditTrail trail(database);
+    for (const Sealed& sealed : *records) {
+        const Result<Done> noted = trail.append(
+            {AuditEvent::record_erased, who, sealed.person, sealed.row, sealed.kind}, nullptr);
+        if (!noted) return noted;
+    }
+    return Done{};
+}
+
 QStringList copies_beside(const QString& path) {
     const QFileInfo info(path);
     QStringList copies;
@@ -386,13 +418,17 @@ Result<RemovalPreview> PersonRemoval::preview(qint64 person) {
     return preview;
 }
 
-Result<RemovalOutcome> PersonRemoval::remove(qint64 person, KeptKind kind) {
+Result<RemovalOutcome> PersonRemoval::remove(qint64 person, KeptKind kind,
+                                             const std::string& who) {
     const QSqlDatabase database = database_.connection();
     {
         Result<Transaction> transaction = Transaction::begin_writing(database);
         if (!transaction) return transaction.error();
         const Result<Done> done = in_turn(
             [&] { return check_is_there(database, person); },
+            [&] {
+                return kind == KeptKind::contacts ? Done{} : note_sealed(database_, person, who);
+            },
             [&]() -> Result<Done> {
                 switch (kind) {
                     case KeptKind::health: return remove_health(database, person);

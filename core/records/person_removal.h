@@ -53,7 +53,9 @@ public:
     /// column becomes empty, those of later schemas too. The whole name (of two words or more) is
     /// replaced in the title, the reasons of overrules and the notes of these sessions. Afterwards
     /// the index of the search is written anew without the person, and the write-ahead file emptied.
-    Result<RemovalOutcome> remove(qint64 person, KeptKind kind);
+    /// The audit trail says which sealed records went.
+    /// @param who  who asked for it, for the trail; empty: not known
+    Result<RemovalOutcome> remove(qint64 person, KeptKind kind, const std::string& who = {});
 
     /// Deletes older copies of the records beside the file.
     /// @returns how many; file_unwritable for the first that could not be deleted

@@ -10,11 +10,25 @@ namespace leadline {
 
 Result<QStringList> table_names(const QSqlDatabase& database) {
     const auto names =
-        Statement(database, u"SELECT name FROM sqlite_master WHERE type = 'table' "
-                            "AND name NOT LIKE 'sqlite\\_%' ESCAPE '\\' ORDER BY name"_qs)
+        Statement(database, u"SELECT name FROM pragma_table_list WHERE schema = 'main' "
+                            "AND type = 'table' AND name NOT LIKE 'sqlite\\_%' ESCAPE '\\' "
+                            "ORDER BY name"_qs)
             .all([](Row& row) { return row.qtext(); });
     if (!names) return names.error();
     return QStringList(names->begin(), names->end());
+}
+
+Result<Done> rebuild_indexes(const QSqlDatabase& database) {
+    const auto names = Statement(database, u"SELECT name FROM pragma_table_list "
+                                           "WHERE schema = 'main' AND type = 'virtual'"_qs)
+                           .all([](Row& row) { return row.qtext(); });
+    if (!names) return names.error();
+    for (const QString& name : *names) {
+        const Result<Done> rebuilt = execute(
+            database, u"INSERT INTO %1 (%1) VALUES ('rebuild')"_qs.arg(quoted(name)));
+        if (!rebuilt) return rebuilt;
+    }
+    return Done{};
 }
 
 Result<std::vector<TableColumn>> columns_of(const QSqlDatabase& database, const QString& table) {

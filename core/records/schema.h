@@ -17,8 +17,12 @@ struct TableColumn {
     friend bool operator==(const TableColumn&, const TableColumn&) = default;
 };
 
-/// Names of the tables of our schema, in alphabetical order; not those SQLite makes for itself.
+/// Names of the tables of our schema, in alphabetical order; not those SQLite makes for itself, nor
+/// the indexes for searching, which follow from tables.
 Result<QStringList> table_names(const QSqlDatabase& database);
+
+/// Puts the indexes for searching together anew from the tables they are about.
+Result<Done> rebuild_indexes(const QSqlDatabase& database);
 
 /// A table's columns in the order of its rows.
 Result<std::vector<TableColumn>> columns_of(const QSqlDatabase& database, const QString& table);

@@ -158,6 +158,7 @@ void MainWindow::build_tabs() {
     tabs_->addTab(gas_, tr("&3 Gas"));
     tabs_->addTab(briefing_, tr("&4 Briefing Sheet"));
     tabs_->addTab(debrief_, tr("&5 Debrief"));
+    roster_->set_health_access(health_);
     roster_->set_guest_finder([this](const QString& text) { return keeper_.find_guests(text); });
     if (keeper_.has_database()) {
         connect_screening();

@@ -402,8 +402,8 @@ void PeopleDialog::remove_guest() {
     auto copies_removed = std::make_shared<Result<int>>(0);
     const std::optional<QString> failure = work_apart(
         this, database_.path(), tr("Removing the guest…"), false,
-        [=](Database& database, const std::atomic_bool&) {
-            *outcome = PersonRemoval(database).remove(person, kind);
+        [=, by = who](Database& database, const std::atomic_bool&) {
+            *outcome = PersonRemoval(database).remove(person, kind, by);
             if (*outcome && copies) *copies_removed = PersonRemoval(database).remove_copies();
         });
     due_of_.erase(person);

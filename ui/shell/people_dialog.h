@@ -5,6 +5,7 @@
 #include <functional>
 #include <map>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/planning/retention.h"
@@ -34,6 +35,8 @@ public:
 
     /// Opens sealed records for the file of a guest; without it they are only counted.
     SealedReader read_sealed;
+    /// Who is at work, for the audit trail; empty: not known.
+    std::string who;
     /// Asks for a file to write; replaced in tests.
     std::function<QString(const QString& suggested)> choose_path;
     /// The day; replaced in tests.

@@ -4,11 +4,13 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/records/waiting_answers.h"
 #include "ui/document/session_document.h"
 #include "ui/shell/record_keeper.h"
 #include "ui/shell/run_aside.h"
 #include "ui/shell/vault_set_up_dialog.h"
 #include "ui/shell/vault_unlock_dialog.h"
+#include "ui/words/vault_words.h"
 
 namespace leadline {
 namespace {
@@ -27,11 +29,9 @@ VaultAccess::VaultAccess(SessionDocument& document, RecordKeeper& keeper, QObjec
       document_(document),
       keeper_(keeper),
       keyring_(std::make_unique<DesktopKeyring>()) {
-    if (keeper_.database() != nullptr) {
-        vault_ = std::make_unique<Vault>(*keeper_.database());
-        store_ = std::make_unique<HealthStore>(*keeper_.database(), *vault_);
-        keeper_.set_health_store(store_.get());
-    }
+    attach();
+    connect(&keeper_, &RecordKeeper::about_to_close, this, &VaultAccess::detach);
+    connect(&keeper_, &RecordKeeper::database_changed, this, &VaultAccess::attach);
     connect(&keeper_, &RecordKeeper::kept_changed, this, &VaultAccess::refresh);
     connect(&keeper_, &RecordKeeper::saved, this, &VaultAccess::refresh);
     told_ = state();
@@ -39,6 +39,49 @@ VaultAccess::VaultAccess(SessionDocument& document, RecordKeeper& keeper, QObjec
 }
 
 VaultAccess::~VaultAccess() { keeper_.set_health_store(nullptr); }
+
+void VaultAccess::attach() {
+    detach();
+    if (keeper_.database() == nullptr) return;
+    vault_ = std::make_unique<Vault>(*keeper_.database());
+    store_ = std::make_unique<HealthStore>(*keeper_.database(), *vault_);
+    keeper_.set_health_store(store_.get());
+    refresh();
+}
+
+void VaultAccess::detach() {
+    if (!vault_) return;
+    vault_->lock();
+    keeper_.set_health_store(nullptr);
+    store_.reset();
+    vault_.reset();
+    refresh();
+}
+
+void VaultAccess::seal_what_waits() {
+    if (!vault_ || !vault_->is_open()) return;
+    // What cannot be sealed now waits for the next unlock; nothing is lost.
+    static_cast<void>(seal_waiting_answers(*keeper_.database(), *store_).has_value());
+}
+
+std::optional<std::vector<SealedText>> VaultAccess::read_all(qint64 person) {
+    if (!vault_ || !vault_->is_open()) return std::nullopt;
+    std::vector<SealedText> texts;
+    for (const HealthKind kind : {HealthKind::screening, HealthKind::physician_note,
+                                  HealthKind::emergency_contact, HealthKind::signature}) {
+        const Result<int> count = store_->count(person, kind);
+        if (!count) return std::nullopt;
+        if (*count == 0) continue;
+        if (!store_->note_export(person, kind)) return std::nullopt;
+        Result<std::vector<HealthEntry>> entries = store_->open(person, kind);
+        if (!entries) return std::nullopt;
+        for (const HealthEntry& entry : *entries) {
+            texts.push_back({label(kind), QString::fromStdString(entry.made_at),
+                             QString::fromStdString(entry.content)});
+        }
+    }
+    return texts;
+}
 
 HealthAccess::State VaultAccess::vault_state() const {
     if (!vault_) return State::not_kept;
@@ -156,6 +199,7 @@ void VaultAccess::forget_keyring_key(const QByteArray& vault_id) {
 Result<Done> VaultAccess::keep(NewVault made, const QString& who) {
     if (!vault_) return no_records();
     Result<Done> done = vault_->set_up(std::move(made), who.toStdString());
+    seal_what_waits();
     refresh();
     return done;
 }
@@ -173,8 +217,11 @@ void VaultAccess::unlock(SecretBytes passphrase, const QString& who, QObject* co
             return unwrap(wrapped, passphrase);
         },
         [this, who, finished = std::move(finished)](Result<SecretBytes> key) {
-            Result<Done> done =
-                vault_->finish_try(VaultWay::passphrase, std::move(key), who.toStdString());
+            // The records may have been closed meanwhile.
+            Result<Done> done = vault_ ? vault_->finish_try(VaultWay::passphrase, std::move(key),
+                                                            who.toStdString())
+                                       : no_records();
+            seal_what_waits();
             refresh();
             finished(std::move(done));
         });
@@ -191,7 +238,10 @@ void VaultAccess::unlock_with_keyring(const QString& who, QObject* context, Fini
                            finished(key.error());
                            return;
                        }
-                       Result<Done> done = vault_->open_with_keyring_key(*key, who.toStdString());
+                       Result<Done> done =
+                           vault_ ? vault_->open_with_keyring_key(*key, who.toStdString())
+                                  : no_records();
+                       seal_what_waits();
                        refresh();
                        finished(std::move(done));
                    });
@@ -200,6 +250,7 @@ void VaultAccess::unlock_with_keyring(const QString& who, QObject* context, Fini
 Result<Done> VaultAccess::unlock_with_recovery_key(const SecretBytes& typed, const QString& who) {
     if (!vault_) return no_records();
     Result<Done> done = vault_->open_with_recovery_key(typed.view(), who.toStdString());
+    seal_what_waits();
     refresh();
     return done;
 }
@@ -222,6 +273,7 @@ void VaultAccess::change_passphrase(SecretBytes old_passphrase, SecretBytes new_
             return rewrap(wrapped, old_passphrase, new_passphrase, cost);
         },
         [this, finished = std::move(finished)](Result<WrappedKey> rewrapped) {
+            if (!vault_) return finished(no_records());
             const std::string who = vault_->who();
             finished(vault_->change_passphrase(std::move(rewrapped), who));
         });
@@ -240,6 +292,7 @@ void VaultAccess::add_passphrase(SecretBytes passphrase, QObject* context, Finis
             return wrap(data_key, VaultWay::passphrase, passphrase, vault_id, cost);
         },
         [this, finished = std::move(finished)](const Result<WrappedKey>& wrapped) {
+            if (!vault_) return finished(no_records());
             if (wrapped) {
                 finished(vault_->add_way(*wrapped));
             } else {

@@ -9,6 +9,7 @@
 #include "core/records/health_store.h"
 #include "core/records/vault.h"
 #include "ui/document/health_access.h"
+#include "ui/shell/guest_file.h"
 #include "ui/shell/keyring.h"
 
 namespace leadline {
@@ -67,10 +68,18 @@ public:
     /// Where there was none: needs the open vault.
     void add_passphrase(SecretBytes passphrase, QObject* context, Finished finished);
     Result<Done> replace_recovery_key(const SecretBytes& key);
+    /// All sealed records of a person, for the guest's own file; the trail says that they were
+    /// written out. Nothing while the vault is locked, or when one cannot be opened.
+    std::optional<std::vector<SealedText>> read_all(qint64 person);
     /// Tells everybody whose state may have changed.
     void refresh();
 
 private:
+    /// The vault lies in the records' file and goes with it.
+    void attach();
+    void detach();
+    /// What an older schema kept open is sealed as soon as there is an open vault.
+    void seal_what_waits();
     Result<qint64> person_of(const GuestId& guest) const;
 
     SessionDocument& document_;

@@ -20,6 +20,7 @@
 #include "ui/shell/main_window.h"
 #include "ui/shell/people_dialog.h"
 #include "ui/shell/sessions_dialog.h"
+#include "ui/shell/vault_access.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/error_words.h"
 
@@ -208,6 +209,8 @@ void WindowActions::open_recorded() {
 void WindowActions::open_people() {
     if (!window_.keeper_.has_database()) return;
     PeopleDialog dialog(window_.keeper_, window_.document_.units(), &window_);
+    dialog.read_sealed = [this](qint64 person) { return window_.health_->read_all(person); };
+    if (const Vault* vault = window_.health_->vault()) dialog.who = vault->who();
     dialog.exec();
 }
 
