@@ -255,7 +255,9 @@ private:
         std::optional<ReadDate> read = evident_date(*parts, session_.date);
         if (!read) {
             const auto& order = preview_.date_order;
-            if (order.is_open()) return say(column, BookingProblem::unit_not_chosen, false, cell);
+            if (order.is_open() && fits_some_order(*parts)) {
+                return say(column, BookingProblem::unit_not_chosen, false, cell);
+            }
             if (order.answer) read = date_in_order(*parts, *order.answer, session_.date);
         }
         if (!read) return say(column, BookingProblem::not_a_date, true, cell);
@@ -274,6 +276,12 @@ private:
         if (years < youngest || years > oldest) {
             say(column, BookingProblem::age_unlikely, false, std::to_string(years));
         }
+    }
+
+    [[nodiscard]] bool fits_some_order(const DateParts& parts) const {
+        return std::any_of(date_orders.begin(), date_orders.end(), [&](DateOrder order) {
+            return date_in_order(parts, order, session_.date).has_value();
+        });
     }
 
     void age(const std::string& cell, std::size_t column) {
@@ -309,11 +317,13 @@ private:
         const auto read = read_mass(cell);
         if (!read) return say(column, BookingProblem::not_a_mass, true, cell);
         const std::optional<MassUnit> unit = read->unit ? read->unit : preview_.mass_unit.answer;
-        if (!unit && preview_.mass_unit.is_open()) {
-            return say(column, BookingProblem::unit_not_chosen, false, cell);
-        }
-        const Kilograms mass = mass_of(read->number, unit.value_or(MassUnit::kilograms));
-        if (!is_possible(mass)) return say(column, BookingProblem::mass_out_of_range, true, cell);
+        const auto possible = [&](MassUnit one) { return is_possible(mass_of(read->number, one)); };
+        // Not asked, no cell fits any unit; this one does not either.
+        const bool fits = unit ? possible(*unit)
+                               : std::any_of(mass_units.begin(), mass_units.end(), possible);
+        if (!fits) return say(column, BookingProblem::mass_out_of_range, true, cell);
+        if (!unit) return say(column, BookingProblem::unit_not_chosen, false, cell);
+        const Kilograms mass = mass_of(read->number, *unit);
         row_.guest.body_mass = mass;
     }
 
@@ -324,7 +334,16 @@ private:
         if (read && read->unit) {
             height = height_of(read->number, *read->unit);
         } else if (question.is_open()) {
-            return say(column, BookingProblem::unit_not_chosen, false, cell);
+            const bool fits = read ? std::any_of(bare_height_units.begin(), bare_height_units.end(),
+                                                 [&](HeightUnit unit) {
+                                                     return is_possible(
+                                                         height_of(read->number, unit));
+                                                 })
+                                   : read_feet_and_inches(cell).has_value();
+            if (fits) return say(column, BookingProblem::unit_not_chosen, false, cell);
+            return say(column,
+                       read ? BookingProblem::height_out_of_range : BookingProblem::not_a_height,
+                       true, cell);
         } else if (question.answer == HeightUnit::feet_and_inches) {
             height = read_feet_and_inches(cell);
         } else if (read) {

@@ -24,7 +24,8 @@ struct ReadLines {
     std::vector<BookingLine> lines;  ///< empty ones left out
     Cells current;
     std::size_t number = 0;
-    std::size_t cells_in_line = 0;
+    std::size_t cells = 0;   ///< in the line so far
+    std::size_t filled = 0;  ///< up to the last that is not empty: spreadsheets fill up lines
     std::size_t widest = 0;
     std::size_t most_lines = 0;
     bool too_many = false;
@@ -40,7 +41,9 @@ bool is_empty(const Cells& cells) {
 
 void on_cell(void* text, std::size_t length, void* data) {
     auto* read = static_cast<ReadLines*>(data);
-    if (++read->cells_in_line > most_booking_columns || read->too_many) return;
+    ++read->cells;
+    if (length > 0) read->filled = read->cells;
+    if (read->cells > most_booking_columns || read->too_many) return;
     const std::string_view cell(static_cast<const char*>(text), length);
     read->current.push_back(without_controls(cell, TextForm::lines));
 }
@@ -48,20 +51,16 @@ void on_cell(void* text, std::size_t length, void* data) {
 void on_line_end(int, void* data) {
     auto* read = static_cast<ReadLines*>(data);
     ++read->number;
-    // Cells that are empty at the end of every line are none.
-    while (read->cells_in_line <= most_booking_columns && !read->current.empty() &&
-           read->current.back().empty()) {
-        read->current.pop_back();
-        --read->cells_in_line;
-    }
-    const bool too_wide = read->cells_in_line > most_booking_columns;
+    read->current.resize(std::min(read->current.size(), read->filled));
+    const bool too_wide = read->filled > most_booking_columns;
     if (too_wide || !is_empty(read->current)) {
-        read->widest = std::max(read->widest, read->cells_in_line);
+        read->widest = std::max(read->widest, read->filled);
         read->too_many = read->too_many || read->lines.size() == read->most_lines;
         if (!read->too_many) read->lines.push_back({read->number, std::move(read->current)});
     }
     read->current.clear();
-    read->cells_in_line = 0;
+    read->cells = 0;
+    read->filled = 0;
 }
 
 struct Parsed {

@@ -145,6 +145,17 @@ TEST(BookingDates, AreComparedWithTheAge) {
     EXPECT_EQ(found(",nine"), Problems{P::not_an_age});
 }
 
+TEST(BookingDates, ThatFitNoOrderAreErrorsBeforeTheQuestionIsAnswered) {
+    const BookingPreview preview = booking_preview(
+        "Name,Birth date,Weight,Height\nA,03/04/1990,75,95\nB,31/31/1990,7,12\nC,,,x\n");
+    EXPECT_TRUE(preview.date_order.is_open());
+    EXPECT_EQ(problems(preview.rows[0]),
+              (Problems{P::unit_not_chosen, P::unit_not_chosen, P::unit_not_chosen}));
+    EXPECT_EQ(problems(preview.rows[1]),
+              (Problems{P::not_a_date, P::mass_out_of_range, P::height_out_of_range}));
+    EXPECT_EQ(problems(preview.rows[2]), Problems{P::not_a_height});
+}
+
 // ---- quantities --------------------------------------------------------------------------------
 
 TEST(BookingMass, IsReadWithItsUnitOrAsked) {

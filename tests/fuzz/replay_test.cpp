@@ -46,7 +46,7 @@ INSTANTIATE_TEST_SUITE_P(Of, Replay,
                          testing::Values(Corpus{"session", session_file},
                                          Corpus{"rules", rule_file},
                                          Corpus{"booking", booking_list}),
-                         [](const auto& info) { return std::string(info.param.folder); });
+                         [](const auto& one) { return std::string(one.param.folder); });
 
 TEST(ReplayDeathTest, EndsWhereSomethingDoesNotHold) {
     EXPECT_DEATH(must(false, "a promise"), "does not hold: a promise");

@@ -274,10 +274,9 @@ void BookingImportDialog::take_table(const Result<TablePointer>& table) {
     if (!table_->header_line) {
         facts += u' ' + tr("No headings were found: choose what each column means.");
     }
-    facts_->setText(facts);
+    said_of_list_ = facts;
     model_->set_table(table_);
     header_->set_meanings(first_choices(*table_).columns);
-    fit_columns();
     QWidget* before = height_unit_.choice;
     for (QComboBox* choice : header_->choices()) {
         setTabOrder(before, choice);
@@ -294,9 +293,10 @@ void BookingImportDialog::fit_columns() {
     constexpr int letters_most = 32;
     const int letter = fontMetrics().averageCharWidth();
     header_->setResizeContentsPrecision(15);
+    view_->verticalHeader()->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("00000")));
     view_->resizeColumnsToContents();
     for (int i = 0; i < model_->columnCount(); ++i) {
-        const int least = i == 0 ? 2 * letters_least * letter : letters_least * letter;
+        const int least = (i == 0 ? 2 : 1) * letters_least * letter;
         header_->resizeSection(i, std::clamp(header_->sectionSize(i), least, letters_most * letter));
     }
 }
@@ -319,13 +319,25 @@ void BookingImportDialog::understand() {
         },
         [this, generation, now](BookingPreview preview) {
             --running_;
-            if (generation == generation_) take_preview(std::move(preview), now);
+            if (generation == generation_) {
+                take_preview(std::move(preview), now);
+            } else {
+                refresh_foot();  // the last to come back may be one that no longer counts
+            }
         });
 }
 
 void BookingImportDialog::take_preview(BookingPreview preview, const BookingChoices& choices) {
     progress_->hide();
     model_->set_preview(std::move(preview), choices);
+    if (!fitted_) fit_columns();
+    fitted_ = true;
+    const bool says_language =
+        std::find(choices.columns.begin(), choices.columns.end(), BookingField::language) !=
+        choices.columns.end();
+    facts_->setText(said_of_list_ +
+                    (says_language ? QString()
+                                   : u' ' + tr("No column says the language: English is put.")));
     refresh_questions();
     refresh_foot();
     show_current();

@@ -67,6 +67,8 @@ private:
     int running_ = 0;     ///< pieces of work that have not come back
     int generation_ = 0;  ///< of the choices; what comes back for older ones is dropped
     int added_ = 0;
+    QString said_of_list_;
+    bool fitted_ = false;  ///< the columns, to what was first understood
 
     QLabel* facts_ = nullptr;
     QWidget* questions_ = nullptr;

@@ -5,6 +5,7 @@
 #include <QLocale>
 #include <algorithm>
 
+#include "ui/roster/birth_date_line.h"
 #include "ui/roster/marks.h"
 #include "ui/words/booking_text.h"
 #include "ui/words/name_words.h"
@@ -186,7 +187,7 @@ QString BookingModel::cell_text(const QModelIndex& index) const {
     const Guest& guest = booking->guest;
     switch (field_of(index.column())) {
         case BookingField::birth_date:
-            return guest.birth_date ? text(*guest.birth_date) : raw;
+            return guest.birth_date ? spelled(*guest.birth_date) : raw;
         case BookingField::mass: return guest.body_mass ? text(*guest.body_mass, units_) : raw;
         case BookingField::height:
             return guest.body_height ? height_text(*guest.body_height, units_) : raw;
@@ -254,7 +255,7 @@ QVariant BookingModel::headerData(int section, Qt::Orientation orientation, int 
         return QLocale().toString(
             static_cast<qulonglong>(table_->lines[static_cast<std::size_t>(section)].number));
     }
-    if (section == 0) return tr("Row");
+    if (section == 0) return tr("To be added");
     const auto at = static_cast<std::size_t>(section - 1);
     if (at >= table_->columns.size()) return {};
     const QString header = QString::fromStdString(table_->columns[at].header).simplified();
