@@ -290,13 +290,18 @@ void BookingImportDialog::take_table(const Result<TablePointer>& table) {
 
 void BookingImportDialog::fit_columns() {
     constexpr int letters_least = 14;
+    constexpr int letters_of_date = 21;  // a long month, and a mark before it
     constexpr int letters_most = 32;
     const int letter = fontMetrics().averageCharWidth();
     header_->setResizeContentsPrecision(15);
     view_->verticalHeader()->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("00000")));
     view_->resizeColumnsToContents();
+    const std::vector<BookingField> meanings = header_->meanings();
     for (int i = 0; i < model_->columnCount(); ++i) {
-        const int least = (i == 0 ? 2 : 1) * letters_least * letter;
+        const bool is_date = i > 0 && meanings[static_cast<std::size_t>(i - 1)] ==
+                                          BookingField::birth_date;
+        const int letters = i == 0 ? 2 * letters_least : is_date ? letters_of_date : letters_least;
+        const int least = letters * letter;
         header_->resizeSection(i, std::clamp(header_->sectionSize(i), least, letters_most * letter));
     }
 }
