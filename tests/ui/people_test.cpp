@@ -10,6 +10,7 @@
 #include <QJsonObject>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMessageBox>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QTableView>
@@ -344,25 +345,24 @@ TEST_F(PeopleUi, SealedRecordsAreIncludedOnlyThroughTheReader) {
 
 TEST_F(PeopleUi, SaysOnceAMonthWhoIsDue) {
     add_three();
-    open_people(day(2028, 1, 1));
+    open_people(day(2027, 1, 1));
     auto* strip = child<QWidget>(*people_, "people_due");
     ASSERT_TRUE(QTest::qWaitFor([&] { return strip->isVisible(); }));
     EXPECT_THAT(child<QLabel>(*people_, "people_due_text")->text().toStdString(),
                 HasSubstr("Nothing is erased"));
     click("people_due_show");
-    EXPECT_EQ(names(), (QStringList{QStringLiteral("Ilja Torsk"), QStringLiteral("Vera Onnig")})
-                           .filter(QStringLiteral("Vera")))
-        << "health answers and phone; the other has neither";
+    EXPECT_EQ(names(), QStringList{QStringLiteral("Vera Onnig")})
+        << "the other of that session has neither health answers nor a phone number";
     EXPECT_THAT(details().toStdString(), HasSubstr("health answers, phone and e-mail"));
     EXPECT_FALSE(strip->isVisible());
-    EXPECT_EQ(keeper_->setting(QStringLiteral("due_looked_at")), QStringLiteral("2028-01-01"));
+    EXPECT_EQ(keeper_->setting(QStringLiteral("due_looked_at")), QStringLiteral("2027-01-01"));
     people_->hide();
 
     // Not again within the month.
-    open_people(day(2028, 1, 31));
+    open_people(day(2027, 1, 31));
     QTest::qWait(50);
     EXPECT_FALSE(child<QWidget>(*people_, "people_due")->isVisible());
-    open_people(day(2028, 2, 1));
+    open_people(day(2027, 2, 1));
     auto* again = child<QWidget>(*people_, "people_due");
     EXPECT_TRUE(QTest::qWaitFor([&] { return again->isVisible(); }));
     type(QStringLiteral("v"));
@@ -371,7 +371,7 @@ TEST_F(PeopleUi, SaysOnceAMonthWhoIsDue) {
 
 TEST_F(PeopleUi, ClosingWhileItStillLooksIsFine) {
     add_three();
-    open_people(day(2028, 1, 1));
+    open_people(day(2027, 1, 1));
     people_.reset();
 }
 
@@ -403,11 +403,15 @@ TEST_F(PeopleUi, OpensFromTheMenuByKey) {
     window.show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
     bool seen = false;
-    QTimer::singleShot(0, &window, [&] {
+    QTimer timer;
+    QObject::connect(&timer, &QTimer::timeout, &window, [&] {
         QWidget* dialog = QApplication::activeModalWidget();
-        seen = dialog != nullptr && dialog->objectName() == QStringLiteral("people_dialog");
-        if (dialog != nullptr) QTest::keyClick(dialog, Qt::Key_Escape);
+        if (dialog == nullptr) return;
+        timer.stop();
+        seen = dialog->objectName() == QStringLiteral("people_dialog");
+        QTest::keyClick(dialog, Qt::Key_Escape);
     });
+    timer.start(5);
     QTest::keyClick(&window, Qt::Key_G, Qt::ControlModifier | Qt::ShiftModifier);
     EXPECT_TRUE(seen);
 }
@@ -419,11 +423,14 @@ TEST_F(PeopleUi, TheSessionsDialogListsNewestFirstAndDeletesAfterAsking) {
     auto* sessions = child<QTableView>(dialog, "sessions_table");
     ASSERT_EQ(sessions->model()->rowCount(), 2);
     EXPECT_EQ(sessions->currentIndex().row(), 0);
-    QTimer::singleShot(0, &dialog, [] {
-        QWidget* box = QApplication::activeModalWidget();
-        ASSERT_NE(box, nullptr);
-        QTest::keyClick(box, Qt::Key_Y, Qt::AltModifier);
+    QTimer timer;
+    QObject::connect(&timer, &QTimer::timeout, &dialog, [&timer] {
+        auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+        if (box == nullptr) return;
+        timer.stop();
+        QTest::mouseClick(box->button(QMessageBox::Yes), Qt::LeftButton);
     });
+    timer.start(5);
     QTest::mouseClick(child<QPushButton>(dialog, "sessions_delete"), Qt::LeftButton);
     ASSERT_EQ(sessions->model()->rowCount(), 1);
     QTest::mouseClick(child<QPushButton>(dialog, "sessions_open"), Qt::LeftButton);
