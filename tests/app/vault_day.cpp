@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 
-// A day with the health vault, in a process of its own that a test looks at afterwards, and that may
-// die in the middle of it:
-//   vault_day FOLDER clean|kill|abort|plain
-// FOLDER gets the records and all that the program writes. "plain" also writes the secrets unsealed,
-// as a mistake would: the test's search must find them.
+// A day with the health vault, in a process of its own that a test looks at afterwards, and that
+// may die in the middle of it:
+//   vault_day FOLDER clean|kill|abort|plain|keyring
+// FOLDER gets the records and all that the program writes. "plain" also writes the secrets
+// unsealed, as a mistake would: the test's search must find them.
 
 #include <QApplication>
 #include <QFile>
@@ -21,6 +21,7 @@
 #include "tests/app/vault_secrets.h"
 #include "ui/document/resources.h"
 #include "ui/document/session_document.h"
+#include "ui/shell/keyring.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/record_keeper.h"
 #include "ui/shell/vault_access.h"
@@ -44,7 +45,9 @@ void say_failure(const Result<T>& result) {
     if (!result) std::cerr << words(result.error()).toStdString() << std::endl;
 }
 
-SecretBytes secret(const char* text) { return SecretBytes::copy_of(text); }
+SecretBytes secret(const char* text) {
+    return SecretBytes::copy_of(text);
+}
 
 /// Records of all kinds for two guests, written, read, and refused.
 void use_vault(VaultAccess& access, const Session& session) {
@@ -54,7 +57,8 @@ void use_vault(VaultAccess& access, const Session& session) {
             must(access.open(session.guests.at(i).id, kind));
         }
     }
-    say_failure(access.put(GuestId("nobody"), HealthKind::screening, test::secret_contents[0].second));
+    say_failure(
+        access.put(GuestId("nobody"), HealthKind::screening, test::secret_contents[0].second));
     say_failure(access.put(session.guests.front().id, HealthKind::screening,
                            std::string(test::secret_contents[0].second) + "\xff"));
     Vault& vault = *access.vault();
@@ -96,8 +100,8 @@ void write_out(const SessionDocument& document, const QString& folder) {
 /// The copy that is kept before the next change of the schema, and the tables made anew.
 void change_schema(Database& database) {
     std::vector<MigrationStep> steps = must(built_in_steps());
-    steps.push_back({newest_schema_version + 1,
-                     {QStringLiteral("ALTER TABLE sessions ADD COLUMN boat TEXT")}});
+    steps.push_back(
+        {newest_schema_version + 1, {QStringLiteral("ALTER TABLE sessions ADD COLUMN boat TEXT")}});
     must(migrate(database.connection(), steps));
 }
 
@@ -112,6 +116,34 @@ void write_plainly(RecordKeeper& keeper, const QString& folder) {
     }
     QSettings(QStringLiteral("leadline"), QStringLiteral("leadline"))
         .setValue(QStringLiteral("plain"), QString::fromUtf8(test::first_passphrase));
+}
+
+/// To be tried by hand in a desktop session; in the tests no keyring answers.
+int try_keyring() {
+    DesktopKeyring keyring;
+    const QString entry = QStringLiteral("leadline-trial");
+    QObject context;
+    const auto leave = [](const Result<Done>& done) {
+        say_failure(done);
+        std::cerr << (done ? "the keyring works" : "the keyring failed") << std::endl;
+        QCoreApplication::exit(0);
+    };
+    const auto compare = [&](const Result<SecretBytes>& found) {
+        if (!found || found->view() != test::first_passphrase) {
+            leave(found ? Error{ErrorCode::keyring_failed, {}, "another entry", {}}
+                        : found.error());
+            return;
+        }
+        keyring.remove(entry, &context, leave);
+    };
+    keyring.write(entry, secret(test::first_passphrase), &context, [&](const Result<Done>& done) {
+        if (done) {
+            keyring.read(entry, &context, compare);
+        } else {
+            leave(done);
+        }
+    });
+    return QCoreApplication::exec();
 }
 
 int run(const QString& folder, const QString& how) {
@@ -145,5 +177,6 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     const QStringList arguments = QCoreApplication::arguments();
     if (arguments.size() != 3) return 2;
+    if (arguments[2] == QStringLiteral("keyring")) return leadline::try_keyring();
     return leadline::run(arguments[1], arguments[2]);
 }

@@ -9,8 +9,8 @@
 
 #include "tests/app/vault_secrets.h"
 
-// A day with the vault leaves nothing readable behind: in no file that the program wrote, wherever it
-// wrote it, and in nothing it said; not even when it was killed.
+// A day with the vault leaves nothing readable behind: in no file that the program wrote, wherever
+// it wrote it, and in nothing it said; not even when it was killed.
 
 namespace leadline {
 namespace {
@@ -67,11 +67,14 @@ protected:
                                   "XDG_CACHE_HOME", "XDG_STATE_HOME", "XDG_RUNTIME_DIR"}) {
             const QString path = folder_.filePath(QString::fromLatin1(place).toLower());
             ASSERT_TRUE(QDir().mkpath(path));
-            QFile::setPermissions(path, QFileDevice::ReadOwner | QFileDevice::WriteOwner |
-                                            QFileDevice::ExeOwner);
+            QFile::setPermissions(
+                path, QFileDevice::ReadOwner | QFileDevice::WriteOwner | QFileDevice::ExeOwner);
             environment.insert(QString::fromLatin1(place), path);
         }
         environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("offscreen"));
+        // Never the keyring of whoever runs the tests.
+        environment.insert(QStringLiteral("DBUS_SESSION_BUS_ADDRESS"),
+                           QStringLiteral("unix:path=/nowhere/bus"));
         process.setProcessEnvironment(environment);
         process.setWorkingDirectory(folder_.path());
         process.start(QStringLiteral(LEADLINE_VAULT_DAY), {folder_.path(), how});
@@ -148,11 +151,20 @@ TEST_F(VaultDay, TheSearchFindsEverySecretThatIsWrittenPlainly) {
     for (const std::string& secret : test::all_secrets()) {
         EXPECT_THAT(findings.found, Contains("plain.txt: " + secret));
         EXPECT_THAT(findings.found, Contains("stderr: " + secret));
-        EXPECT_THAT(findings.found, Contains(AnyOf("records.sqlite: " + secret,
-                                                   "records.sqlite-wal: " + secret)));
+        EXPECT_THAT(findings.found,
+                    Contains(AnyOf("records.sqlite: " + secret, "records.sqlite-wal: " + secret)));
     }
     EXPECT_THAT(findings.found,
                 Contains(HasSubstr(std::string("leadline.conf: ") + test::first_passphrase)));
+}
+
+TEST_F(VaultDay, AKeyringThatIsNotThereSaysSoAndWritesNoFileInstead) {
+    ASSERT_NO_FATAL_FAILURE(live(QStringLiteral("keyring")));
+    ASSERT_FALSE(crashed_);
+    ASSERT_EQ(code_, 0);
+    EXPECT_THAT(err_.toStdString(), HasSubstr("the keyring failed"));
+    EXPECT_THAT(err_.toStdString(), HasSubstr("keyring does not answer"));
+    EXPECT_THAT(look().found, IsEmpty());
 }
 
 }  // namespace

@@ -28,8 +28,7 @@ inline constexpr std::array<std::pair<HealthKind, const char*>, 4> secret_conten
 /// The recovery key of the test's vault, as it stands on paper.
 inline std::string recovery_text() {
     std::string text;
-    for (const std::string& group :
-         recovery_groups(SecretBytes::copy_of("twenty secret bytes!"))) {
+    for (const std::string& group : recovery_groups(SecretBytes::copy_of("twenty secret bytes!"))) {
         text += text.empty() ? group : '-' + group;
     }
     return text;

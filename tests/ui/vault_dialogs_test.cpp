@@ -61,7 +61,8 @@ TEST_F(VaultDialogs, SetsAVaultUpByPassphraseAndPaper) {
     QTest::keyClick(child<QLineEdit>(*dialog, "vault_passphrase_again"), Qt::Key_Backspace);
     EXPECT_TRUE(is_on(*dialog, "vault_next"));
     QTest::keyClick(child<QLineEdit>(*dialog, "vault_passphrase_again"), Qt::Key_Return);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return child<QLabel>(*dialog, "recovery_group_1")->isVisible(); }));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return child<QLabel>(*dialog, "recovery_group_1")->isVisible(); }));
     // Nothing is kept before the paper is proved.
     EXPECT_EQ(access().vault_state(), State::not_set_up);
     EXPECT_FALSE(is_on(*dialog, "vault_next"));
@@ -84,7 +85,8 @@ TEST_F(VaultDialogs, LeavingSetUpLeavesNothing) {
         QTest::mouseClick(child<QRadioButton>(*dialog, "vault_by_keyring"), Qt::LeftButton);
         child<QRadioButton>(*dialog, "vault_by_keyring")->setChecked(true);
         click(*dialog, "vault_next");
-        ASSERT_TRUE(QTest::qWaitFor([&] { return child<QLabel>(*dialog, "recovery_group_1")->isVisible(); }));
+        ASSERT_TRUE(QTest::qWaitFor(
+            [&] { return child<QLabel>(*dialog, "recovery_group_1")->isVisible(); }));
         EXPECT_EQ(keyring_.entries.size(), 1U);
         QTest::keyClick(dialog.get(), Qt::Key_Escape);
         EXPECT_EQ(dialog->result(), QDialog::Rejected);
@@ -109,7 +111,8 @@ TEST_F(VaultDialogs, SetsUpAndUnlocksByKeyring) {
         auto dialog = shown<VaultSetUpDialog>();
         child<QRadioButton>(*dialog, "vault_by_keyring")->setChecked(true);
         click(*dialog, "vault_next");
-        ASSERT_TRUE(QTest::qWaitFor([&] { return child<QLabel>(*dialog, "recovery_group_1")->isVisible(); }));
+        ASSERT_TRUE(QTest::qWaitFor(
+            [&] { return child<QLabel>(*dialog, "recovery_group_1")->isVisible(); }));
         confirm_recovery(*dialog);
         click(*dialog, "vault_next");
         EXPECT_EQ(access().state(), State::open);
@@ -251,22 +254,22 @@ TEST_F(VaultDialogs, ANewRecoveryKeyCountsOnceItIsConfirmed) {
         QTest::keyClick(dialog.get(), Qt::Key_Escape);
     }
     access().lock();
-    EXPECT_TRUE(access()
-                    .unlock_with_recovery_key(
-                        SecretBytes::copy_of(typed_recovery_key().toStdString()),
-                        QStringLiteral("Mara"))
-                    .has_value());
+    EXPECT_TRUE(
+        access()
+            .unlock_with_recovery_key(SecretBytes::copy_of(typed_recovery_key().toStdString()),
+                                      QStringLiteral("Mara"))
+            .has_value());
     auto dialog = shown<RecoveryKeyDialog>();
     EXPECT_FALSE(is_on(*dialog, "recovery_keep"));
     confirm_recovery(*dialog);
     click(*dialog, "recovery_keep");
     EXPECT_EQ(dialog->result(), QDialog::Accepted);
     access().lock();
-    EXPECT_FALSE(access()
-                     .unlock_with_recovery_key(
-                         SecretBytes::copy_of(typed_recovery_key().toStdString()),
-                         QStringLiteral("Mara"))
-                     .has_value());
+    EXPECT_FALSE(
+        access()
+            .unlock_with_recovery_key(SecretBytes::copy_of(typed_recovery_key().toStdString()),
+                                      QStringLiteral("Mara"))
+            .has_value());
 }
 
 TEST_F(VaultDialogs, TheRecoveryKeyIsSavedAsAPdf) {
@@ -317,8 +320,7 @@ TEST_F(VaultDialogs, TheAuditTrailShowsWhoOpenedWhatAndIsChecked) {
 
 TEST(AuditModelTest, IsAWellBehavedModel) {
     AuditModel model;
-    QAbstractItemModelTester tester(&model,
-                                    QAbstractItemModelTester::FailureReportingMode::Fatal);
+    QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
     model.set_entries({{2, "2026-07-04T08:15:00Z", "Jo", "record_moved", 5, 1, "screening from 4"},
                        {1, "nonsense", "", "an event of later", 0, 0, "end_cut 7"}},
                       {{5, QStringLiteral("Anna")}});

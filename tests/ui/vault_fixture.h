@@ -57,9 +57,7 @@ public:
     }
 
 private:
-    static Error no_answer() {
-        return Error{ErrorCode::keyring_failed, {}, "no service", {}};
-    }
+    static Error no_answer() { return Error{ErrorCode::keyring_failed, {}, "no service", {}}; }
     template <typename Act>
     static void later(QObject* context, Act act) {
         QMetaObject::invokeMethod(context, std::move(act), Qt::QueuedConnection);
@@ -70,7 +68,8 @@ private:
 inline constexpr StretchingCost cheap{1, 8 * 1024};
 inline const QString good_passphrase = QStringLiteral("seven grey seals asleep");
 
-/// A window over records in a folder that vanishes, with a session kept and a vault that opens fast.
+/// A window over records in a folder that vanishes, with a session kept and a vault that opens
+/// fast.
 class VaultWindow : public DocumentTest {
 protected:
     void SetUp() override { start(); }
@@ -109,9 +108,8 @@ protected:
 
     /// A vault without the dialog.
     void make_vault_directly() {
-        Result<NewVault> made =
-            make_vault(VaultWay::passphrase,
-                       SecretBytes::copy_of(good_passphrase.toStdString()), cheap);
+        Result<NewVault> made = make_vault(
+            VaultWay::passphrase, SecretBytes::copy_of(good_passphrase.toStdString()), cheap);
         ASSERT_TRUE(made.has_value());
         recovery_ = made->recovery_key.clone();
         ASSERT_TRUE(access().keep(std::move(*made), QStringLiteral("Mara")).has_value());

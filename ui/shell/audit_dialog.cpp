@@ -24,14 +24,13 @@ constexpr int most_shown = 2000;
 
 QString verdict_words(const AuditVerdict& verdict) {
     if (verdict.fault) return audit_fault_words(*verdict.fault, verdict.first_broken);
-    const QString whole =
-        AuditDialog::tr("%n entries, none changed or missing.", nullptr,
-                        static_cast<int>(verdict.entries));
-    return verdict.seal_checked
-               ? whole
-               : AuditDialog::tr("%1 Whether the end was cut off shows only when the vault is "
-                                 "unlocked.")
-                     .arg(whole);
+    const QString whole = AuditDialog::tr("%n entries, none changed or missing.", nullptr,
+                                          static_cast<int>(verdict.entries));
+    return verdict.seal_checked ? whole
+                                : AuditDialog::tr(
+                                      "%1 Whether the end was cut off shows only when the vault is "
+                                      "unlocked.")
+                                      .arg(whole);
 }
 
 }  // namespace

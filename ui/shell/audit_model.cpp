@@ -36,10 +36,14 @@ int AuditModel::columnCount(const QModelIndex& parent) const {
 
 QString AuditModel::text(const AuditEntry& entry, int column) const {
     switch (column) {
-        case number: return QString::number(entry.number);
-        case when: return shown_time(entry.at);
-        case who: return QString::fromStdString(entry.who);
-        case what: return audit_event_words(entry.event);
+        case number:
+            return QString::number(entry.number);
+        case when:
+            return shown_time(entry.at);
+        case who:
+            return QString::fromStdString(entry.who);
+        case what:
+            return audit_event_words(entry.event);
         case guest: {
             if (entry.person == 0) return {};
             const auto name = names_.find(entry.person);
@@ -47,8 +51,10 @@ QString AuditModel::text(const AuditEntry& entry, int column) const {
                        ? name->second
                        : tr("no longer on record (%1)").arg(entry.person);
         }
-        case detail: return audit_detail_words(entry.detail);
-        default: return {};
+        case detail:
+            return audit_detail_words(entry.detail);
+        default:
+            return {};
     }
 }
 
@@ -65,13 +71,20 @@ QVariant AuditModel::data(const QModelIndex& index, int role) const {
 QVariant AuditModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
     switch (section) {
-        case number: return tr("No.");
-        case when: return tr("When");
-        case who: return tr("Who");
-        case what: return tr("What");
-        case guest: return tr("Guest");
-        case detail: return tr("Of what");
-        default: return {};
+        case number:
+            return tr("No.");
+        case when:
+            return tr("When");
+        case who:
+            return tr("Who");
+        case what:
+            return tr("What");
+        case guest:
+            return tr("Guest");
+        case detail:
+            return tr("Of what");
+        default:
+            return {};
     }
 }
 

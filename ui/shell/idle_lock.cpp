@@ -17,8 +17,10 @@ bool is_input(QEvent::Type type) {
         case QEvent::TouchBegin:
         case QEvent::TouchUpdate:
         case QEvent::TabletPress:
-        case QEvent::TabletMove: return true;
-        default: return false;
+        case QEvent::TabletMove:
+            return true;
+        default:
+            return false;
     }
 }
 

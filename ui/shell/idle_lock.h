@@ -7,8 +7,8 @@
 
 namespace leadline {
 
-/// Says when nobody has touched keyboard, mouse, pen or screen for a while, and when the computer is
-/// about to sleep.
+/// Says when nobody has touched keyboard, mouse, pen or screen for a while, and when the computer
+/// is about to sleep.
 class IdleLock : public QObject {
     Q_OBJECT
 public:

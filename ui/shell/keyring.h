@@ -10,8 +10,8 @@
 
 namespace leadline {
 
-/// Where the desktop keeps secrets of the user who is logged in. Answers come later, in the thread of
-/// the caller, and not at all once the context is gone. Replaced in tests.
+/// Where the desktop keeps secrets of the user who is logged in. Answers come later, in the thread
+/// of the caller, and not at all once the context is gone. Replaced in tests.
 class Keyring {
 public:
     using Found = std::function<void(Result<SecretBytes>)>;

@@ -15,10 +15,12 @@
 namespace leadline {
 
 RecoveryKeyDialog::RecoveryKeyDialog(VaultAccess& access, QWidget* parent)
-    : QDialog(parent), access_(access), page_(new RecoveryPage(this)), trouble_(trouble_line(this)) {
+    : QDialog(parent),
+      access_(access),
+      page_(new RecoveryPage(this)),
+      trouble_(trouble_line(this)) {
     setWindowTitle(tr("New recovery key"));
     setObjectName(QStringLiteral("recovery_key_dialog"));
-    setMinimumWidth(560);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     keep_ = buttons->addButton(tr("&Replace the old key"), QDialogButtonBox::AcceptRole);
     keep_->setObjectName(QStringLiteral("recovery_keep"));
@@ -38,6 +40,7 @@ RecoveryKeyDialog::RecoveryKeyDialog(VaultAccess& access, QWidget* parent)
         if (access_.vault_state() != HealthAccess::State::open) reject();
     });
     page_->show_key(new_recovery_key(), access_.records_path());
+    size_for_texts(*this, 560);
 }
 
 RecoveryKeyDialog::~RecoveryKeyDialog() {

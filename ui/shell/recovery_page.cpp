@@ -16,10 +16,10 @@
 #include <QVBoxLayout>
 
 #include "core/records/recovery_key.h"
-#include "ui/shell/recovery_sheet.h"
-#include "ui/shell/secret_field.h"
 #include "ui/sheet/pdf.h"
 #include "ui/sheet/print.h"
+#include "ui/shell/recovery_sheet.h"
+#include "ui/shell/secret_field.h"
 #include "ui/words/error_words.h"
 
 namespace leadline {
@@ -139,16 +139,17 @@ void RecoveryPage::save_pdf() {
     const QString today = QLocale().toString(QDate::currentDate(), QLocale::LongFormat);
     const Result<int> pages =
         write_pages_pdf(path, {recovery_sheet(key_, today, records_)}, tr("Recovery key"));
-    said_->setText(pages ? tr("Saved to %1. Print it, lock the paper away and delete the file.")
-                               .arg(path)
-                         : words(pages.error()));
+    said_->setText(
+        pages ? tr("Saved to %1. Print it, lock the paper away and delete the file.").arg(path)
+              : words(pages.error()));
 }
 
 void RecoveryPage::print() {
     if (key_.empty()) return;
     if (QPrinterInfo::availablePrinterNames().isEmpty()) {
-        said_->setText(tr("No printer is installed on this computer. Write the key down, or save it "
-                          "as a PDF on a stick."));
+        said_->setText(
+            tr("No printer is installed on this computer. Write the key down, or save it "
+               "as a PDF on a stick."));
         return;
     }
     QPrinter printer(QPrinter::HighResolution);

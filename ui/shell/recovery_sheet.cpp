@@ -13,7 +13,9 @@ constexpr double margin_mm = 25.0;
 constexpr double width_mm = 160.0;
 constexpr int groups_in_row = 3;
 
-QString tr(const char* source) { return QCoreApplication::translate("RecoverySheet", source); }
+QString tr(const char* source) {
+    return QCoreApplication::translate("RecoverySheet", source);
+}
 
 TextStyle style(double points, bool bold, int most_lines) {
     TextStyle made;

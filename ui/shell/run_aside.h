@@ -10,8 +10,8 @@
 
 namespace leadline {
 
-/// Does work in another thread and hands its value to `then` in the thread of the window, unless the
-/// context is gone by then.
+/// Does work in another thread and hands its value to `then` in the thread of the window, unless
+/// the context is gone by then.
 /// @param work  touches nothing that the window's thread uses; gives back a value that can be moved
 template <typename Work, typename Then>
 void run_aside(QObject* context, Work work, Then then) {

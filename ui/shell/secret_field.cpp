@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QCoreApplication>
 #include <QLabel>
+#include <QLayout>
 #include <QLineEdit>
 #include <QProgressBar>
 
@@ -15,7 +16,9 @@ namespace {
 
 constexpr int longest_name = 200;
 
-QString tr(const char* source) { return QCoreApplication::translate("VaultDialogs", source); }
+QString tr(const char* source) {
+    return QCoreApplication::translate("VaultDialogs", source);
+}
 
 }  // namespace
 
@@ -28,6 +31,8 @@ QLineEdit* passphrase_field(const char* name, QWidget* parent) {
     field->setInputMethodHints(Qt::ImhHiddenText | Qt::ImhSensitiveData | Qt::ImhNoPredictiveText |
                                Qt::ImhNoAutoUppercase);
     field->setMaxLength(most_passphrase);
+    // On a small screen the texts give way, never what one types into.
+    field->setMinimumHeight(field->sizeHint().height());
     return field;
 }
 
@@ -55,7 +60,9 @@ QComboBox* who_field(const QStringList& names, QWidget* parent) {
     return field;
 }
 
-QString who_in(const QComboBox& field) { return field.currentText().simplified(); }
+QString who_in(const QComboBox& field) {
+    return field.currentText().simplified();
+}
 
 QLabel* trouble_line(QWidget* parent) {
     auto* line = new QLabel(parent);
@@ -87,6 +94,15 @@ QProgressBar* busy_bar(QWidget* parent) {
     bar->setSizePolicy(policy);
     bar->hide();
     return bar;
+}
+
+void size_for_texts(QWidget& dialog, int width) {
+    dialog.setMinimumWidth(width);
+    QLayout* layout = dialog.layout();
+    layout->activate();
+    const int needed = layout->hasHeightForWidth() ? layout->totalHeightForWidth(width)
+                                                   : layout->totalSizeHint().height();
+    dialog.resize(width, needed);
 }
 
 QLabel* wrapped_text(const QString& text, QWidget* parent) {

@@ -18,8 +18,8 @@ namespace leadline {
 /// A field for a passphrase: dots for letters, no suggestions, no copying out.
 QLineEdit* passphrase_field(const char* name, QWidget* parent);
 
-/// What stands in a field, as UTF-8; the field is emptied. The toolkit may have kept copies of single
-/// edits in memory until then, which cannot be overwritten.
+/// What stands in a field, as UTF-8; the field is emptied. The toolkit may have kept copies of
+/// single edits in memory until then, which cannot be overwritten.
 SecretBytes take_secret(QLineEdit& field);
 
 /// Who is at the computer: one of the staff, or a typed name.
@@ -33,6 +33,10 @@ void say_trouble(QLabel& line, const QString& text);
 
 /// Runs to and fro while long work is done; hidden otherwise, in its place.
 QProgressBar* busy_bar(QWidget* parent);
+
+/// Gives a dialog the height that its broken texts need at a width. Left to itself it takes no more
+/// than two thirds of the screen, and fields overlap on a small one.
+void size_for_texts(QWidget& dialog, int width);
 
 QLabel* wrapped_text(const QString& text, QWidget* parent);
 

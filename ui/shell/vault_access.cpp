@@ -20,7 +20,9 @@ QString keyring_entry(const QByteArray& vault_id) {
     return QStringLiteral("health-vault-") + QString::fromLatin1(vault_id.toHex());
 }
 
-Error no_records() { return Error{ErrorCode::not_found, "records", {}, {}}; }
+Error no_records() {
+    return Error{ErrorCode::not_found, "records", {}, {}};
+}
 
 }  // namespace
 
@@ -38,7 +40,9 @@ VaultAccess::VaultAccess(SessionDocument& document, RecordKeeper& keeper, QObjec
     told_vault_ = vault_state();
 }
 
-VaultAccess::~VaultAccess() { keeper_.set_health_store(nullptr); }
+VaultAccess::~VaultAccess() {
+    keeper_.set_health_store(nullptr);
+}
 
 void VaultAccess::attach() {
     detach();
@@ -147,7 +151,9 @@ bool VaultAccess::has_way(VaultWay way) const {
     return std::find(ways.begin(), ways.end(), way) != ways.end();
 }
 
-QString VaultAccess::records_path() const { return keeper_.database_path(); }
+QString VaultAccess::records_path() const {
+    return keeper_.database_path();
+}
 
 QStringList VaultAccess::staff_names() const {
     QStringList names;
@@ -269,9 +275,8 @@ void VaultAccess::change_passphrase(SecretBytes old_passphrase, SecretBytes new_
     run_aside(
         context,
         [wrapped = std::move(*wrapped), old_passphrase = std::move(old_passphrase),
-         new_passphrase = std::move(new_passphrase), cost = cost_] {
-            return rewrap(wrapped, old_passphrase, new_passphrase, cost);
-        },
+         new_passphrase = std::move(new_passphrase),
+         cost = cost_] { return rewrap(wrapped, old_passphrase, new_passphrase, cost); },
         [this, finished = std::move(finished)](Result<WrappedKey> rewrapped) {
             if (!vault_) return finished(no_records());
             const std::string who = vault_->who();

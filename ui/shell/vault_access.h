@@ -17,9 +17,9 @@ namespace leadline {
 class RecordKeeper;
 class SessionDocument;
 
-/// The vault of the records for the window and its tabs. Long work (stretching a passphrase) runs in
-/// another thread; its outcome comes to `finished`, unless the context is gone: then a try that was
-/// begun has counted as a wrong one.
+/// The vault of the records for the window and its tabs. Long work (stretching a passphrase) runs
+/// in another thread; its outcome comes to `finished`, unless the context is gone: then a try that
+/// was begun has counted as a wrong one.
 class VaultAccess final : public HealthAccess {
     Q_OBJECT
 public:
@@ -36,8 +36,8 @@ public:
     Result<std::vector<HealthEntry>> open(const GuestId& guest, HealthKind kind) override;
     [[nodiscard]] int count(const GuestId& guest, HealthKind kind) const override;
 
-    /// The state of the vault itself, whether or not the open session is kept. `not_kept` when there
-    /// are no records at all.
+    /// The state of the vault itself, whether or not the open session is kept. `not_kept` when
+    /// there are no records at all.
     [[nodiscard]] State vault_state() const;
     /// For the dialogs; nullptr when there are no records.
     [[nodiscard]] Vault* vault() const { return vault_.get(); }
@@ -63,8 +63,8 @@ public:
     void unlock(SecretBytes passphrase, const QString& who, QObject* context, Finished finished);
     void unlock_with_keyring(const QString& who, QObject* context, Finished finished);
     Result<Done> unlock_with_recovery_key(const SecretBytes& typed, const QString& who);
-    void change_passphrase(SecretBytes old_passphrase, SecretBytes new_passphrase,
-                           QObject* context, Finished finished);
+    void change_passphrase(SecretBytes old_passphrase, SecretBytes new_passphrase, QObject* context,
+                           Finished finished);
     /// Where there was none: needs the open vault.
     void add_passphrase(SecretBytes passphrase, QObject* context, Finished finished);
     Result<Done> replace_recovery_key(const SecretBytes& key);

@@ -166,7 +166,8 @@ void VaultActions::update_state() {
         text = tr("Health vault open: %1").arg(QString::fromStdString(access_.vault()->who()));
         tip = tr("Lock it (Ctrl+L)");
     }
-    mark_->setText(window_.fontMetrics().elidedText(text, Qt::ElideRight, 320));
+    // The space keeps the words off the padlock.
+    mark_->setText(u' ' + window_.fontMetrics().elidedText(text, Qt::ElideRight, 320));
     mark_->setAccessibleName(text);
     mark_->setToolTip(tip);
     mark_->setIcon(padlock_icon(!open, window_.palette()));
@@ -191,6 +192,8 @@ void VaultActions::set_up_or_unlock() {
     }
 }
 
-void VaultActions::lock() { access_.lock(); }
+void VaultActions::lock() {
+    access_.lock();
+}
 
 }  // namespace leadline

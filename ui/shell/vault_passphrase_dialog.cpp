@@ -27,7 +27,6 @@ VaultPassphraseDialog::VaultPassphraseDialog(VaultAccess& access, QWidget* paren
       bar_(busy_bar(this)) {
     setWindowTitle(has_old_ ? tr("Change the passphrase") : tr("Add a passphrase"));
     setObjectName(QStringLiteral("vault_passphrase_dialog"));
-    setMinimumWidth(480);
     hint_->setForegroundRole(QPalette::PlaceholderText);
     hint_->setObjectName(QStringLiteral("vault_hint"));
     auto* form = new QFormLayout;
@@ -42,8 +41,8 @@ VaultPassphraseDialog::VaultPassphraseDialog(VaultAccess& access, QWidget* paren
     form->addRow(tr("&Again"), again_);
     form->addRow(hint_);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    change_ = buttons->addButton(has_old_ ? tr("&Change") : tr("A&dd"),
-                                 QDialogButtonBox::AcceptRole);
+    change_ =
+        buttons->addButton(has_old_ ? tr("&Change") : tr("A&dd"), QDialogButtonBox::AcceptRole);
     change_->setObjectName(QStringLiteral("vault_change"));
     change_->setDefault(true);
     auto* layout = new QVBoxLayout(this);
@@ -63,14 +62,15 @@ VaultPassphraseDialog::VaultPassphraseDialog(VaultAccess& access, QWidget* paren
         if (access_.vault_state() != HealthAccess::State::open) reject();
     });
     update_state();
+    size_for_texts(*this, 480);
     (has_old_ ? old_ : fresh_)->setFocus();
 }
 
 void VaultPassphraseDialog::update_state() {
     const auto length = fresh_->text().toUcs4().size();
     const bool same = fresh_->text() == again_->text();
-    QString hint = tr("At least %1 characters: a few words in a row are easy to keep.")
-                       .arg(least_passphrase);
+    QString hint =
+        tr("At least %1 characters: a few words in a row are easy to keep.").arg(least_passphrase);
     if (length > 0 && length < least_passphrase) {
         hint = tr("%1 of at least %2 characters.").arg(length).arg(least_passphrase);
     } else if (!again_->text().isEmpty() && !same) {

@@ -35,7 +35,6 @@ VaultSetUpDialog::VaultSetUpDialog(VaultAccess& access, QWidget* parent)
       bar_(busy_bar(this)) {
     setWindowTitle(tr("Set up the health vault"));
     setObjectName(QStringLiteral("vault_set_up_dialog"));
-    setMinimumWidth(560);
     pages_->addWidget(choice_page());
     pages_->addWidget(recovery_);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
@@ -53,6 +52,7 @@ VaultSetUpDialog::VaultSetUpDialog(VaultAccess& access, QWidget* parent)
     layout->addWidget(bar_);
     layout->addWidget(buttons);
     update_state();
+    size_for_texts(*this, 560);
     if (who_in(*who_).isEmpty()) {
         who_->setFocus();
     } else {
@@ -79,6 +79,7 @@ QWidget* VaultSetUpDialog::choice_page() {
     hint_ = wrapped_text({}, page);
     hint_->setObjectName(QStringLiteral("vault_hint"));
     hint_->setForegroundRole(QPalette::PlaceholderText);
+    hint_->setMinimumHeight(hint_->fontMetrics().height());
     auto* form = new QFormLayout;
     form->setHorizontalSpacing(12);
     form->addRow(tr("&Who sets it up"), who_);
@@ -99,9 +100,12 @@ QWidget* VaultSetUpDialog::choice_page() {
     layout->addWidget(by_passphrase_);
     layout->addLayout(secret);
     layout->addWidget(by_keyring_);
-    layout->addWidget(wrapped_text(
+    QLabel* about_keyring = wrapped_text(
         tr("The keyring opens with the login to this computer: quick, and as safe as that login."),
-        page));
+        page);
+    about_keyring->setForegroundRole(QPalette::PlaceholderText);
+    about_keyring->setContentsMargins(secret->contentsMargins().left(), 0, 0, 0);
+    layout->addWidget(about_keyring);
     layout->addStretch(1);
     setTabOrder(who_, by_passphrase_);
     setTabOrder(by_passphrase_, passphrase_);
@@ -124,8 +128,8 @@ void VaultSetUpDialog::update_state() {
     // Characters as people count them; check_passphrase() has the last word.
     const auto length = passphrase_->text().toUcs4().size();
     const bool same = passphrase_->text() == again_->text();
-    QString hint = tr("At least %1 characters: a few words in a row are easy to keep.")
-                       .arg(least_passphrase);
+    QString hint =
+        tr("At least %1 characters: a few words in a row are easy to keep.").arg(least_passphrase);
     if (length > 0 && length < least_passphrase) {
         hint = tr("%1 of at least %2 characters.").arg(length).arg(least_passphrase);
     } else if (!again_->text().isEmpty() && !same) {

@@ -34,7 +34,6 @@ VaultUnlockDialog::VaultUnlockDialog(VaultAccess& access, QWidget* parent)
       ticks_(new QTimer(this)) {
     setWindowTitle(tr("Unlock the health vault"));
     setObjectName(QStringLiteral("vault_unlock_dialog"));
-    setMinimumWidth(480);
     passphrase_label_->setBuddy(passphrase_);
     recovery_label_->setBuddy(recovery_);
     recovery_->setObjectName(QStringLiteral("vault_recovery_key"));
@@ -88,6 +87,7 @@ VaultUnlockDialog::VaultUnlockDialog(VaultAccess& access, QWidget* parent)
     ticks_->setInterval(std::chrono::milliseconds(500));
     connect(ticks_, &QTimer::timeout, this, &VaultUnlockDialog::update_state);
     update_state();
+    size_for_texts(*this, 480);
     if (who_in(*who_).isEmpty()) {
         who_->setFocus();
     } else {
@@ -95,7 +95,9 @@ VaultUnlockDialog::VaultUnlockDialog(VaultAccess& access, QWidget* parent)
     }
 }
 
-bool VaultUnlockDialog::by_recovery_key() const { return use_recovery_->isChecked(); }
+bool VaultUnlockDialog::by_recovery_key() const {
+    return use_recovery_->isChecked();
+}
 
 void VaultUnlockDialog::focus_secret() {
     if (by_recovery_key()) {
@@ -110,22 +112,21 @@ void VaultUnlockDialog::focus_secret() {
 void VaultUnlockDialog::update_state() {
     const bool recovery = by_recovery_key();
     const bool has_passphrase = access_.has_way(VaultWay::passphrase);
-    for (QWidget* part : {static_cast<QWidget*>(passphrase_label_),
-                          static_cast<QWidget*>(passphrase_)}) {
+    for (QWidget* part :
+         {static_cast<QWidget*>(passphrase_label_), static_cast<QWidget*>(passphrase_)}) {
         part->setVisible(!recovery && has_passphrase);
         part->setEnabled(!busy_);
     }
-    for (QWidget* part : {static_cast<QWidget*>(recovery_label_),
-                          static_cast<QWidget*>(recovery_)}) {
+    for (QWidget* part :
+         {static_cast<QWidget*>(recovery_label_), static_cast<QWidget*>(recovery_)}) {
         part->setVisible(recovery);
         part->setEnabled(!busy_);
     }
     who_->setEnabled(!busy_);
     use_recovery_->setEnabled(!busy_);
     Vault* vault = access_.vault();
-    const int wait = recovery || busy_ || vault == nullptr
-                         ? 0
-                         : vault->seconds_to_wait().value_or(0);
+    const int wait =
+        recovery || busy_ || vault == nullptr ? 0 : vault->seconds_to_wait().value_or(0);
     if (wait > 0) {
         ticks_->start();
         unlock_->setText(tr("Wait %1 s").arg(wait));
@@ -153,8 +154,8 @@ void VaultUnlockDialog::unlock() {
         // Kept on a mistake: one sign of 36 is easier put right than all typed anew.
         QString text = recovery_->text();
         QByteArray utf8 = text.toUtf8();
-        const SecretBytes typed = SecretBytes::copy_of(
-            {utf8.constData(), static_cast<std::size_t>(utf8.size())});
+        const SecretBytes typed =
+            SecretBytes::copy_of({utf8.constData(), static_cast<std::size_t>(utf8.size())});
         wipe(utf8);
         wipe(text);
         finish(access_.unlock_with_recovery_key(typed, who_in(*who_)));

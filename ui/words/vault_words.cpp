@@ -8,32 +8,50 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) { return QCoreApplication::translate("VaultWords", source); }
+QString tr(const char* source) {
+    return QCoreApplication::translate("VaultWords", source);
+}
 
 QString label(VaultWay way) {
     switch (way) {
-        case VaultWay::passphrase: return tr("Passphrase");
-        case VaultWay::keyring: return tr("Keyring");
-        case VaultWay::recovery: return tr("Recovery key");
+        case VaultWay::passphrase:
+            return tr("Passphrase");
+        case VaultWay::keyring:
+            return tr("Keyring");
+        case VaultWay::recovery:
+            return tr("Recovery key");
     }
     return {};
 }
 
 QString label(AuditEvent event) {
     switch (event) {
-        case AuditEvent::vault_set_up: return tr("Set the vault up");
-        case AuditEvent::unlocked: return tr("Unlocked");
-        case AuditEvent::unlock_failed: return tr("Failed to unlock");
-        case AuditEvent::locked: return tr("Locked");
-        case AuditEvent::passphrase_changed: return tr("Changed the passphrase");
-        case AuditEvent::way_added: return tr("Set a way to unlock");
-        case AuditEvent::way_removed: return tr("Removed a way to unlock");
-        case AuditEvent::record_written: return tr("Wrote a record");
-        case AuditEvent::record_opened: return tr("Opened a record");
-        case AuditEvent::record_exported: return tr("Exported records");
-        case AuditEvent::record_erased: return tr("Erased a record");
-        case AuditEvent::record_moved: return tr("Moved a record to this guest");
-        case AuditEvent::trail_broken: return tr("Found this list broken");
+        case AuditEvent::vault_set_up:
+            return tr("Set the vault up");
+        case AuditEvent::unlocked:
+            return tr("Unlocked");
+        case AuditEvent::unlock_failed:
+            return tr("Failed to unlock");
+        case AuditEvent::locked:
+            return tr("Locked");
+        case AuditEvent::passphrase_changed:
+            return tr("Changed the passphrase");
+        case AuditEvent::way_added:
+            return tr("Set a way to unlock");
+        case AuditEvent::way_removed:
+            return tr("Removed a way to unlock");
+        case AuditEvent::record_written:
+            return tr("Wrote a record");
+        case AuditEvent::record_opened:
+            return tr("Opened a record");
+        case AuditEvent::record_exported:
+            return tr("Exported records");
+        case AuditEvent::record_erased:
+            return tr("Erased a record");
+        case AuditEvent::record_moved:
+            return tr("Moved a record to this guest");
+        case AuditEvent::trail_broken:
+            return tr("Found this list broken");
     }
     return {};
 }
@@ -42,10 +60,14 @@ QString label(AuditEvent event) {
 
 QString label(HealthKind kind) {
     switch (kind) {
-        case HealthKind::screening: return tr("Screening answers");
-        case HealthKind::physician_note: return tr("Physician's note");
-        case HealthKind::emergency_contact: return tr("Emergency contact");
-        case HealthKind::signature: return tr("Signature");
+        case HealthKind::screening:
+            return tr("Screening answers");
+        case HealthKind::physician_note:
+            return tr("Physician's note");
+        case HealthKind::emergency_contact:
+            return tr("Emergency contact");
+        case HealthKind::signature:
+            return tr("Signature");
     }
     return {};
 }
