@@ -5,9 +5,9 @@
 #include <utility>
 #include <vector>
 
+#include "core/files/enum_names.h"
 #include "core/files/questionnaire_file.h"
 #include "core/records/check_store.h"
-#include "core/records/names.h"
 
 namespace leadline {
 
@@ -28,7 +28,7 @@ WaitingRecords grouped(const std::vector<AnswerToSeal>& waiting) {
         WaitingRecord& record = records[{answer.person, answer.session.value}];
         record.answers.edition = earlier_edition;
         record.ids.push_back(answer.id);
-        if (const auto today = from_stored_name<TodayQuestion>(answer.question)) {
+        if (const auto today = enum_value<TodayQuestion>(answer.question)) {
             record.answers.today.at(static_cast<std::size_t>(*today)) = Answer::yes;
         } else {
             set_answer(record.answers, answer.question, Answer::yes);

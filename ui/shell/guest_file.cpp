@@ -72,16 +72,15 @@ void add_kit(Facts& facts, const Kit& kit, UnitSystem units) {
     facts.add(tr("Filled to"), text(kit.cylinder->fill_pressure, units));
 }
 
-void add_screening(Facts& facts, const Screening& screening) {
-    for (std::size_t i = 0; i < screening.health.size(); ++i) {
-        if (screening.health[i] == Answer::unanswered) continue;
-        facts.add(question(static_cast<HealthTheme>(i)), label(screening.health[i]));
-    }
-    for (std::size_t i = 0; i < screening.today.size(); ++i) {
-        if (screening.today[i] == Answer::unanswered) continue;
-        facts.add(question(static_cast<TodayQuestion>(i)), label(screening.today[i]));
-    }
-    facts.add(tr("Physician's approval seen"), yes_or_no(screening.physician_approval_seen));
+void add_check(Facts& facts, const HealthCheck& check) {
+    facts.add(tr("Health questions"), label(check.outcome));
+    if (check.checked_on) facts.add(tr("Asked on"), text(*check.checked_on));
+    facts.add(tr("Edition of the questions"), plain(check.edition));
+    facts.add(tr("Asked by"), plain(check.checked_by));
+    facts.add(tr("Physician's release seen"), yes_or_no(check.physician_approval_seen));
+    if (check.approval_on) facts.add(tr("Date on the release"), text(*check.approval_on));
+    facts.add(tr("On the day"), label(check.today));
+    facts.add(tr("Signature"), label(check.signature));
 }
 
 QString log_part(const LogEntry& entry, UnitSystem units) {
@@ -111,11 +110,11 @@ QString guest_part(const SessionFile& file, const Guest& guest, UnitSystem units
     known.add(tr("Note of the staff"), plain(guest.note));
     Facts kit;
     add_kit(kit, guest.kit, units);
-    Facts screening;
-    add_screening(screening, guest.screening);
+    Facts checks;
+    add_check(checks, guest.screening);
     QString part = heading(3, tr("As known on the day")) + known.table();
     if (!kit.table().isEmpty()) part += heading(3, tr("Kit")) + kit.table();
-    part += heading(3, tr("Checks")) + screening.table();
+    part += heading(3, tr("Checks")) + checks.table();
     const LogEntry* entry = file.log ? find_log(*file.log, guest.id) : nullptr;
     return entry != nullptr ? QString(part + log_part(*entry, units)) : part;
 }

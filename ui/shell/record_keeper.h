@@ -30,7 +30,7 @@ public:
                  QObject* parent = nullptr, QString path = {});
 
     [[nodiscard]] bool has_database() const { return database_ != nullptr; }
-    /// The records, for dialogs that work on them; nullptr where they could not be opened.
+    /// The records, for the health vault in them and for dialogs that work on them; nullptr where they could not be opened.
     [[nodiscard]] Database* database() const { return database_.get(); }
     [[nodiscard]] QString database_path() const;
     /// The same, kept when the records are closed or could not be opened.
@@ -82,8 +82,6 @@ public:
     std::optional<QString> setting(const QString& name);
     void put_setting(const QString& name, const QString& value);
     [[nodiscard]] std::optional<SessionRow> current_row() const { return row_; }
-    /// For the health vault, which lies in the same file; nullptr when nothing is kept.
-    [[nodiscard]] Database* database() const { return database_.get(); }
     /// What seals records anew when a save finds that a guest is somebody else; nullptr: nobody.
     void set_health_store(HealthStore* health) { health_ = health; }
 
