@@ -22,6 +22,15 @@ TEST(RosterEdits, AnOverruleNeverFallsToTheNextGuestWithTheSameId) {
     EXPECT_TRUE(check(session).has_value());
 }
 
+TEST(RosterEdits, GuestsAddedTogetherGetIdsOfTheirOwnAndNoGroup) {
+    Session session = session_with({"Ana"});
+    Guest guest = ready_guest("guest-1", "Bo");
+    add_guests(session, {guest, guest});
+    ASSERT_EQ(session.guests.size(), 3U);
+    EXPECT_TRUE(session.guests[1].group.empty());
+    EXPECT_TRUE(check(session).has_value());
+}
+
 TEST(RosterEdits, RemovingAGroupLeavesItsGuestsInNone) {
     Session session = session_with({"Ana", "Bo"});
     session.guests[1].group = GroupId("group-2");

@@ -26,6 +26,7 @@
 #include "ui/roster/marks.h"
 #include "ui/roster/meaning_header.h"
 #include "ui/roster/roster_edits.h"
+#include "ui/widgets/wheel_guard.h"
 #include "ui/words/booking_text.h"
 #include "ui/words/error_words.h"
 
@@ -150,6 +151,7 @@ BookingImportDialog::Question BookingImportDialog::build_question(const char* ob
     question.choice = new QComboBox(questions_);
     question.choice->setObjectName(QString::fromLatin1(object_name));
     question.choice->setAccessibleName(QString(name).remove(u'&'));
+    guard_wheel(question.choice);
     auto* asked = new QLabel(name, questions_);
     asked->setObjectName(QString::fromLatin1(object_name) + QStringLiteral("_label"));
     asked->setBuddy(question.choice);

@@ -10,6 +10,7 @@
 #include <QStringListModel>
 #include <algorithm>
 
+#include "ui/widgets/wheel_guard.h"
 #include "ui/words/booking_text.h"
 
 namespace leadline {
@@ -49,6 +50,7 @@ void MeaningHeader::set_meanings(const std::vector<BookingField>& fields) {
         choice->setMaxVisibleItems(booking_field_count);
         choice->setCurrentIndex(static_cast<int>(fields[i]));
         choice->installEventFilter(this);
+        guard_wheel(choice);
         connect(choice, &QComboBox::currentIndexChanged, this, [this, i] {
             changed_last_ = i;
             Q_EMIT meanings_changed();
