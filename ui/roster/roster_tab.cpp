@@ -118,7 +118,7 @@ QBoxLayout* RosterTab::build_bar(QWidget* parent) {
     stock_ = new QPushButton(tr("Kit in stock…"), parent);
     stock_->setObjectName(QStringLiteral("open_stock"));
     stock_->setToolTip(tr("Cylinders, suits and lead that there are to hand out."));
-    lists_ = new QPushButton(tr("L&ists"), parent);
+    lists_ = new QPushButton(tr("Lists"), parent);
     lists_->setObjectName(QStringLiteral("guest_lists"));
     lists_->setToolTip(tr("Take guests from a booking list, or write them to one."));
     auto* menu = new QMenu(lists_);
