@@ -141,7 +141,7 @@ int run_window(QApplication& application, const WindowOptions& options) {
         QCoreApplication::processEvents();
         return write_pictures(window, options.pictures);
     }
-    CopyTimer copies(path);
+    CopyTimer copies(keeper.wanted_path());
     QObject::connect(&copies, &CopyTimer::failed, &window, [&window](const QString& message) {
         window.show_message(message, Severity::caution);
     });

@@ -260,16 +260,17 @@ Result<Done> remove_copy(const RecordCopy& copy) {
 
 void remove_leftovers(const QString& database_path, CopyTime now) {
     const QDateTime before = as_date_time(now - std::chrono::hours(1));
-    for (const QString& place :
-         {QFileInfo(database_path).absolutePath(), copies_folder(database_path)}) {
-        const QFileInfoList files = QDir(place).entryInfoList(
-            {base_of(database_path) + u"*.part*"_qs,
-             QFileInfo(database_path).fileName() + u".*.part*"_qs},
-            QDir::Files);
-        for (const QFileInfo& file : files) {
+    const QString base = base_of(database_path);
+    const auto clean = [&](const QString& place, const QStringList& names) {
+        for (const QFileInfo& file : QDir(place).entryInfoList(names, QDir::Files)) {
             if (file.lastModified() < before) QFile::remove(file.filePath());
         }
-    }
+    };
+    clean(copies_folder(database_path), {base + u"*.part*"_qs});
+    // Other files of the user's may lie beside the database.
+    clean(QFileInfo(database_path).absolutePath(),
+          {base + u"scratch-*.part*"_qs, base + u"import-*.part*"_qs,
+           QFileInfo(database_path).fileName() + u".before-schema-*.part*"_qs});
 }
 
 CopyTime current_time() {

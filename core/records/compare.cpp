@@ -88,11 +88,20 @@ Result<Done> add_rows(const QSqlDatabase& database, const QString& table, const 
     return Done{};
 }
 
-Result<SessionDigests> session_digests(const QSqlDatabase& database) {
+/// Asks before the work on a table.
+Result<Done> ask_before(const GoOn& go_on, qsizetype done, qsizetype all, const QString& table) {
+    if (!go_on || go_on(double(done) / double(all))) return Done{};
+    return Error{ErrorCode::cancelled, table.toStdString(), {}, {}};
+}
+
+Result<SessionDigests> session_digests(const QSqlDatabase& database, const GoOn& go_on) {
     SessionDigests digests;
     const Result<QStringList> tables = table_names(database);
     if (!tables) return tables.error();
+    qsizetype done = 0;
     for (const QString& table : *tables) {
+        const Result<Done> wanted = ask_before(go_on, done++, tables->size(), table);
+        if (!wanted) return wanted.error();
         const QString owner = table == u"sessions"_qs ? u"id"_qs : u"session_id"_qs;
         const Result<std::vector<TableColumn>> columns = columns_of(database, table);
         if (!columns) return columns.error();
@@ -109,11 +118,14 @@ Result<SessionDigests> session_digests(const QSqlDatabase& database) {
 }  // namespace
 
 Result<std::vector<TableChange>> compare_tables(const QSqlDatabase& now,
-                                                const QSqlDatabase& copy) {
+                                                const QSqlDatabase& copy, const GoOn& go_on) {
     const Result<QStringList> tables = table_names(now);
     if (!tables) return tables.error();
     std::vector<TableChange> changes;
     for (const QString& table : *tables) {
+        const Result<Done> wanted =
+            ask_before(go_on, qsizetype(changes.size()), tables->size(), table);
+        if (!wanted) return wanted.error();
         Result<TableChange> change = compare_table(now, copy, table);
         if (!change) return change.error();
         changes.push_back(std::move(*change));
@@ -121,14 +133,16 @@ Result<std::vector<TableChange>> compare_tables(const QSqlDatabase& now,
     return changes;
 }
 
-Result<SessionChanges> compare_sessions(Database& now, Database& copy) {
+Result<SessionChanges> compare_sessions(Database& now, Database& copy, const GoOn& go_on) {
     const auto here = SessionStore(now).list();
     if (!here) return here.error();
     const auto there = SessionStore(copy).list();
     if (!there) return there.error();
-    Result<SessionDigests> digests_here = session_digests(now.connection());
+    Result<SessionDigests> digests_here =
+        session_digests(now.connection(), part_of(go_on, 0.0, 0.5));
     if (!digests_here) return digests_here.error();
-    Result<SessionDigests> digests_there = session_digests(copy.connection());
+    Result<SessionDigests> digests_there =
+        session_digests(copy.connection(), part_of(go_on, 0.5, 1.0));
     if (!digests_there) return digests_there.error();
 
     SessionChanges changes;

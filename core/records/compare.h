@@ -9,6 +9,7 @@
 #include "core/physics/result.h"
 #include "core/planning/dates.h"
 #include "core/records/database.h"
+#include "core/records/go_on.h"
 
 class QSqlDatabase;
 
@@ -42,7 +43,9 @@ struct SessionChange {
 };
 
 /// Every table of the schema, in alphabetical order; both databases have the newest schema.
-Result<std::vector<TableChange>> compare_tables(const QSqlDatabase& now, const QSqlDatabase& copy);
+/// @param go_on  asked before every table, with the share of the tables that is done
+Result<std::vector<TableChange>> compare_tables(const QSqlDatabase& now, const QSqlDatabase& copy,
+                                                const GoOn& go_on = {});
 
 /// The sessions that differ in any row that belongs to them, newest first, and the number of those
 /// that are the same.
@@ -50,6 +53,6 @@ struct SessionChanges {
     std::vector<SessionChange> changed;
     qint64 same = 0;
 };
-Result<SessionChanges> compare_sessions(Database& now, Database& copy);
+Result<SessionChanges> compare_sessions(Database& now, Database& copy, const GoOn& go_on = {});
 
 }  // namespace leadline

@@ -9,4 +9,10 @@ namespace leadline {
 /// ErrorCode::cancelled. Called in the thread that does the work.
 using GoOn = std::function<bool(double share_done)>;
 
+/// For a part of the work, that goes from one share of the whole to another.
+inline GoOn part_of(const GoOn& whole, double from, double to) {
+    if (!whole) return {};
+    return [whole, from, to](double share) { return whole(from + (to - from) * share); };
+}
+
 }  // namespace leadline

@@ -77,25 +77,27 @@ Result<int> stage(const QString& copy_path, const QString& scratch, const GoOn& 
 }
 
 /// The rows of a copy alone, as if nothing stood there now.
-Result<Done> describe_copy(Database& copy, RestorePreview& preview) {
+Result<Done> describe_copy(Database& copy, const GoOn& go_on, RestorePreview& preview) {
     const auto nothing = Database::open(u":memory:"_qs);
     if (!nothing) return nothing.error();
-    Result<SessionChanges> sessions = compare_sessions(**nothing, copy);
+    Result<SessionChanges> sessions = compare_sessions(**nothing, copy, part_of(go_on, 0.0, 0.5));
     if (!sessions) return sessions.error();
     Result<std::vector<TableChange>> tables =
-        compare_tables((*nothing)->connection(), copy.connection());
+        compare_tables((*nothing)->connection(), copy.connection(), part_of(go_on, 0.5, 1.0));
     if (!tables) return tables.error();
     preview.sessions = std::move(sessions->changed);
     preview.tables = std::move(*tables);
     return Done{};
 }
 
-Result<Done> describe_changes(Database& now, Database& copy, RestorePreview& preview) {
+Result<Done> describe_changes(Database& now, Database& copy, const GoOn& go_on,
+                              RestorePreview& preview) {
     const Result<Transaction> state = Transaction::begin_reading(now.connection());
     if (!state) return state.error();
-    Result<SessionChanges> sessions = compare_sessions(now, copy);
+    Result<SessionChanges> sessions = compare_sessions(now, copy, part_of(go_on, 0.0, 0.5));
     if (!sessions) return sessions.error();
-    Result<std::vector<TableChange>> tables = compare_tables(now.connection(), copy.connection());
+    Result<std::vector<TableChange>> tables =
+        compare_tables(now.connection(), copy.connection(), part_of(go_on, 0.5, 1.0));
     if (!tables) return tables.error();
     preview.sessions = std::move(sessions->changed);
     preview.sessions_same = sessions->same;
@@ -105,7 +107,9 @@ Result<Done> describe_changes(Database& now, Database& copy, RestorePreview& pre
 
 /// Opens the records of now, and never makes them.
 Result<std::unique_ptr<Database>> open_existing(const QString& path) {
-    if (!QFileInfo::exists(path)) return Error{ErrorCode::database_gone, path.toStdString(), {}, {}};
+    if (!QFileInfo::exists(path)) {
+        return Error{ErrorCode::database_gone, path.toStdString(), {}, {}};
+    }
     return Database::open(path);
 }
 
@@ -210,14 +214,16 @@ Result<RestorePreview> preview_restore(const QString& database_path, const QStri
     const auto copy = Database::open(scratch.path());
     if (!copy) return about(copy.error(), copy_path);
 
+    const GoOn comparing = part_of(go_on, share_before_comparing, 1.0);
     RestorePreview preview;
     preview.schema_of_copy = *version;
     const auto now = open_existing(database_path);
     const Result<Done> described =
-        now ? describe_changes(**now, **copy, preview) : Result<Done>(now.error());
+        now ? describe_changes(**now, **copy, comparing, preview) : Result<Done>(now.error());
     if (described) return preview;
+    if (described.error().code == ErrorCode::cancelled) return described.error();
     preview.unreadable_now = described.error();
-    const Result<Done> alone = describe_copy(**copy, preview);
+    const Result<Done> alone = describe_copy(**copy, comparing, preview);
     if (!alone) return alone.error();
     return preview;
 }
@@ -228,11 +234,7 @@ Result<std::optional<RecordCopy>> restore_copy(const QString& database_path,
     const UnfinishedFile scratch(scratch_path(database_path));
     const Result<int> staged = stage(copy_path, scratch.path(), go_on);
     if (!staged) return staged.error();
-    const GoOn second_half =
-        go_on ? GoOn([go_on](double share) {
-            return go_on(share_before_comparing + (1.0 - share_before_comparing) * share);
-        })
-              : GoOn();
+    const GoOn second_half = part_of(go_on, share_before_comparing, 1.0);
     if (!QFileInfo::exists(database_path)) {
         const Result<Done> placed = put_in_place(scratch.path(), database_path);
         if (!placed) return placed.error();

@@ -246,12 +246,16 @@ TEST_F(Backup, ThatFailsRemovesNothing) {
 TEST_F(Backup, LeftoversOfAnEndedRunAreCleanedAway) {
     must(make_copy(folder_.records(), CopyKind::by_hand, morning));
     const QStringList leftovers{copies_folder(folder_.records()) + u"/records-x.sqlite.part"_qs,
-                                folder_.path(u"records-restore-1.part-wal"_qs)};
+                                folder_.path(u"records-scratch-1.part-wal"_qs),
+                                folder_.path(u"records.sqlite.before-schema-2.x.part"_qs)};
+    const QString not_ours = folder_.path(u"records-of-mine.part"_qs);
+    test::write_bytes(not_ours, "x");
     for (const QString& leftover : leftovers) test::write_bytes(leftover, "x");
     remove_leftovers(folder_.records(), current_time());
     for (const QString& leftover : leftovers) EXPECT_TRUE(QFileInfo::exists(leftover)) << "new";
     remove_leftovers(folder_.records(), current_time() + 2h);
     for (const QString& leftover : leftovers) EXPECT_FALSE(QFileInfo::exists(leftover));
+    EXPECT_TRUE(QFileInfo::exists(not_ours));
     EXPECT_THAT(list_copies(folder_.records()), SizeIs(1));
     EXPECT_TRUE(QFileInfo::exists(folder_.records()));
 }

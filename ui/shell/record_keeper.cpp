@@ -16,6 +16,8 @@ RecordKeeper::RecordKeeper(SessionDocument& document, std::unique_ptr<Database> 
       database_(std::move(database)),
       path_(database_ ? database_->path() : std::move(path)),
       ever_opened_(database_ != nullptr) {
+    // Records in memory have no file to copy or to replace.
+    if (path_ == QStringLiteral(":memory:")) path_.clear();
     connect(&document_, &SessionDocument::changed, this, &RecordKeeper::save);
 }
 

@@ -33,7 +33,7 @@ public:
     /// The records, for the health vault in them and for dialogs that work on them; nullptr where they could not be opened.
     [[nodiscard]] Database* database() const { return database_.get(); }
     [[nodiscard]] QString database_path() const;
-    /// The same, kept when the records are closed or could not be opened.
+    /// The same, kept when the records are closed or could not be opened; empty for records in memory.
     [[nodiscard]] QString wanted_path() const { return path_; }
     /// Whether edits of the open session are saved as they are made.
     [[nodiscard]] bool is_kept() const { return keeping_; }
