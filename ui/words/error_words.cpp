@@ -101,7 +101,8 @@ QString records_sentence(const Error& error, const Parts& p) {
             return tr("%1 holds no records of Leadline (%2). Choose another file; nothing was "
                       "changed.")
                 .arg(p.place, p.given);
-        case ErrorCode::cancelled: return tr("Stopped. Nothing was changed.");
+        case ErrorCode::cancelled:
+            return tr("Stopped; nothing was changed (%1).").arg(p.place);
         default: return {};
     }
 }
