@@ -230,6 +230,16 @@ Result<Done> HealthStore::note_export(qint64 person, HealthKind kind) {
         [&] { return transaction->commit(); });
 }
 
+Result<std::vector<qint64>> HealthStore::taken_out() {
+    return Statement(database_.connection(),
+                     u"SELECT o.record_id FROM health_openings o WHERE o.event = ? "
+                     "AND o.record_id NOT IN (SELECT id FROM health_records) "
+                     "AND o.record_id NOT IN (SELECT e.record_id FROM health_openings e "
+                     "                        WHERE e.event = ?) ORDER BY o.record_id"_qs)
+        .all([](Row& row) { return row.number(); }, stored_name(AuditEvent::record_written),
+             stored_name(AuditEvent::record_erased));
+}
+
 Result<int> HealthStore::erase(qint64 person) {
     if (!vault_.is_open()) return locked();
     const QSqlDatabase database = database_.connection();

@@ -42,6 +42,9 @@ public:
     Result<int> count(qint64 person, HealthKind kind);
     /// Notes that a person's records of a kind leave the program. To be called before they do.
     Result<Done> note_export(qint64 person, HealthKind kind);
+    /// Rows of records that the trail says were written and not erased, and that are not there:
+    /// somebody took them out from outside. Needs no open vault; as sure as the trail is.
+    Result<std::vector<qint64>> taken_out();
     /// Removes all records of a person for good; the trail says so. @returns how many
     Result<int> erase(qint64 person);
 

@@ -143,6 +143,18 @@ TEST_F(Health, ErasedRecordsAreGoneFromTheFileAndTheTrailSaysSo) {
     EXPECT_EQ(put(anna, "four"), 4);
 }
 
+TEST_F(Health, ARecordTakenOutOfTheFileIsMissed) {
+    const qint64 anna = person(insert({guest_named("guest-1", "Anna")}));
+    put(anna, "one");
+    put(anna, "two", HealthKind::signature);
+    put(anna, "three");
+    EXPECT_THAT(must(health()->taken_out()), ElementsAre());
+    run_sql(u"DELETE FROM health_records WHERE id = 2"_qs);
+    EXPECT_THAT(must(health()->taken_out()), ElementsAre(2));
+    must(health()->erase(anna));
+    EXPECT_THAT(must(health()->taken_out()), ElementsAre(2)) << "erased ones are not missed";
+}
+
 TEST_F(Health, ASessionThatGoesLeavesTheRecord) {
     const SessionRow row = insert({guest_born("guest-1", "Anna", birth)});
     const qint64 anna = person(row);
