@@ -74,7 +74,8 @@ protected:
         Guest vera = guest("Vera Onnig", day(1990, 2, 3));
         vera.phone = "+43 664 1234567";
         vera.note = "Likes to go last";
-        vera.screening.health[0] = Answer::yes;
+        vera.screening.outcome = ScreeningOutcome::physician_required;
+        vera.screening.checked_on = day(2024, 7, 1);
         Guest wera = guest("Wera Onnig", day(1990, 2, 3));
         wera.email = "wera@post.example";
         add(2024, {vera, guest("Ilja Torsk", day(1980, 5, 6))});
