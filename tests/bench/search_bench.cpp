@@ -27,6 +27,7 @@
 #include "core/records/guest_store.h"
 #include "core/records/person_removal.h"
 #include "core/records/person_search.h"
+#include "core/records/session_store.h"
 #include "core/records/statement.h"
 #include "tests/bench/big_records.h"
 
@@ -97,6 +98,44 @@ private:
     std::mt19937 random_;
 };
 
+template <typename Work>
+auto timed(QTextStream& out, const char* what, Work work) {
+    const auto begin = Clock::now();
+    const double worked_before = worked_ms();
+    auto result = work();
+    out << what << ": " << std::chrono::duration<double, std::milli>(Clock::now() - begin).count()
+        << " ms, worked " << worked_ms() - worked_before << " ms" << Qt::endl;
+    return result;
+}
+
+/// What the window asks of the records before it can be used, and the lists of long dialogs.
+void report_start(QTextStream& out, const QString& path) {
+    const auto opened = timed(out, "open the records", [&] { return Database::open(path); });
+    if (!opened) return;
+    Database& database = **opened;
+    static_cast<void>(timed(out, "load the newest session", [&] {
+        SessionStore store(database);
+        const auto newest = store.newest();
+        return newest && *newest && store.load(**newest);
+    }));
+    static_cast<void>(timed(out, "first page of sessions", [&] {
+        SessionStore store(database);
+        return store.count().has_value() && store.page(0, 64).has_value();
+    }));
+    static_cast<void>(timed(out, "last page of sessions", [&] {
+        SessionStore store(database);
+        return store.page(store.count().value_or(64) - 64, 64).has_value();
+    }));
+    static_cast<void>(timed(out, "first page of guests", [&] {
+        GuestStore store(database);
+        return store.count().has_value() && store.page(0, 64).has_value();
+    }));
+    static_cast<void>(timed(out, "last page of guests", [&] {
+        GuestStore store(database);
+        return store.page(store.count().value_or(64) - 64, 64).has_value();
+    }));
+}
+
 double at(std::vector<double>& sorted, double share) {
     const auto place = std::size_t(std::ceil(share * double(sorted.size())));
     return sorted[std::clamp<std::size_t>(place, 1, sorted.size()) - 1];
@@ -120,16 +159,6 @@ QString shell_query(const QString& text) {
     return u"SELECT p.id FROM person_names n JOIN persons p ON p.id = n.rowid "
            "WHERE n.person_names MATCH "_qs + sql_text(terms.join(u" AND "_qs)) +
            u" ORDER BY p.folded_name, p.id LIMIT 20;\n"_qs;
-}
-
-template <typename Work>
-auto timed(QTextStream& out, const char* what, Work work) {
-    const auto begin = Clock::now();
-    const double worked_before = worked_ms();
-    auto result = work();
-    out << what << ": " << std::chrono::duration<double, std::milli>(Clock::now() - begin).count()
-        << " ms, worked " << worked_ms() - worked_before << " ms" << Qt::endl;
-    return result;
 }
 
 int run_rights(const QString& path) {
@@ -182,6 +211,7 @@ int run(const QString& path, const QString& sql_path) {
         out << "made in " << std::chrono::duration<double>(Clock::now() - begin).count() << " s"
             << Qt::endl;
     }
+    report_start(out, path);
     const std::vector<Keystroke> stream = Typist(database).type(800);
     GuestStore store(database);
     std::map<QString, std::vector<double>> times;

@@ -80,6 +80,7 @@ DuplicatesDialog::DuplicatesDialog(Database& database, std::vector<DuplicatePair
             values_.push_back(value);
         }
         grid->setColumnStretch(side + 1, 1);
+        grid->setColumnMinimumWidth(side + 1, 240);
     }
 
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
@@ -92,6 +93,9 @@ DuplicatesDialog::DuplicatesDialog(Database& database, std::vector<DuplicatePair
     back_ = buttons->addButton(tr("Take &back"), QDialogButtonBox::ActionRole);
     back_->setObjectName(QStringLiteral("duplicates_back"));
     back_->setEnabled(false);
+    // Enter alone merges nobody.
+    for (QPushButton* button : {merge_, apart_, back_}) button->setAutoDefault(false);
+    later_->setDefault(true);
     connect(merge_, &QPushButton::clicked, this, &DuplicatesDialog::merge);
     connect(apart_, &QPushButton::clicked, this, &DuplicatesDialog::keep_apart);
     connect(later_, &QPushButton::clicked, this, [this] {
@@ -145,14 +149,24 @@ void DuplicatesDialog::show_pair() {
     why_->setText(tr("Signs: %1.").arg(signs.isEmpty() ? tr("none; you chose these two")
                                                          : signs.join(QStringLiteral(", "))));
     for (int side = 0; side < 2; ++side) show_person(side, (*persons)[std::size_t(side)]);
-    // The one seen last knows best.
-    const bool second = (*persons)[1].last_session > (*persons)[0].last_session;
+    // A birth date is not taken over from one to the other, so the one who has it is kept; else the
+    // one seen last, who knows best.
+    const bool born[2] = {(*persons)[0].guest.birth_date.has_value(),
+                          (*persons)[1].guest.birth_date.has_value()};
+    const bool second = born[0] != born[1]
+                            ? born[1]
+                            : (*persons)[1].last_session > (*persons)[0].last_session;
     keep_[second ? 1 : 0]->setChecked(true);
+    for (int side = 0; side < 2; ++side) keep_[side]->setEnabled(born[side] || !born[1 - side]);
 }
 
 void DuplicatesDialog::show_person(int side, const KnownGuest& person) {
     const QString name = QString::fromStdString(person.guest.name);
-    keep_[side]->setText(QString(name).replace(u'&', QStringLiteral("&&")));
+    constexpr int letters_shown = 26;
+    const QString shown = keep_[side]->fontMetrics().elidedText(
+        name, Qt::ElideRight, letters_shown * keep_[side]->fontMetrics().averageCharWidth());
+    keep_[side]->setText(QString(shown).replace(u'&', QStringLiteral("&&")));
+    keep_[side]->setAccessibleName(tr("Keep %1").arg(name));
     keep_[side]->setToolTip(name);
     const QStringList facts = facts_of(person);
     for (int row = 0; row < int(facts.size()); ++row) {

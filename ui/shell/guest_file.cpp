@@ -45,7 +45,7 @@ QString paragraph(const QString& text) {
     return QStringLiteral("<p>") + text.toHtmlEscaped() + QStringLiteral("</p>\n");
 }
 
-QString yes_or_no(bool yes) { return yes ? tr("yes") : tr("no"); }
+QString yes_or_no(bool yes) { return label(yes ? Answer::yes : Answer::no); }
 
 void add_lasting(Facts& facts, const Guest& guest, UnitSystem units) {
     facts.add(tr("Name"), plain(guest.name));

@@ -140,6 +140,7 @@ void PeopleDialog::build_table() {
     table_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     QHeaderView* header = table_->horizontalHeader();
     header->setHighlightSections(false);
+    header->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     header->setSectionResizeMode(QHeaderView::Interactive);
     header->setSectionResizeMode(PeopleModel::name_column, QHeaderView::Stretch);
     const QFontMetrics metrics(table_->font());
@@ -158,7 +159,8 @@ void PeopleDialog::build_table() {
     details_->setTextFormat(Qt::PlainText);
     details_->setWordWrap(true);
     details_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    details_->setMinimumHeight(3 * metrics.lineSpacing());
+    constexpr int detail_lines = 4;
+    details_->setMinimumHeight((detail_lines + 1) * metrics.lineSpacing());
     details_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     said_->setObjectName(QStringLiteral("people_said"));
     said_->setWordWrap(true);

@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <QRadioButton>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "ui/widgets/theme.h"
 #include "ui/words/name_words.h"
@@ -56,8 +57,13 @@ RemovalDialog::RemovalDialog(const RemovalPreview& preview, const RetentionRule*
     who->setFont(bold);
     auto* facts = new QFormLayout;
     facts->setRowWrapPolicy(QFormLayout::DontWrapRows);
-    facts->addRow(tr("Goes"), goes_);
-    facts->addRow(tr("Stays"), stays_);
+    for (const auto& [name, value] : {std::pair(tr("Goes"), goes_), std::pair(tr("Stays"), stays_)}) {
+        auto* label = new QLabel(name, this);
+        label->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::MinimumExpanding);
+        label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+        value->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+        facts->addRow(label, value);
+    }
     copies_->setText(tr("Also delete older &copies of the records (%1)").arg(preview_.copies.size()));
     copies_->setToolTip(preview_.copies.join(u'\n'));
     copies_->setVisible(!preview_.copies.isEmpty());
