@@ -4,6 +4,8 @@
 #include <QAbstractItemModelTester>
 #include <QFile>
 #include <QRadioButton>
+#include <QSqlDatabase>
+#include <QSqlQuery>
 #include <QTableView>
 #include <QThreadPool>
 
@@ -316,6 +318,30 @@ TEST_F(VaultDialogs, TheAuditTrailShowsWhoOpenedWhatAndIsChecked) {
     EXPECT_EQ(table->model()->rowCount(), 4);
     QTest::keyClick(dialog.get(), Qt::Key_Escape);
     EXPECT_FALSE(dialog->isVisible());
+}
+
+TEST_F(VaultDialogs, TheAuditTrailSaysWhenItWasChangedOrARecordTakenOut) {
+    make_vault_directly();
+    ASSERT_TRUE(access().put(first_guest(), HealthKind::signature, "M0 0").has_value());
+    auto dialog = shown<AuditDialog>();
+    auto* verdict = child<QLabel>(*dialog, "audit_verdict");
+    const auto change_from_outside = [&](const char* sql) {
+        const QString name = QStringLiteral("outside");
+        {
+            QSqlDatabase outside = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), name);
+            outside.setDatabaseName(database_path());
+            ASSERT_TRUE(outside.open());
+            QSqlQuery query(outside);
+            ASSERT_TRUE(query.exec(QString::fromLatin1(sql)));
+        }
+        QSqlDatabase::removeDatabase(name);
+        click(*dialog, "audit_again");
+    };
+    ASSERT_NO_FATAL_FAILURE(change_from_outside("DELETE FROM health_records"));
+    EXPECT_THAT(verdict->text().toStdString(), HasSubstr("from outside: 1."));
+    ASSERT_NO_FATAL_FAILURE(
+        change_from_outside("UPDATE health_openings SET who = 'Nobody' WHERE number = 1"));
+    EXPECT_THAT(verdict->text().toStdString(), HasSubstr("Broken at entry 1"));
 }
 
 TEST(AuditModelTest, IsAWellBehavedModel) {

@@ -87,7 +87,8 @@ void AuditDialog::fill() {
     if (vault == nullptr) return;
     const Result<AuditVerdict> verdict = vault->trail().verify(vault->audit_key());
     Result<std::vector<AuditEntry>> entries = vault->trail().entries(most_shown);
-    const bool good = verdict && entries && !verdict->fault;
+    const std::vector<qint64> taken_out = access_.store()->taken_out().value_or({});
+    const bool good = verdict && entries && !verdict->fault && taken_out.empty();
     constexpr int side = 18;
     mark_->setVisible(!good);
     mark_->setPixmap(severity_icon(Severity::stop, palette()).pixmap(side, side));
@@ -95,7 +96,10 @@ void AuditDialog::fill() {
         verdict_->setText(words(verdict ? entries.error() : verdict.error()));
         return;
     }
-    verdict_->setText(verdict_words(*verdict));
+    verdict_->setText(taken_out.empty() ? verdict_words(*verdict)
+                                        : tr("%1 Records taken out of the file from outside: %2.")
+                                              .arg(verdict_words(*verdict))
+                                              .arg(taken_out.size()));
     std::map<qint64, QString> names;
     for (const AuditEntry& entry : *entries) {
         if (entry.person == 0 || names.contains(entry.person)) continue;
