@@ -57,7 +57,7 @@ void acknowledge(const std::string& line) {
     for (long n = first;; ++n) {
         const std::string number = std::to_string(n);
         must(store.save(SessionRow{1}, titled(number)));
-        acknowledge("saved " + std::to_string(lying ? n + 1 : n));
+        acknowledge("saved " + std::to_string(lying ? n + 2 : n));
         if (n % 5 != 0) continue;
         const SessionRow row = must(store.insert(titled("new " + number)));
         acknowledge("added " + std::to_string(row.value));
