@@ -468,6 +468,17 @@ TEST_F(RosterTest, GroupsAndStaffAreEditedInTheirPanel) {
         << text_of("crew_summary");
 }
 
+TEST_F(RosterTest, TheTableTakesBackTheRoomOfAClosedPanel) {
+    open(session_with({"Ana", "Bo"}));
+    const auto* table_and_editor = child<QWidget>("roster_splitter");
+    const int before = table_and_editor->height();
+    click("crew_toggle");
+    EXPECT_TRUE(QTest::qWaitFor([&] { return table_and_editor->height() < before; }));
+    click("crew_toggle");
+    EXPECT_TRUE(QTest::qWaitFor([&] { return table_and_editor->height() == before; }))
+        << table_and_editor->height() << " of " << before;
+}
+
 TEST_F(RosterTest, TooManyGuestsInAGroupAreSaidBesideIt) {
     open(session_with({"A1", "A2", "A3", "A4", "A5", "A6", "A7", "A8", "A9"}));
     click("crew_toggle");

@@ -212,12 +212,11 @@ void RosterTab::connect_parts() {
     connect(crew_, &CrewPanel::opened, this, [this](bool open) {
         // Closed, the strip is as high as its heading and leaves the rest to the table.
         crew_->setMaximumHeight(open ? QWIDGETSIZE_MAX : crew_->minimumSizeHint().height());
-        if (open) {
-            constexpr int part_of_guests = 3;
-            constexpr int part_of_crew = 2;
-            const int all = down_->height();
-            down_->setSizes({all * part_of_guests / 5, all * part_of_crew / 5});
-        }
+        constexpr int part_of_guests = 3;
+        constexpr int part_of_crew = 2;
+        const int all = down_->height();
+        down_->setSizes(open ? QList<int>{all * part_of_guests / 5, all * part_of_crew / 5}
+                             : QList<int>{all, 0});
     });
     crew_->set_open(false);
 }
