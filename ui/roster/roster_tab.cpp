@@ -112,7 +112,7 @@ QBoxLayout* RosterTab::build_bar(QWidget* parent) {
     add_ = new QPushButton(tr("&Add guest"), parent);
     add_->setObjectName(QStringLiteral("add_guest"));
     add_->setToolTip(tr("Insert or Ctrl+Shift+N"));
-    remove_ = new QPushButton(tr("&Remove guest"), parent);
+    remove_ = new QPushButton(tr("Remove guest"), parent);
     remove_->setObjectName(QStringLiteral("remove_guest"));
     remove_->setToolTip(tr("Delete, in the table. Can be undone."));
     stock_ = new QPushButton(tr("Kit in stock…"), parent);
@@ -299,8 +299,8 @@ void RosterTab::select_row(int row) {
 
 void RosterTab::selection_changed() {
     const std::vector<GuestId> ids = selected();
-    remove_->setText(ids.size() > 1 ? tr("&Remove %1 guests").arg(ids.size())
-                                    : tr("&Remove guest"));
+    remove_->setText(ids.size() > 1 ? tr("Remove %1 guests").arg(ids.size())
+                                    : tr("Remove guest"));
     if (ids.empty()) {
         if (!refreshing_ || filter_->rowCount() == 0) right_->setCurrentWidget(nobody_);
         return;

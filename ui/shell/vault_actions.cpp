@@ -76,10 +76,9 @@ VaultActions::VaultActions(QMainWindow& window, VaultAccess& access, RecordKeepe
 }
 
 void VaultActions::build_menu() {
-    QMenuBar* bar = window_.menuBar();
-    auto* menu = new QMenu(tr("Health va&ult"), &window_);
-    // Help stays the last.
-    bar->insertMenu(bar->actions().isEmpty() ? nullptr : bar->actions().constLast(), menu);
+    auto* records = window_.findChild<QMenu*>(QStringLiteral("records_menu"));
+    QMenu* menu = records != nullptr ? records->addMenu(tr("&Health vault"))
+                                     : window_.menuBar()->addMenu(tr("&Health vault"));
     menu->setObjectName(QStringLiteral("vault_menu"));
     const auto add = [&](const QString& text, const char* name, auto act) {
         QAction* action = menu->addAction(text, this, act);
