@@ -82,7 +82,7 @@ QString records_sentence(const Error& error, const Parts& p) {
             return tr("%1 %2 was not found. It may have been removed meanwhile.")
                 .arg(p.place, p.given);
         case ErrorCode::database_damaged:
-            return tr("%1 is damaged or holds no records (%2). Put back a copy: Session, Copies of "
+            return tr("%1 is damaged or holds no records (%2). Put back a copy: Records, Copies of "
                       "the records. The damaged file is kept.")
                 .arg(p.place, p.given);
         case ErrorCode::database_gone:
