@@ -81,6 +81,7 @@ protected:
     }
     void click(const char* name) {
         auto* widget = child<QWidget>(name);
+        QCoreApplication::processEvents();  // what was just unfolded gets its place
         EXPECT_TRUE(widget->isVisible()) << name;
         EXPECT_TRUE(widget->isEnabled()) << name;
         QTest::mouseClick(widget, Qt::LeftButton);

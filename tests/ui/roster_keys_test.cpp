@@ -39,7 +39,7 @@ TEST_F(RosterTest, AGuestIsTakenInWithoutTheMouse) {
     EXPECT_EQ(focus_name(), "answer_heart_pressure_open");
     type("nnynn");
     EXPECT_EQ(focus_name(), "answer_exercise_open") << "nobody under 45 is asked what comes between";
-    type("nnnnnnnn");
+    type("nnnnnnnnn");
     EXPECT_EQ(focus_name(), "answer_cold_or_blocked_ears_open");
     type("nnnnnn");
     EXPECT_EQ(focus_name(), "answer_cannot_swim_no");
@@ -87,9 +87,9 @@ TEST_F(RosterTest, AnAnswerIsOneStopForTheTabKey) {
     click("open_questions");
     child<QWidget>("answer_lungs_no")->setFocus();
     press(Qt::Key_Tab);
-    EXPECT_EQ(focus_name(), "answer_heart_and_blood_open");
+    EXPECT_EQ(focus_name(), "answer_heart_and_blood_no");
     press(Qt::Key_Tab, Qt::ShiftModifier);
-    EXPECT_EQ(focus_name(), "answer_lungs_open");
+    EXPECT_EQ(focus_name(), "answer_lungs_no");
 }
 
 TEST_F(RosterTest, AnAnswerInTheScrolledPartComesIntoSight) {

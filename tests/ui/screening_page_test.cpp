@@ -206,7 +206,7 @@ TEST_F(ScreeningPageTest, SealsFlaggedAnswersNoteContactAndSignature) {
     child<QPlainTextEdit>("physician_note_edit")->setPlainText(QStringLiteral("Ask again"));
     choose("signature_combo", "Signed on the screen");
     click("record_check");
-    EXPECT_THAT(text_of("screening_message"), ::testing::HasSubstr("Nothing is signed yet"));
+    EXPECT_THAT(text_of("check_message"), ::testing::HasSubstr("Nothing is signed yet"));
     EXPECT_EQ(check(), HealthCheck());
     sign();
     click("record_check");
@@ -306,7 +306,7 @@ TEST_F(ScreeningPageTest, WhenSealingFailsNothingIsRecordedAtFirst) {
     vault_.fails = true;
     click("record_check");
     EXPECT_EQ(check(), HealthCheck());
-    EXPECT_THAT(text_of("screening_message"), ::testing::HasSubstr("could not be sealed"));
+    EXPECT_THAT(text_of("check_message"), ::testing::HasSubstr("could not be sealed"));
     EXPECT_THAT(child<QAbstractButton>("record_check")->text().toStdString(),
                 ::testing::HasSubstr("outcome alone"));
     click("record_check");

@@ -2,6 +2,7 @@
 #include "ui/roster/guest_editor.h"
 
 #include <QButtonGroup>
+#include <QCoreApplication>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -63,6 +64,8 @@ GuestEditor::GuestEditor(SessionDocument& document, QWidget* parent)
     QScrollArea* area = add_page(GuestPage::screening, tr("Screening"), screening_);
     add_page(GuestPage::kit, tr("Kit"), kit_);
     connect(screening_, &ScreeningPage::wants_sight, area, [area](QWidget* question) {
+        // What was unfolded a moment ago has no place yet.
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
         constexpr int around = 60;
         area->ensureWidgetVisible(question, 0, around);
     });

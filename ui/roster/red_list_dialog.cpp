@@ -51,8 +51,13 @@ RedListDialog::RedListDialog(const Result<std::vector<SessionToCome>>& sessions,
     table_->setAlternatingRowColors(true);
     table_->setWordWrap(true);
     table_->verticalHeader()->hide();
-    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    table_->horizontalHeader()->setMaximumSectionSize(300);
+    // What is needed gets the room; long names and titles are cut, with the whole in the tooltip.
+    table_->resizeColumnsToContents();
+    constexpr int widest_letters = 22;
+    const int widest = widest_letters * fontMetrics().averageCharWidth();
+    for (int column = 1; column < red_list_column_count; ++column) {
+        if (table_->columnWidth(column) > widest) table_->setColumnWidth(column, widest);
+    }
     table_->horizontalHeader()->setSectionResizeMode(static_cast<int>(RedListColumn::needs),
                                                      QHeaderView::Stretch);
     table_->horizontalHeader()->setHighlightSections(false);

@@ -133,6 +133,7 @@ private:
     QPushButton* open_own_form_ = nullptr;
     QLabel* message_ = nullptr;
     QWidget* panel_ = nullptr;
+    QLabel* panel_message_ = nullptr;
     QLabel* about_sealed_ = nullptr;
     QuestionForm* questions_ = nullptr;
     CheckForm* form_ = nullptr;

@@ -77,6 +77,12 @@ ScreeningPage::ScreeningPage(EditDesk& desk, QWidget* parent)
     build_offer(column);
     build_buttons(column);
     column->addStretch();
+    // Ids are given again: no draft may pass from a guest who is gone to another.
+    connect(&desk_.document(), &SessionDocument::changed, this, [this] {
+        std::erase_if(drafts_, [&](const auto& entry) {
+            return find_guest(desk_.document().session(), entry.first) == nullptr;
+        });
+    });
     connect(&desk_.document(), &SessionDocument::opened, this, [this] {
         forget_all();
         say({});
@@ -235,8 +241,13 @@ void ScreeningPage::build_panel() {
     lines->setSpacing(8);
     lines->addWidget(about_sealed_);
     lines->addWidget(questions_);
+    constexpr int above_form = 8;
+    lines->addSpacing(above_form);
     lines->addWidget(form_);
     lines->addLayout(marked_line(draft_shape_, draft_outcome_));
+    panel_message_ = plain_label(QStringLiteral("check_message"), panel_);
+    panel_message_->hide();
+    lines->addWidget(panel_message_);
     lines->addLayout(buttons);
     lines->addWidget(remark);
     auto* column = qobject_cast<QVBoxLayout*>(layout());
@@ -263,8 +274,15 @@ void ScreeningPage::build_panel() {
 // ---- showing -----------------------------------------------------------------------------------
 
 void ScreeningPage::say(const QString& text) {
-    message_->setText(text);
-    message_->setVisible(!text.isEmpty());
+    const auto show = [](QLabel* label, const QString& said) {
+        if (label == nullptr) return;
+        label->setText(said);
+        label->setVisible(!said.isEmpty());
+    };
+    // While a check is made the eye is at its foot, where the button is.
+    const bool at_foot = panel_message_ != nullptr && draft() != nullptr;
+    show(at_foot ? panel_message_ : message_, text);
+    show(at_foot ? message_ : panel_message_, {});
 }
 
 void ScreeningPage::show_draft() {
@@ -290,10 +308,6 @@ void ScreeningPage::refresh() {
         shown_ = guest->id;
         show_draft();
     }
-    // Ids are given again: no draft may pass from a guest who is gone to another.
-    std::erase_if(drafts_, [&](const auto& entry) {
-        return find_guest(desk_.document().session(), entry.first) == nullptr;
-    });
     refresh_outcome(*guest);
     refresh_release(*guest);
     refresh_offer(*guest);
@@ -364,6 +378,9 @@ void ScreeningPage::refresh_panel(const Guest& guest) {
     about_sealed_->setText(now->about_sealed);
     about_sealed_->setVisible(!now->about_sealed.isEmpty());
     questions_->setVisible(!now->own_form);
+    // The birth date may have been corrected meanwhile.
+    questions_->show_answers(now->answers, age);
+    panel_->findChild<QLabel*>(QStringLiteral("questions_remark"))->setVisible(!now->own_form);
     const bool open = vault_open() && !now->sealing_failed;
     const QString remark =
         now->own_form ? tr("Only the outcome is recorded; the form stays with the centre.")
