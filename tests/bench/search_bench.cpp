@@ -247,6 +247,7 @@ int run(const QString& path, const QString& sql_path) {
     if (!sql.open(QIODevice::WriteOnly)) return 2;
     std::size_t queries = 0;
     const auto begin = Clock::now();
+    const double worked_before = worked_ms();
     for (const Keystroke& key : stream) {
         const QString query = shell_query(key.text);
         if (query.isEmpty() || key.kind == u"phone" || key.kind == u"e-mail") continue;
@@ -255,8 +256,8 @@ int run(const QString& path, const QString& sql_path) {
         ++queries;
     }
     out << queries << " name keystrokes here, row numbers only: "
-        << std::chrono::duration<double, std::milli>(Clock::now() - begin).count() << " ms in all"
-        << Qt::endl;
+        << std::chrono::duration<double, std::milli>(Clock::now() - begin).count()
+        << " ms elapsed, " << worked_ms() - worked_before << " ms worked, in all" << Qt::endl;
     return 0;
 }
 
