@@ -92,7 +92,7 @@ BackupsDialog::BackupsDialog(RecordKeeper& keeper, QWidget* parent)
     intro->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* erasing = new QLabel(
         tr("A copy still holds guests who were erased after it was made. To erase a guest for good, "
-           "delete the copies from before as well. All copies hold answers about health."),
+           "delete the copies from before as well. In a copy, too, only the vault is sealed."),
         this);
     erasing->setObjectName(QStringLiteral("backups_erasing"));
     erasing->setWordWrap(true);
@@ -406,7 +406,7 @@ void BackupsDialog::write_everything() {
         },
         [this, folder](const Written& written) {
             if (written) {
-                say(tr("Written to %1. It holds answers about health: keep it safe.").arg(folder),
+                say(tr("Written to %1. Names, phone numbers and outcomes stand open in it: keep it safe.").arg(folder),
                     Severity::note);
             } else {
                 say(words(written.error()), Severity::stop);
