@@ -17,6 +17,7 @@
 #include <QUndoStack>
 
 #include "tests/ui/site_gas_walk.h"
+#include "ui/roster/roster_tab.h"
 #include "ui/shell/findings_model.h"
 #include "ui/shell/main_window.h"
 #include "ui_fixture.h"
@@ -203,6 +204,67 @@ TEST_F(Shell, EveryTabIsReachedByItsNumber) {
         EXPECT_TRUE(window_->tabs()->tabText(tab).startsWith(
             QString(u'&' + QString::number(tab + 1))));
     }
+}
+
+Guest asked_guest(const HealthCheck& check) {
+    Guest guest;
+    guest.id = GuestId("guest-1");
+    guest.name = "Ana Lindqvist";
+    guest.birth_date = Date{std::chrono::year(1990), std::chrono::month(5), std::chrono::day(17)};
+    guest.screening = check;
+    return guest;
+}
+
+TEST_F(Shell, TheRedListLeadsToTheGuestInASessionToCome) {
+    action("action_new")->trigger();
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+        session.title = "To come";
+        session.guests = {asked_guest({})};
+    }).has_value());
+    action("action_new")->trigger();
+    EXPECT_TRUE(document_.session().guests.empty());
+    bool shown = false;
+    QTimer::singleShot(0, window_.get(), [&] {
+        auto* dialog = QApplication::activeModalWidget();
+        ASSERT_NE(dialog, nullptr);
+        auto* table = dialog->findChild<QTableView*>(QStringLiteral("red_list_table"));
+        shown = table->model()->rowCount() == 1;
+        QTest::mouseClick(dialog->findChild<QWidget*>(QStringLiteral("red_list_open")),
+                          Qt::LeftButton);
+    });
+    action("action_red_list")->trigger();
+    EXPECT_TRUE(shown);
+    EXPECT_EQ(document_.session().title, "To come");
+    EXPECT_EQ(child<QLabel>(*window_, "editor_name")->text().toStdString(), "Ana Lindqvist");
+    EXPECT_TRUE(child<QWidget>(*window_, "editor_name")->isVisible());
+}
+
+TEST_F(Shell, AReturningGuestsLastCheckIsOfferedFromTheRecords) {
+    action("action_new")->trigger();
+    HealthCheck clear;
+    clear.outcome = ScreeningOutcome::clear;
+    clear.checked_on = document_.session().date;
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [&](Session& session) {
+        session.guests = {asked_guest(clear)};
+    }).has_value());
+    action("action_new")->trigger();
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+        session.guests = {asked_guest({})};
+    }).has_value());
+    QTest::mouseClick(child<QWidget>(*window_, "page_screening"), Qt::LeftButton);
+    EXPECT_TRUE(child<QWidget>(*window_, "last_check_offer")->isVisible());
+    EXPECT_THAT(child<QLabel>(*window_, "last_check_text")->text().toStdString(),
+                HasSubstr(": clear. Has anything changed since?"));
+}
+
+TEST_F(Shell, WhichAnswersAreSealedIsRememberedForNextTime) {
+    auto* roster = window_->findChild<RosterTab*>();
+    ASSERT_NE(roster, nullptr);
+    EXPECT_FALSE(keeper_->setting(QStringLiteral("answers_kept")));
+    Q_EMIT roster->answers_kept_chosen(AnswersKept::all);
+    EXPECT_EQ(keeper_->setting(QStringLiteral("answers_kept")), QStringLiteral("all"));
+    Q_EMIT roster->answers_kept_chosen(AnswersKept::flagged);
+    EXPECT_EQ(keeper_->setting(QStringLiteral("answers_kept")), QStringLiteral("flagged"));
 }
 
 TEST_F(Shell, EveryControlHasAName) {
