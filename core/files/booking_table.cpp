@@ -179,10 +179,15 @@ std::vector<BookingColumn> read_columns(const Cells& headers, std::size_t width,
     for (BookingColumn& column : columns) {
         if (column.guess != BookingField::unused) continue;
         for (const BookingField field : column.alternatives) {
-            const bool taken =
-                std::any_of(columns.begin(), columns.end(),
-                            [&](const BookingColumn& other) { return other.guess == field; });
-            if (taken) continue;
+            const auto is_there = [&](BookingField wanted) {
+                return std::any_of(columns.begin(), columns.end(), [&](const BookingColumn& other) {
+                    return other.guess == wanted;
+                });
+            };
+            // Beside first and last name, "Tour name" is nobody's name.
+            const bool named = field == BookingField::name && (is_there(BookingField::first_name) ||
+                                                               is_there(BookingField::last_name));
+            if (named || is_there(field)) continue;
             column.guess = field;
             break;
         }

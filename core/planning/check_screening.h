@@ -31,7 +31,8 @@ std::vector<Finding> check_today(const Guest& guest);
 std::vector<Finding> still_waiting(const Session& session, const RuleBook& rules,
                                    const Guest& guest);
 
-/// For how many months a check counts by the chosen rules that stop a dive; none: no limit.
+/// For how many months a check counts by the chosen rules that stop a dive, 12 where none says
+/// anything; none: no limit that stops.
 std::optional<int> screening_months(const Session& session, const RuleBook& rules);
 
 }  // namespace leadline

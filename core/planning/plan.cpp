@@ -12,6 +12,7 @@
 #include "core/planning/forecast_plan.h"
 #include "core/planning/gas_plan.h"
 #include "core/planning/levers.h"
+#include "core/planning/overrule_key.h"
 
 namespace leadline {
 namespace {
@@ -155,9 +156,8 @@ Result<Done> check_rule_sets(const Session& session, const RuleBook& rules) {
 
 void apply_overrules(const Session& session, std::vector<Finding>& findings) {
     for (Finding& finding : findings) {
-        const std::string wanted = key(finding);
         for (const Overrule& overrule : session.overrules) {
-            if (overrule.finding == wanted) finding.overruled_because = overrule.reason;
+            if (covers(overrule, finding)) finding.overruled_because = overrule.reason;
         }
     }
 }

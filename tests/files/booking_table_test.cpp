@@ -97,6 +97,19 @@ TEST(BookingTable, TakesEachMeaningOnce) {
         << "a header that only holds the word";
 }
 
+TEST(BookingTable, TakesNeitherHealthForANoteNorATourForAName) {
+    const BookingTable table =
+        booking_table("First name,Last name,Tour name,Doctor name,Medical notes,Boot Name\n"
+                      "Ana,Sol,Morning,Dr. Mund,none,x\n");
+    EXPECT_EQ(table.columns[0].guess, BookingField::first_name);
+    EXPECT_EQ(table.columns[1].guess, BookingField::last_name);
+    for (const std::size_t other : {2U, 3U, 4U, 5U}) {
+        EXPECT_EQ(table.columns[other].guess, BookingField::unused) << table.columns[other].header;
+    }
+    const BookingTable diet = booking_table("Name,Diet notes\nAna,vegetarian\n");
+    EXPECT_EQ(diet.columns[1].guess, BookingField::note) << "other notes are taken";
+}
+
 TEST(BookingTable, SettlesWhatNameMeansByTheOtherColumns) {
     EXPECT_EQ(guesses("Vorname;Name\nA;B\n"),
               (Fields{BookingField::first_name, BookingField::last_name}));

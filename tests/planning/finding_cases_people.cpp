@@ -87,8 +87,40 @@ FindingCase screening_of_no_day() {
             },
             [](Scene& scene) {
                 scene.session.rule_sets.clear();
-                check_of(scene).checked_on = day(1990, 1, 1);
+                check_of(scene).checked_on = day(2025, 7, 5);
             }};
+}
+
+FindingCase screening_out_of_date_without_rule() {
+    const auto checked = [](Date on) {
+        return [on](Scene& scene) {
+            scene.session.rule_sets.clear();
+            check_of(scene).checked_on = on;
+        };
+    };
+    return {FindingCode::screening_out_of_date, "WithoutARule", Severity::stop, first_guest,
+            checked(day(2025, 7, 4)), checked(day(2025, 7, 5))};
+}
+
+FindingCase screening_unanswered_of_age() {
+    const auto born = [](Date on) {
+        return [on](Scene& scene) {
+            guest_of(scene).birth_date = on;
+            check_of(scene).checked_on = day(2026, 7, 1);
+        };
+    };
+    return {FindingCode::screening_unanswered, "TurnedFortyFiveAfterTheCheck", Severity::stop,
+            first_guest, born(day(1981, 7, 2)), born(day(1981, 7, 1))};
+}
+
+FindingCase approval_without_day() {
+    return {FindingCode::approval_older_than_check, "OfNoDay", Severity::caution, first_guest,
+            released_on(std::nullopt), released_on(day(2026, 7, 3))};
+}
+
+FindingCase approval_in_future() {
+    return {FindingCode::screening_in_future, "ReleaseOfTheDayAfter", Severity::stop, first_guest,
+            released_on(day(2026, 7, 5)), released_on(day(2026, 7, 4))};
 }
 
 FindingCase screening_in_future() {
@@ -247,8 +279,12 @@ std::vector<FindingCase> people_cases() {
         screening_does_not_dive(),
         screening_out_of_date(),
         screening_of_no_day(),
+        screening_out_of_date_without_rule(),
+        screening_unanswered_of_age(),
         screening_in_future(),
         approval_older(),
+        approval_without_day(),
+        approval_in_future(),
         approval_out_of_date(),
         screening_not_signed(),
         screening_edition("Leadline 0", "OlderEdition"),

@@ -271,9 +271,10 @@ TEST(StillWaiting, ListsAnswersReleaseConsentAndRenewal) {
 
 TEST(StillWaiting, CountsMonthsByTheChosenRulesThatStop) {
     Scene scene = sound_scene();
-    EXPECT_EQ(screening_months(scene.session, scene.rules), 12);
+    rule_of(scene.rules, RuleKind::screening_valid_months).value = 6;
+    EXPECT_EQ(screening_months(scene.session, scene.rules), 6);
     scene.session.rule_sets.clear();
-    EXPECT_EQ(screening_months(scene.session, scene.rules), std::nullopt);
+    EXPECT_EQ(screening_months(scene.session, scene.rules), 12) << "the safe side without a rule";
 }
 
 }  // namespace

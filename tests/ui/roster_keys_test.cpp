@@ -37,7 +37,7 @@ TEST_F(RosterTest, AGuestIsTakenInWithoutTheMouse) {
     // No to the lungs; a yes to the heart unfolds its closer questions, and the third is a yes.
     type("ny");
     EXPECT_EQ(focus_name(), "answer_heart_pressure_open");
-    type("nnynn");
+    type("nnynnn");
     EXPECT_EQ(focus_name(), "answer_exercise_open") << "nobody under 45 is asked what comes between";
     type("nnnnnnnnn");
     EXPECT_EQ(focus_name(), "answer_cold_or_blocked_ears_open");

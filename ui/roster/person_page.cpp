@@ -9,6 +9,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/planning/session_edits.h"
 #include "ui/roster/birth_date_line.h"
 #include "ui/roster/count_box.h"
 #include "ui/roster/fields.h"
@@ -174,8 +175,9 @@ void PersonPage::wire_name() {
 void PersonPage::wire_birth_date() {
     const QString field = tr("Birth date");
     connect(birth_date_, &BirthDateLine::edited, this, [this, field](std::optional<Date> date) {
+        const Date day = desk_.document().session().date;
         const QString refusal = desk_.change(
-            field, "birth_date", [&](Guest& guest) { guest.birth_date = date; });
+            field, "birth_date", [&](Guest& guest) { correct_birth_date(guest, date, day); });
         birth_date_field_->complain(refusal);
         if (const Guest* guest = desk_.guest()) birth_date_->show_date(guest->birth_date);
     });
@@ -235,7 +237,10 @@ void PersonPage::take_over(const Guest& known) {
     const GuestId id = desk_.guest_id();
     const QString refusal = desk_.change_session(
         tr("Take over %1 from the records").arg(name), tr("Record"), {}, [&](Session& session) {
-            if (Guest* guest = find_guest(session, id)) fill_lasting(*guest, known);
+            Guest* guest = find_guest(session, id);
+            if (guest == nullptr) return;
+            correct_birth_date(*guest, known.birth_date, session.date);
+            fill_lasting(*guest, known);
         });
     name_field_->complain(refusal);
     name_->setFocus();

@@ -11,6 +11,7 @@
 
 #include "core/files/questionnaire_file.h"
 #include "core/planning/check_screening.h"
+#include "core/planning/session_edits.h"
 #include "ui/roster/earlier_dives_model.h"
 #include "ui/roster/question_form.h"
 #include "ui/words/error_words.h"
@@ -103,14 +104,16 @@ ScreeningPage::Draft ScreeningPage::new_draft(const Guest& guest) const {
 
 void ScreeningPage::load_sealed(Draft& draft, const Guest& guest) {
     if (!vault_open()) return;
+    const auto all = [&](HealthKind kind) -> std::vector<HealthEntry> {
+        if (access_->count(guest.id, kind) == 0) return {};
+        Result<std::vector<HealthEntry>> found = access_->open(guest.id, kind);
+        if (found) return std::move(*found);
+        say(words(found.error()));
+        return {};
+    };
     const auto newest = [&](HealthKind kind) -> std::optional<HealthEntry> {
-        if (access_->count(guest.id, kind) == 0) return std::nullopt;
-        const Result<std::vector<HealthEntry>> found = access_->open(guest.id, kind);
-        if (!found) {
-            say(words(found.error()));
-            return std::nullopt;
-        }
-        return found->empty() ? std::nullopt : std::optional(found->front());
+        std::vector<HealthEntry> found = all(kind);
+        return found.empty() ? std::nullopt : std::optional(std::move(found.front()));
     };
     const auto whose = [&](const HealthEntry& entry) {
         const Result<Date> day = parse_date(entry.made_at.substr(0, 10), {});
@@ -130,7 +133,13 @@ void ScreeningPage::load_sealed(Draft& draft, const Guest& guest) {
         draft.sealed_contact = draft.entry.emergency_contact = entry->content;
         draft.about_sealed = whose(*entry);
     }
-    if (const auto entry = newest(HealthKind::screening)) {
+    // A record of nothing but a day's questions does not hide the answers before it.
+    const std::vector<HealthEntry> sealed = all(HealthKind::screening);
+    const auto entry = std::find_if(sealed.begin(), sealed.end(), [](const HealthEntry& one) {
+        const Result<HealthAnswers> answers = read_answers(one.content);
+        return !answers || !answers->by_id.empty();
+    });
+    if (entry != sealed.end()) {
         const Result<HealthAnswers> answers = read_answers(entry->content);
         if (!answers) {
             say(tr("The sealed answers of %1 are in a form this program does not know. Go "
@@ -170,13 +179,18 @@ HealthCheck ScreeningPage::check_of(const Draft& draft, const Guest& guest) cons
         none.today = check.today;
         return none;
     }
-    check.checked_on = draft.entry.checked_on;
+    const bool anew = draft.own_form ? draft.entry.own_outcome != ScreeningOutcome::unanswered
+                                     : draft.health_touched;
+    const Date day = desk_.document().session().date;
+    // Without a health question asked, a check whose day is not known, or lies ahead, stays so.
+    if (anew || (check.checked_on && *check.checked_on <= day)) {
+        check.checked_on = draft.entry.checked_on;
+    }
     check.checked_by = draft.entry.checked_by;
     check.signature = draft.entry.signature;
     // A release from before a new check covers it only when its date says so.
-    const bool anew = draft.own_form ? draft.entry.own_outcome != ScreeningOutcome::unanswered
-                                     : draft.health_touched;
-    const bool covers = check.approval_on && *check.approval_on >= *check.checked_on;
+    const bool covers = check.approval_on && check.checked_on &&
+                        *check.approval_on >= *check.checked_on && *check.approval_on <= day;
     if (anew && !covers) {
         check.physician_approval_seen = false;
         check.approval_on.reset();
@@ -200,6 +214,15 @@ void ScreeningPage::stash() {
     }
 }
 
+/// A new check is of today, not signed yet, and by whoever asks now, not by who asked last time.
+void ScreeningPage::start_anew(Draft& draft, const Guest& guest) {
+    const Session& session = desk_.document().session();
+    draft.entry.checked_on = std::min(today_(), session.date);
+    draft.entry.checked_by =
+        last_checked_by_.empty() ? likely_checker(session, guest) : last_checked_by_;
+    draft.entry.signature = SignatureKind::none;
+}
+
 void ScreeningPage::health_edited() {
     Draft* now = draft();
     const Guest* guest = desk_.guest();
@@ -207,10 +230,8 @@ void ScreeningPage::health_edited() {
     now->answers = questions_->answers();
     now->entry = form_->entry();
     if (!now->health_touched) {
-        // A new check: of today, and not signed yet.
         now->health_touched = true;
-        now->entry.checked_on = std::min(today_(), desk_.document().session().date);
-        now->entry.signature = SignatureKind::none;
+        start_anew(*now, *guest);
         show_draft();
     }
     refresh_panel(*guest);
@@ -224,8 +245,7 @@ void ScreeningPage::entry_edited() {
     now->entry = form_->entry();
     if (now->own_form && before == ScreeningOutcome::unanswered &&
         now->entry.own_outcome != before) {
-        now->entry.checked_on = std::min(today_(), desk_.document().session().date);
-        now->entry.signature = SignatureKind::none;
+        start_anew(*now, *guest);
         show_draft();
     }
     refresh_panel(*guest);
@@ -275,10 +295,22 @@ void ScreeningPage::open_own_form() {
 void ScreeningPage::close_panel() {
     drafts_.erase(shown_);
     if (questions_ != nullptr) questions_->show_answers({}, std::nullopt);
+    if (form_ != nullptr) form_->show_entry({}, false, {}, desk_.document().session().date);
     say({});
     refresh();
     open_questions_->setFocus();
     Q_EMIT wants_sight(open_questions_);
+}
+
+/// The answers without those to closer questions that are not asked any more.
+HealthAnswers ScreeningPage::asked(const Draft& draft, const Guest& guest) const {
+    HealthAnswers answers = draft.answers;
+    const std::optional<int> age = age_on_day(desk_.document().session(), guest);
+    for (const QuestionTheme& theme : questions_->questionnaire().themes) {
+        if (asks_follow_ups(theme, draft.answers, age)) continue;
+        for (const FollowUp& follow_up : theme.follow_ups) answers.by_id.erase(follow_up.id);
+    }
+    return answers;
 }
 
 Result<Done> ScreeningPage::seal(const Draft& draft, const Guest& guest) const {
@@ -287,7 +319,7 @@ Result<Done> ScreeningPage::seal(const Draft& draft, const Guest& guest) const {
     };
     if (!draft.own_form && (draft.health_touched || draft.today_touched)) {
         const Result<Done> done =
-            put(HealthKind::screening, write_answers(to_be_kept(draft.answers, form_->kept())));
+            put(HealthKind::screening, write_answers(to_be_kept(asked(draft, guest), form_->kept())));
         if (!done) return done;
     }
     if (draft.entry.physician_note != draft.sealed_note) {
@@ -336,6 +368,7 @@ void ScreeningPage::record() {
     const QString refusal = desk_.change_session(
         tr("Record the health check"), tr("Health check"), {}, [&](Session& session) {
             if (Guest* changed = find_guest(session, id)) changed->screening = check;
+            forget_screening_overrules(session, id);
         });
     if (!refusal.isEmpty()) return say(refusal);
     last_checked_by_ = check.checked_by;
@@ -351,6 +384,7 @@ void ScreeningPage::take_over() {
     const QString refusal = desk_.change_session(
         tr("Take over the last health check"), tr("Health check"), {}, [&](Session& session) {
             if (Guest* changed = find_guest(session, id)) changed->screening = check;
+            forget_screening_overrules(session, id);
         });
     say(refusal);
     open_questions_->setFocus();

@@ -89,11 +89,13 @@ private:
     void forget_all();
     [[nodiscard]] Draft new_draft(const Guest& guest) const;
     void load_sealed(Draft& draft, const Guest& guest);
+    [[nodiscard]] HealthAnswers asked(const Draft& draft, const Guest& guest) const;
     [[nodiscard]] Result<Done> seal(const Draft& draft, const Guest& guest) const;
     [[nodiscard]] HealthCheck check_of(const Draft& draft, const Guest& guest) const;
     [[nodiscard]] bool changes_anything(const Draft& draft, const Guest& guest) const;
     [[nodiscard]] Draft* draft();
     void stash();
+    void start_anew(Draft& draft, const Guest& guest);
     void health_edited();
     void entry_edited();
 

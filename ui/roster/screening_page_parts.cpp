@@ -400,7 +400,7 @@ void ScreeningPage::refresh_panel(const Guest& guest) {
     }
     draft_outcome_->setText(parts.join(between()));
     show_mark(draft_shape_, mark_of(check.outcome), *draft_outcome_);
-    record_->setText(now->sealing_failed ? tr("R&ecord the outcome alone") : tr("R&ecord"));
+    record_->setText(now->sealing_failed ? tr("Record the outcome alone") : tr("Record"));
     record_->setEnabled(changes_anything(*now, guest));
 }
 

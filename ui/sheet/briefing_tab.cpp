@@ -12,6 +12,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "core/planning/overrule_key.h"
 #include "ui/document/session_document.h"
 #include "ui/sheet/card_list.h"
 #include "ui/sheet/cards.h"
@@ -43,7 +44,7 @@ BriefingTab::BriefingTab(SessionDocument& document, QWidget* parent)
       list_(new CardList(document, this)),
       preview_(new PagePreview(this)),
       size_(new QComboBox(this)),
-      show_(button(tr("Put it &right"), "briefing_show", this)),
+      show_(button(tr("Put &it right"), "briefing_show", this)),
       overrule_(button(tr("&Go ahead anyway…"), "briefing_overrule", this)),
       print_(button(tr("&Print…"), "briefing_print", this)),
       save_(button(tr("Save as P&DF…"), "briefing_save_pdf", this)),
@@ -270,7 +271,7 @@ void BriefingTab::overrule() {
                           leader != nullptr ? QString::fromStdString(leader->name) : QString(),
                           this);
     if (dialog.exec() != QDialog::Accepted) return;
-    set_aside(document_, key(*stop), dialog);
+    set_aside(document_, overrule_key(*stop), dialog);
 }
 
 }  // namespace leadline

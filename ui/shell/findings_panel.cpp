@@ -9,6 +9,7 @@
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
 
+#include "core/planning/overrule_key.h"
 #include "ui/document/session_document.h"
 #include "ui/shell/findings_model.h"
 #include "ui/widgets/overrule_dialog.h"
@@ -190,7 +191,7 @@ void FindingsPanel::show_current() {
 
 void FindingsPanel::overrule() {
     const int row = list_->currentIndex().row();
-    const std::string finding_key = key(*model_->finding_at(row));
+    const std::string finding_key = overrule_key(*model_->finding_at(row));
     const StaffMember* leader = find_staff(document_.session(), document_.session().leader);
     OverruleDialog dialog(model_->text_at(row),
                           leader != nullptr ? QString::fromStdString(leader->name) : QString(),
@@ -200,7 +201,7 @@ void FindingsPanel::overrule() {
 }
 
 void FindingsPanel::withdraw() {
-    withdraw_decision(document_, key(*model_->finding_at(list_->currentIndex().row())));
+    withdraw_decision(document_, *model_->finding_at(list_->currentIndex().row()));
 }
 
 }  // namespace leadline

@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 #include <initializer_list>
 
+#include "core/planning/session_edits.h"
 #include "ui/document/session_document.h"
 #include "ui/widgets/theme.h"
 #include "ui/widgets/wheel_guard.h"
@@ -117,10 +118,7 @@ SessionLine::SessionLine(SessionDocument& document, QWidget* parent)
     connect(date_, &QDateEdit::dateChanged, this, [this](QDate date) {
         const Result<Done> done = document_.edit(
             tr("Change date"),
-            [&](Session& session) {
-                session.date = core_date(date);
-                drop_old_dives(session);
-            },
+            [&](Session& session) { move_to_date(session, core_date(date)); },
             QStringLiteral("session/date"));
         if (!done) refresh();
     });

@@ -152,7 +152,7 @@ QWidget* ProfilePanel::corner_table() {
     buttons->setSpacing(8);
     add_ = new QPushButton(tr("Add c&orner"));
     add_->setObjectName(QStringLiteral("corner_add"));
-    remove_ = new QPushButton(tr("&Remove corner"));
+    remove_ = new QPushButton(tr("Remove corner"));
     remove_->setObjectName(QStringLiteral("corner_remove"));
     buttons->addWidget(add_);
     buttons->addWidget(remove_);

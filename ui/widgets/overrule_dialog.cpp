@@ -9,6 +9,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "core/planning/overrule_key.h"
 #include "ui/document/session_document.h"
 
 namespace leadline {
@@ -82,12 +83,13 @@ void set_aside(SessionDocument& document, const std::string& finding_key,
                           .has_value());
 }
 
-void withdraw_decision(SessionDocument& document, const std::string& finding_key) {
+void withdraw_decision(SessionDocument& document, const Finding& finding) {
+    const Finding about = finding;  // the edit makes all findings anew
     static_cast<void>(document
                           .edit(OverruleDialog::tr("Withdraw a decision"),
                                 [&](Session& session) {
                                     std::erase_if(session.overrules, [&](const Overrule& old) {
-                                        return old.finding == finding_key;
+                                        return covers(old, about);
                                     });
                                 })
                           .has_value());

@@ -33,6 +33,6 @@ private:
 void set_aside(SessionDocument& document, const std::string& finding_key,
                const OverruleDialog& dialog);
 /// Takes such a decision back.
-void withdraw_decision(SessionDocument& document, const std::string& finding_key);
+void withdraw_decision(SessionDocument& document, const Finding& finding);
 
 }  // namespace leadline

@@ -175,9 +175,16 @@ Pair screening_words(const Finding& finding, const Values& v) {
                         .arg(day_of(finding), v[0]),
                     tr("Go through the questions again with the guest.")};
         case FindingCode::screening_in_future:
-            return {tr("The health check has the date %1, after the session.").arg(day_of(finding)),
+            return {tr("The health check or the physician's release has the date %1, after the "
+                       "session.")
+                        .arg(day_of(finding)),
                     tr("Correct the date, or go through the questions again.")};
         case FindingCode::approval_older_than_check:
+            if (finding.text.empty()) {
+                return {tr("The day of the physician's release is not on record."),
+                        tr("Read the release and enter its date; without one nobody can tell "
+                           "whether it still counts.")};
+            }
             if (finding.severity == Severity::stop) {
                 return {tr("The physician's release of %1 is out of date.").arg(day_of(finding)),
                         tr("Ask the guest for a new one.")};

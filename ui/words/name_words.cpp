@@ -168,7 +168,7 @@ QString label(TodayQuestion question) {
 QString question(TodayQuestion question) {
     switch (question) {
         case TodayQuestion::cold_or_blocked_ears:
-            return tr("Do you have a cold today, or ears or a nose that will not clear?");
+            return tr("Do you feel ill or unwell today, or have a cold, or ears or a nose that will not clear?");
         case TodayQuestion::alcohol_or_drugs:
             return tr("Have you had alcohol or any drug since last night?");
         case TodayQuestion::new_medicine:
@@ -176,7 +176,7 @@ QString question(TodayQuestion question) {
         case TodayQuestion::flight_or_mountain_within_24_hours:
             return tr("Will you fly or drive over a mountain within the next 24 hours?");
         case TodayQuestion::unwilling_or_very_afraid:
-            return tr("Would you rather not dive, or did somebody talk you into it?");
+            return tr("Would you rather not dive, are you very afraid of it, or did somebody talk you into it?");
         case TodayQuestion::cannot_swim: return tr("Are you unable to swim or float by yourself?");
     }
     return {};
