@@ -75,8 +75,10 @@ Result<std::optional<EndSeal>> read_seal(const QSqlDatabase& database) {
         });
 }
 
+/// Removing a guest takes the sealed records along, whether or not the vault is open.
 bool made_while_locked(const AuditEntry& entry) {
-    return entry.event == stored_name(AuditEvent::unlock_failed);
+    return entry.event == stored_name(AuditEvent::unlock_failed) ||
+           entry.event == stored_name(AuditEvent::record_erased_locked);
 }
 
 using Fault = std::optional<std::pair<AuditFault, qint64>>;

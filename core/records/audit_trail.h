@@ -45,7 +45,8 @@ struct AuditVerdict {
 /// Who did what with the sealed records, and when. Every entry is chained to the one before by a
 /// hash, and as long as the vault is open the length and the end of the chain are sealed with its
 /// key. So an entry that was changed or taken out is found, and so is an end cut off. Not found:
-/// failed unlocks cut off before the next unlock, and a whole file put back to an older state.
+/// what is noted without the key (failed unlocks, records that went with a removed guest), made up or
+/// cut off before the next unlock, and a whole file put back to an older state.
 class AuditTrail {
 public:
     explicit AuditTrail(Database& database, UtcClock clock = system_time)

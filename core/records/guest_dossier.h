@@ -25,7 +25,7 @@ struct GuestDossier {
     Guest person;  ///< as the register knows the person; lasting fields only
     QStringList merged_names;
     std::vector<DossierSession> sessions;  ///< newest first
-    int sealed_records = 0;
+    int sealed_records = 0;  ///< with answers that wait to be sealed
 };
 
 /// Leaves of a session only what is about these guests.

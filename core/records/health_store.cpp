@@ -235,9 +235,10 @@ Result<std::vector<qint64>> HealthStore::taken_out() {
                      u"SELECT o.record_id FROM health_openings o WHERE o.event = ? "
                      "AND o.record_id NOT IN (SELECT id FROM health_records) "
                      "AND o.record_id NOT IN (SELECT e.record_id FROM health_openings e "
-                     "                        WHERE e.event = ?) ORDER BY o.record_id"_qs)
+                     "                        WHERE e.event IN (?, ?)) ORDER BY o.record_id"_qs)
         .all([](Row& row) { return row.number(); }, stored_name(AuditEvent::record_written),
-             stored_name(AuditEvent::record_erased));
+             stored_name(AuditEvent::record_erased),
+             stored_name(AuditEvent::record_erased_locked));
 }
 
 Result<int> HealthStore::erase(qint64 person) {
@@ -264,30 +265,57 @@ Result<int> HealthStore::erase(qint64 person) {
     return int(records->size());
 }
 
+Result<Done> HealthStore::move_record(qint64 row, qint64 to) {
+    const QSqlDatabase database = database_.connection();
+    const auto record =
+        Statement(database, record_columns + u"WHERE id = ?"_qs).first(read_record, row);
+    if (!record) return record.error();
+    if (!*record) return Done{};
+    const Result<SecretBytes> text = unseal(*vault_.record_key(), (*record)->sealed,
+                                            binding_of(**record, vault_.opened_identity()));
+    if (!text) return Done{};
+    SealedRecord moved = **record;
+    moved.person = to;
+    moved.sealed =
+        seal(*vault_.record_key(), text->view(), binding_of(moved, vault_.opened_identity()));
+    return in_turn(
+        [&] {
+            return Statement(database, u"UPDATE health_records SET person_id = ?, nonce = ?, "
+                                       "sealed = ? WHERE id = ?"_qs)
+                .run(to, moved.sealed.nonce, moved.sealed.bytes, row);
+        },
+        [&] {
+            return note(AuditEvent::record_moved, to, row,
+                        moved.kind + " from " + std::to_string((*record)->person));
+        });
+}
+
 Result<Done> HealthStore::move(qint64 from, qint64 to) {
     if (!vault_.is_open()) return locked();
-    const QSqlDatabase database = database_.connection();
-    const auto records =
-        Statement(database, record_columns + u"WHERE person_id = ?"_qs).all(read_record, from);
-    if (!records) return records.error();
-    Statement update(database,
-                     u"UPDATE health_records SET person_id = ?, nonce = ?, sealed = ? "
-                     "WHERE id = ?"_qs);
-    for (const SealedRecord& record : *records) {
-        const Result<SecretBytes> text = unseal(*vault_.record_key(), record.sealed,
-                                                binding_of(record, vault_.opened_identity()));
-        if (!text) continue;
-        SealedRecord moved = record;
-        moved.person = to;
-        moved.sealed =
-            seal(*vault_.record_key(), text->view(), binding_of(moved, vault_.opened_identity()));
-        const Result<Done> done = in_turn(
-            [&] { return update.run(to, moved.sealed.nonce, moved.sealed.bytes, record.row); },
-            [&] {
-                return note(AuditEvent::record_moved, to, record.row,
-                            record.kind + " from " + std::to_string(from));
-            });
-        if (!done) return done;
+    const auto rows = Statement(database_.connection(),
+                                u"SELECT id FROM health_records WHERE person_id = ? ORDER BY id"_qs)
+                          .all([](Row& row) { return row.number(); }, from);
+    if (!rows) return rows.error();
+    for (const qint64 row : *rows) {
+        const Result<Done> moved = move_record(row, to);
+        if (!moved) return moved;
+    }
+    return Done{};
+}
+
+Result<Done> HealthStore::move(qint64 from, qint64 to, SessionRow session) {
+    if (!vault_.is_open()) return locked();
+    const auto rows =
+        Statement(database_.connection(),
+                  u"WITH RECURSIVE whole (id) AS (SELECT ? UNION SELECT p.id FROM persons p "
+                  "JOIN whole w ON p.merged_into = w.id) "
+                  "SELECT id FROM health_records WHERE session_id = ? AND person_id <> ? "
+                  "AND person_id IN (SELECT id FROM whole) ORDER BY id"_qs)
+            .all([](Row& row) { return row.number(); }, from, session.value, to);
+    if (!rows) return rows.error();
+    for (const qint64 row : *rows) {
+        const Result<Done> moved = move_record(row, to);
+        if (!moved) return moved;
     }
     return Done{};
 }

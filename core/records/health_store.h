@@ -53,8 +53,11 @@ public:
     /// Seals a person's own records anew for another person, inside the caller's transaction. What
     /// cannot be opened stays where it is. @returns vault_locked
     Result<Done> move(qint64 from, qint64 to);
+    /// The same for those alone that were sealed in one session, also of persons merged into `from`.
+    Result<Done> move(qint64 from, qint64 to, SessionRow session);
 
 private:
+    Result<Done> move_record(qint64 row, qint64 to);
     Result<Done> note(AuditEvent event, qint64 person, qint64 record, const std::string& detail);
 
     Database& database_;

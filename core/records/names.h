@@ -84,7 +84,7 @@ struct StoredNames<AuditEvent> {
     static constexpr auto names = std::to_array<std::string_view>(
         {"vault_set_up", "unlocked", "unlock_failed", "locked", "passphrase_changed", "way_added",
          "way_removed", "record_written", "record_opened", "record_exported", "record_erased",
-         "record_moved", "trail_broken"});
+         "record_erased_locked", "record_moved", "trail_broken"});
 };
 
 template <>

@@ -5,6 +5,7 @@
 #include <array>
 #include <string>
 
+#include "core/records/health_store.h"
 #include "core/records/statement.h"
 
 namespace leadline {
@@ -29,14 +30,6 @@ QString text_of(const char16_t* text) { return QString::fromUtf16(text); }
 
 Error no_such(const char* what, qint64 id) {
     return Error{ErrorCode::not_found, what, std::to_string(id), {}};
-}
-
-Result<bool> is_shown(const QSqlDatabase& database, qint64 person) {
-    const auto found = Statement(database, u"SELECT count(*) FROM persons WHERE id = ? "
-                                           "AND merged_into IS NULL AND erased = 0"_qs)
-                           .first([](Row& row) { return row.number(); }, person);
-    if (!found) return found.error();
-    return found->value_or(0) == 1;
 }
 
 /// Fills the gaps, and says which columns those were.
@@ -88,14 +81,41 @@ StoredMerge read_stored_merge(Row& row) {
     return stored;
 }
 
+/// Sessions of guests whom a merge gave to the kept person, in which something was sealed for that
+/// person since; without those in which the kept person is for another reason too.
+Result<std::vector<SessionRow>> sessions_sealed_since(const QSqlDatabase& database, qint64 merge,
+                                                      qint64 kept) {
+    return Statement(database,
+                     u"WITH given (session_id, guest_id) AS (SELECT session_id, guest_id "
+                     "FROM person_merge_guests WHERE merge_id = ?) "
+                     "SELECT DISTINCT r.session_id FROM health_records r "
+                     "JOIN session_guests g ON g.session_id = r.session_id "
+                     "WHERE r.person_id = ? AND g.person_id = r.person_id "
+                     "AND (g.session_id, g.guest_id) IN (SELECT session_id, guest_id FROM given) "
+                     "AND NOT EXISTS (SELECT 1 FROM session_guests o "
+                     "WHERE o.session_id = r.session_id AND o.person_id = r.person_id "
+                     "AND (o.session_id, o.guest_id) NOT IN "
+                     "(SELECT session_id, guest_id FROM given))"_qs)
+        .all([](Row& row) { return SessionRow{row.number()}; }, merge, kept);
+}
+
 }  // namespace
+
+Result<bool> PersonMerges::is_shown(qint64 person) {
+    const auto found = Statement(database_.connection(),
+                                 u"SELECT count(*) FROM persons WHERE id = ? "
+                                 "AND merged_into IS NULL AND erased = 0"_qs)
+                           .first([](Row& row) { return row.number(); }, person);
+    if (!found) return found.error();
+    return found->value_or(0) == 1;
+}
 
 Result<qint64> PersonMerges::merge(qint64 kept, qint64 merged, const QString& at) {
     const QSqlDatabase database = database_.connection();
     Result<Transaction> transaction = Transaction::begin_writing(database);
     if (!transaction) return transaction.error();
     for (const qint64 person : {kept, merged}) {
-        const Result<bool> shown = is_shown(database, person);
+        const Result<bool> shown = is_shown(person);
         if (!shown) return shown.error();
         if (!*shown || kept == merged) return no_such("person", person);
     }
@@ -142,6 +162,15 @@ Result<Done> PersonMerges::undo(qint64 merge) {
     if (!found) return found.error();
     if (found->empty()) return no_such("merge", merge);
     const StoredMerge& stored = found->front();
+    const auto sealed_since = sessions_sealed_since(database, merge, stored.kept);
+    if (!sealed_since) return sealed_since.error();
+    if (!sealed_since->empty() && (health_ == nullptr || !health_->can_move())) {
+        return Error{ErrorCode::vault_locked, {}, {}, {}};
+    }
+    for (const SessionRow session : *sealed_since) {
+        const Result<Done> moved = health_->move(stored.kept, stored.merged, session);
+        if (!moved) return moved;
+    }
     return in_turn(
         [&] { return empty_gaps(database, stored.kept, stored.merged, stored.filled); },
         [&] {

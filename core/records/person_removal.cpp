@@ -8,6 +8,7 @@
 #include <string>
 
 #include "core/records/audit_trail.h"
+#include "core/records/backup.h"
 #include "core/records/statement.h"
 
 namespace leadline {
@@ -141,7 +142,8 @@ struct MentionColumn {
     const char* session;
 };
 
-constexpr std::array<MentionColumn, 5> mention_columns{{{"overrules", "reason", "session_id"},
+constexpr std::array<MentionColumn, 6> mention_columns{{{"overrules", "reason", "session_id"},
+                                                        {"session_groups", "name", "session_id"},
                                                         {"sessions", "title", "id"},
                                                         {"logs", "note", "session_id"},
                                                         {"session_guests", "note", "session_id"},
@@ -159,11 +161,45 @@ Result<std::vector<QString>> whole_names(const QSqlDatabase& database, qint64 pe
         .all(text_column, person);
 }
 
-QString mention_sql(const MentionColumn& mention, const QString& start) {
-    return everybody + start.arg(QString::fromUtf8(mention.table),
-                                 QString::fromUtf8(mention.column)) +
-           u" WHERE "_qs + QString::fromUtf8(mention.session) + u" IN "_qs + sessions_of_everybody +
-           u" AND instr("_qs + QString::fromUtf8(mention.column) + u", ?) > 0"_qs;
+/// A text with every one of the names replaced, however its letters are cased: SQLite would know
+/// only the 26 letters of English.
+QString without_names(QString text, const std::vector<QString>& names) {
+    for (const QString& name : names) {
+        text.replace(name.trimmed(), QString::fromUtf8(removed_name), Qt::CaseInsensitive);
+    }
+    return text;
+}
+
+QString of_these_sessions(const MentionColumn& mention, const QString& start) {
+    return everybody +
+           start.arg(QString::fromUtf8(mention.table), QString::fromUtf8(mention.column)) +
+           u" WHERE "_qs + QString::fromUtf8(mention.session) + u" IN "_qs + sessions_of_everybody;
+}
+
+struct MentionText {
+    QString text;
+    int rows = 0;
+};
+
+/// The different texts of a column in these sessions that hold one of the names.
+Result<std::vector<MentionText>> texts_with(const QSqlDatabase& database,
+                                            const MentionColumn& mention,
+                                            const std::vector<QString>& names, qint64 person) {
+    auto texts = Statement(database, of_these_sessions(mention, u"SELECT %2, count(*) FROM %1"_qs) +
+                                         u" GROUP BY 1"_qs)
+                     .all(
+                         [](Row& row) {
+                             MentionText found;
+                             found.text = row.qtext();
+                             found.rows = row.small_number();
+                             return found;
+                         },
+                         person);
+    if (!texts) return texts;
+    std::erase_if(*texts, [&names](const MentionText& found) {
+        return without_names(found.text, names) == found.text;
+    });
+    return texts;
 }
 
 Result<int> count_mentions(const QSqlDatabase& database, qint64 person) {
@@ -171,12 +207,9 @@ Result<int> count_mentions(const QSqlDatabase& database, qint64 person) {
     if (!names) return names.error();
     int count = 0;
     for (const MentionColumn& mention : mention_columns) {
-        for (const QString& name : *names) {
-            const auto found = Statement(database, mention_sql(mention, u"SELECT count(%2) FROM %1"_qs))
-                                   .first([](Row& row) { return row.small_number(); }, person, name);
-            if (!found) return found.error();
-            count += found->value_or(0);
-        }
+        const auto texts = texts_with(database, mention, *names, person);
+        if (!texts) return texts.error();
+        for (const MentionText& found : *texts) count += found.rows;
     }
     return count;
 }
@@ -185,11 +218,14 @@ Result<Done> replace_mentions(const QSqlDatabase& database, qint64 person) {
     const auto names = whole_names(database, person);
     if (!names) return names.error();
     for (const MentionColumn& mention : mention_columns) {
+        const auto texts = texts_with(database, mention, *names, person);
+        if (!texts) return texts.error();
         Statement replace(database,
-                          mention_sql(mention, u"UPDATE %1 SET %2 = replace(%2, ?, ?)"_qs));
-        for (const QString& name : *names) {
+                          of_these_sessions(mention, u"UPDATE %1 SET %2 = ?"_qs) + u" AND "_qs +
+                              QString::fromUtf8(mention.column) + u" = ?"_qs);
+        for (const MentionText& found : *texts) {
             const Result<Done> done =
-                replace.run(person, name, QString::fromUtf8(removed_name), name);
+                replace.run(person, without_names(found.text, *names), found.text);
             if (!done) return done;
         }
     }
@@ -339,7 +375,8 @@ Result<Done> note_sealed(Database& database, qint64 person, const std::string& w
     AuditTrail trail(database);
     for (const Sealed& sealed : *records) {
         const Result<Done> noted = trail.append(
-            {AuditEvent::record_erased, who, sealed.person, sealed.row, sealed.kind}, nullptr);
+            {AuditEvent::record_erased_locked, who, sealed.person, sealed.row, sealed.kind},
+            nullptr);
         if (!noted) return noted;
     }
     return Done{};
@@ -415,6 +452,7 @@ Result<RemovalPreview> PersonRemoval::preview(qint64 person) {
                                person, person);
     if (!names) return names.error();
     preview.copies = copies_beside(database_.path());
+    preview.backups = int(list_copies(database_.path()).size());
     return preview;
 }
 
@@ -465,23 +503,29 @@ Result<std::vector<KeptFacts>> kept_facts(Database& database, Date last_session_
     if (!answers) return answers.error();
     const auto sealed = sealed_tables(connection);
     if (!sealed) return sealed.error();
+    // Answers and contacts of those merged into a person are the person's too.
+    const QString guests =
+        u"SELECT w.top FROM whole w JOIN session_guests a ON a.person_id = w.id "_qs;
     QStringList health;
     for (const QString& table : *answers) {
-        health += u"EXISTS (SELECT 1 FROM session_guests a JOIN "_qs + table +
-                  u" b ON b.session_id = a.session_id AND b.guest_id = a.guest_id "
-                  "WHERE a.person_id = p.id)"_qs;
+        health += guests + u"JOIN "_qs + table +
+                  u" b ON b.session_id = a.session_id AND b.guest_id = a.guest_id"_qs;
     }
     for (const QString& table : *sealed) {
-        health += u"EXISTS (SELECT 1 FROM "_qs + table + u" b WHERE b.person_id = p.id)"_qs;
+        health += u"SELECT w.top FROM whole w JOIN "_qs + table + u" b ON b.person_id = w.id"_qs;
     }
-    health += u"EXISTS (SELECT 1 FROM session_guests a WHERE a.person_id = p.id AND "_qs +
-              is_checked + u")"_qs;
+    health += guests + u"WHERE "_qs + is_checked;
     const QString sql =
-        u"SELECT p.id, l.last, p.phone <> '' OR p.email <> '', %1 FROM persons p "
+        u"WITH RECURSIVE whole (id, top) AS (SELECT id, id FROM persons "
+        "WHERE merged_into IS NULL AND erased = 0 UNION SELECT m.id, w.top FROM persons m "
+        "JOIN whole w ON m.merged_into = w.id) "
+        "SELECT p.id, l.last, p.id IN (SELECT w.top FROM whole w JOIN persons q ON q.id = w.id "
+        "WHERE q.phone <> '' OR q.email <> '' UNION %1 WHERE a.phone <> '' OR a.email <> ''), "
+        "p.id IN (%2) FROM persons p "
         "LEFT JOIN (SELECT g.person_id, max(s.date) AS last FROM session_guests g "
         "JOIN sessions s ON s.id = g.session_id GROUP BY g.person_id) l ON l.person_id = p.id "
         "WHERE p.merged_into IS NULL AND p.erased = 0 AND (l.last IS NULL OR l.last < ?) "
-        "ORDER BY l.last, p.folded_name, p.id"_qs.arg(health.join(u" OR "_qs));
+        "ORDER BY l.last, p.folded_name, p.id"_qs.arg(guests, health.join(u" UNION "_qs));
     return Statement(connection, sql)
         .all(
             [](Row& row) {

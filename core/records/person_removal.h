@@ -29,6 +29,7 @@ struct RemovalPreview {
     int notes = 0;             ///< notes of staff about the guest; they go
     int mentions = 0;          ///< other texts of these sessions with the whole name in them
     QStringList copies;        ///< older copies of the records beside the file: they are not changed
+    int backups = 0;           ///< copies of the records; those made since the guest came hold them
 };
 
 struct RemovalOutcome {
@@ -51,7 +52,8 @@ public:
     /// and logs stay with "Guest removed". Of a guest's row then stays what the plan and the log need
     /// (place, group, lead, cylinder, breathing, certified, the regulator's number); every other
     /// column becomes empty, those of later schemas too. The whole name (of two words or more) is
-    /// replaced in the title, the reasons of overrules and the notes of these sessions. Afterwards
+    /// replaced in the title, the reasons of overrules, the names of groups and the notes of these
+    /// sessions, in capital letters or small. Afterwards
     /// the index of the search is written anew without the person, and the write-ahead file emptied.
     /// The audit trail says which sealed records went.
     /// @param who  who asked for it, for the trail; empty: not known

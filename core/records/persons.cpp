@@ -31,6 +31,18 @@ public:
                             "FROM persons p WHERE p.id = ?"_qs),
           correct_(database, u"UPDATE persons SET name = ?, folded_name = ?, birth_date = ? "
                              "WHERE id = ?"_qs),
+          // Merged into the person the guest was until now, and not by anybody's wish: a pick of
+          // somebody else while the vault was locked, which is now taken back.
+          left_(database, u"SELECT p.id FROM persons p WHERE p.name = ? AND p.birth_date IS ? "
+                          "AND p.erased = 0 AND (p.merged_into IS NULL OR (p.merged_into = ? "
+                          "AND NOT EXISTS (SELECT 1 FROM person_merges m "
+                          "WHERE m.merged_id = p.id))) "
+                          "AND NOT EXISTS (SELECT 1 FROM session_guests g "
+                          "WHERE g.person_id = p.id) "
+                          "AND (EXISTS (SELECT 1 FROM health_records r WHERE r.person_id = p.id "
+                          "AND r.session_id = ?) OR EXISTS (SELECT 1 FROM answers_to_seal a "
+                          "WHERE a.person_id = p.id AND a.session_id = ?)) ORDER BY p.id DESC"_qs),
+          stand_alone_(database, u"UPDATE persons SET merged_into = NULL WHERE id = ?"_qs),
           add_(database, u"INSERT INTO persons (name, folded_name, birth_date, language) "
                          "VALUES (?, ?, ?, ?)"_qs) {}
 
@@ -54,6 +66,22 @@ public:
         return person;
     }
 
+    /// The person whom a guest of this session left behind, with what was sealed or waits to be.
+    /// @param until_now  the person the guest referred to; 0: nobody
+    Result<std::optional<qint64>> take_back(const Guest& guest, qint64 until_now,
+                                            const std::set<qint64>& taken) {
+        const auto left = left_.all([](Row& row) { return row.number(); }, guest.name,
+                                    guest.birth_date, until_now, row_.value, row_.value);
+        if (!left) return left.error();
+        const auto free = std::find_if(left->begin(), left->end(), [&taken](qint64 person) {
+            return !taken.contains(person);
+        });
+        if (free == left->end()) return std::optional<qint64>();
+        const Result<Done> done = stand_alone_.run(*free);
+        if (!done) return done.error();
+        return std::optional<qint64>(*free);
+    }
+
     Result<qint64> add(const Guest& guest) {
         const Result<Done> done =
             add_.run(guest.name, folded_name(guest), guest.birth_date, guest.language);
@@ -66,6 +94,8 @@ private:
     Statement find_;
     Statement others_;
     Statement correct_;
+    Statement left_;
+    Statement stand_alone_;
     Statement add_;
 };
 
@@ -87,7 +117,10 @@ Result<qint64> correct_or_add(Identifier& identifier, const Guest& guest,
         if (!sole) return sole.error();
         if (*sole) return identifier.correct(guest, stored->second.person);
     }
-    return identifier.add(guest);
+    const qint64 until_now = stored == before.end() ? 0 : stored->second.person;
+    const auto left = identifier.take_back(guest, until_now, taken);
+    if (!left) return left.error();
+    return *left ? Result<qint64>(**left) : identifier.add(guest);
 }
 
 /// What the register keeps of one field: what is known now, else what was known, unless the session
@@ -130,6 +163,9 @@ public:
                             "WHERE merged_into = ?"_qs),
           keep_(database, u"UPDATE persons SET merged_into = ? WHERE id = ? AND "
                           "EXISTS (SELECT 1 FROM health_records r WHERE r.person_id = persons.id)"_qs),
+          hand_on_(database, u"UPDATE answers_to_seal SET person_id = ? WHERE person_id = ?"_qs),
+          hand_on_session_(database, u"UPDATE answers_to_seal SET person_id = ? "
+                                     "WHERE person_id = ? AND session_id = ?"_qs),
           remove_(database, u"DELETE FROM persons WHERE id = ?"_qs) {}
 
     Result<bool> known_later(qint64 person, SessionRow row, const Session& session) {
@@ -152,6 +188,17 @@ public:
                           kept(now.email, before.email, old.email), person);
     }
 
+    /// What was sealed, or waits to be, for a guest of a session follows the guest to another
+    /// person. While the vault is locked what is sealed stays.
+    Result<Done> follow_guest(qint64 from, qint64 to, SessionRow session, HealthStore* health) {
+        return in_turn(
+            [&] {
+                const bool movable = health != nullptr && health->can_move();
+                return movable ? health->move(from, to, session) : Done{};
+            },
+            [&] { return hand_on_session_.run(to, from, session.value); });
+    }
+
     /// Takes out a person without a birth date to whom nobody refers, or keeps one whose sealed
     /// records cannot be moved as part of the successor.
     Result<Done> remove_leftover(qint64 person, qint64 successor, HealthStore* health) {
@@ -163,6 +210,8 @@ public:
                 const bool movable = health != nullptr && health->can_move();
                 return movable ? health->move(person, successor) : Done{};
             },
+            // What waits to be sealed would go with the person's row.
+            [&] { return hand_on_.run(successor, person); },
             [&] { return follow_.run(successor, person); },
             [&] { return keep_.run(successor, person); });
         if (!moved || keep_.rows_changed() > 0) return moved;
@@ -176,6 +225,8 @@ private:
     Statement leftover_;
     Statement follow_;
     Statement keep_;
+    Statement hand_on_;
+    Statement hand_on_session_;
     Statement remove_;
 };
 
@@ -251,8 +302,16 @@ Result<Done> update_persons(const QSqlDatabase& database, SessionRow row, const 
             *later ? Done{} : updater.update(person, guest, known_before);
         if (!updated) return updated;
         if (stored == before.end() || same) continue;
-        const Result<Done> removed = updater.remove_leftover(stored->second.person, person, health);
-        if (!removed) return removed;
+        const qint64 former = stored->second.person;
+        const bool still_here = std::any_of(persons.begin(), persons.end(), [former](const auto& one) {
+            return one.second == former;
+        });
+        const Result<Done> followed = in_turn(
+            [&] {
+                return still_here ? Done{} : updater.follow_guest(former, person, row, health);
+            },
+            [&] { return updater.remove_leftover(former, person, health); });
+        if (!followed) return followed;
     }
     return Done{};
 }

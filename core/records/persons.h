@@ -36,9 +36,10 @@ Result<StoredGuests> stored_guests(const QSqlDatabase& database, SessionRow sess
 /// rows are still those of before the save.
 ///
 /// A guest is the person of that name and birth date, or whom that person was merged into; else,
-/// with name and birth date as before, the person the guest referred to before; else the person the guest referred to before,
-/// if nobody else refers to it (a correction of name or date, which the register takes over); else
-/// somebody new. A guest without a birth date is never taken for a person of the same name in
+/// with name and birth date as before, the person the guest referred to before; else that person
+/// too, if nobody else refers to it (a correction of name or date, which the register takes over);
+/// else a person of that name and date whom this session left behind with sealed or waiting records
+/// (a removal or a pick that was undone); else somebody new. A guest without a birth date is never taken for a person of the same name in
 /// another session: too little is known, and a measured RMV of somebody else would mislead.
 Result<PersonOf> identify_persons(const QSqlDatabase& database, SessionRow row,
                                   const Session& session, const StoredGuests& before);
@@ -48,7 +49,9 @@ Result<PersonOf> identify_persons(const QSqlDatabase& database, SessionRow row,
 /// stays as it was, unless this very session had it before and took it back. A person without a
 /// birth date to whom a guest referred until now, and nobody does any more, is taken out. Sealed
 /// records of such a person go to the person the guest turned out to be: sealed anew while the vault
-/// is open, otherwise the old person is kept and points to the new one.
+/// is open, otherwise the old person is kept and points to the new one. Of a person who stays, the
+/// records sealed in this session follow the guest, unless another guest of the session is that
+/// person; while the vault is locked they stay where they are.
 /// @param health  nullptr: as with a locked vault
 Result<Done> update_persons(const QSqlDatabase& database, SessionRow row, const Session& session,
                             const StoredGuests& before, const PersonOf& persons,

@@ -19,6 +19,7 @@ enum class AuditEvent {
     record_opened,
     record_exported,
     record_erased,
+    record_erased_locked,  ///< with a guest who was removed; needs no key
     record_moved,  ///< to the person the guest turned out to be
     trail_broken,  ///< found when the vault was opened
 };

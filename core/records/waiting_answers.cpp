@@ -8,6 +8,7 @@
 #include "core/files/enum_names.h"
 #include "core/files/questionnaire_file.h"
 #include "core/records/check_store.h"
+#include "core/records/statement.h"
 
 namespace leadline {
 
@@ -51,6 +52,12 @@ Result<int> seal_waiting_answers(Database& database, HealthStore& health) {
         const Result<Done> forgotten = forget_answers_to_seal(database, record.ids);
         if (!forgotten) return forgotten.error();
         sealed += static_cast<int>(record.ids.size());
+    }
+    // The pages on which they stood open are in the write-ahead file too. While another program
+    // reads the records it cannot be emptied: then that happens when it closes them.
+    if (sealed > 0) {
+        static_cast<void>(
+            execute(database.connection(), u"PRAGMA wal_checkpoint(TRUNCATE)"_qs).has_value());
     }
     return sealed;
 }

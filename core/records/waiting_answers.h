@@ -8,7 +8,7 @@
 namespace leadline {
 
 /// Seals the answers that an older schema kept open (answers_to_seal()), one record for each person
-/// and session, and takes them out of the open. Stopped half-way, the rest waits for the next time.
+/// and session, and takes them out of the open, of the write-ahead file too. Stopped half-way, the rest waits for the next time.
 /// @returns how many answers were sealed; vault_locked
 Result<int> seal_waiting_answers(Database& database, HealthStore& health);
 

@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 
 #include "core/records/guest_store.h"
+#include "core/records/person_merge.h"
 #include "tests/records/vault_fixture.h"
 
 namespace leadline {
@@ -239,6 +240,96 @@ TEST_F(Health, ACircleOfMergedPersonsEnds) {
         u"UPDATE persons SET merged_into = CASE id WHEN %1 THEN %2 ELSE %1 END"_qs.arg(anna).arg(
             bo));
     EXPECT_THAT(contents(bo), ElementsAre("one"));
+}
+
+TEST_F(Health, AWrongPickTakenBackTakesTheSealedRecordsAlong) {
+    insert({guest_born("guest-9", "Stella Moor", birth)}, day(2026, 7, 1));
+    const SessionRow row = insert({guest_named("guest-1", "Lena Ost")});
+    must(health()->put(person(row), row, HealthKind::physician_note, "ears"));
+    save(row, {guest_born("guest-1", "Stella Moor", birth)});
+    const qint64 stella = person(row);
+    put(stella, "her own", HealthKind::physician_note);
+    EXPECT_THAT(contents(stella, HealthKind::physician_note), ElementsAre("her own", "ears"));
+    save(row, {guest_named("guest-1", "Lena Ost")});
+    EXPECT_THAT(contents(person(row), HealthKind::physician_note), ElementsAre("ears"));
+    EXPECT_THAT(contents(stella, HealthKind::physician_note), ElementsAre("her own"));
+    EXPECT_FALSE(verify().fault.has_value());
+}
+
+TEST_F(Health, AWrongPickIsTakenBackWithTheVaultLockedToo) {
+    insert({guest_born("guest-9", "Stella Moor", birth)}, day(2026, 7, 1));
+    const SessionRow row = insert({guest_named("guest-1", "Lena Ost")});
+    const qint64 lena = person(row);
+    must(health()->put(lena, row, HealthKind::physician_note, "ears"));
+    vault_->lock();
+    save(row, {guest_born("guest-1", "Stella Moor", birth)});
+    const qint64 stella = person(row);
+    EXPECT_EQ(must(health()->count(stella, HealthKind::physician_note)), 1);
+    save(row, {guest_named("guest-1", "Lena Ost")});
+    EXPECT_EQ(person(row), lena);
+    EXPECT_EQ(must(health()->count(stella, HealthKind::physician_note)), 0);
+    unlock();
+    EXPECT_THAT(contents(lena, HealthKind::physician_note), ElementsAre("ears"));
+}
+
+TEST_F(Health, RecordsStayWithAPersonWhoIsStillInTheSession) {
+    const SessionRow row = insert({guest_born("guest-1", "Stella Moor", birth),
+                                   guest_born("guest-2", "Vera Onnig", birth)});
+    const qint64 stella = person(row);
+    must(health()->put(stella, row, HealthKind::physician_note, "ears"));
+    save(row, {guest_born("guest-1", "Vera Onnig", birth),
+               guest_born("guest-2", "Stella Moor", birth)});
+    EXPECT_EQ(person(row, GuestId("guest-2")), stella);
+    EXPECT_THAT(contents(stella, HealthKind::physician_note), ElementsAre("ears"));
+    EXPECT_EQ(must(health()->count(person(row), HealthKind::physician_note)), 0);
+}
+
+TEST_F(Health, AnUndatedGuestTakenOutAndPutBackIsTheSamePerson) {
+    const std::vector<Guest> both{guest_named("guest-1", "Lena"), guest_named("guest-2", "Lena")};
+    const SessionRow row = insert(both);
+    const qint64 lena = person(row);
+    must(health()->put(lena, row, HealthKind::physician_note, "ears"));
+    save(row, {});
+    const SessionRow other = insert({guest_named("guest-1", "Lena")}, day(2026, 7, 9));
+    EXPECT_NE(person(other), lena) << "a name alone makes nobody the same in another session";
+    vault_->lock();
+    save(row, both);
+    EXPECT_EQ(person(row), lena);
+    EXPECT_NE(person(row, GuestId("guest-2")), lena) << "one person is taken back once";
+    EXPECT_EQ(must(health()->count(lena, HealthKind::physician_note)), 1);
+}
+
+TEST_F(Health, AMergeTakenBackGivesBackWhatWasSealedSince) {
+    const SessionRow first = insert({guest_born("guest-1", "Vera Onnig", birth)});
+    const SessionRow second = insert({guest_born("guest-1", "Wera Onnig", birth)}, day(2026, 7, 9));
+    const qint64 vera = person(first);
+    const qint64 wera = person(second);
+    const QString noon = u"2026-07-10T12:00:00Z"_qs;
+    const qint64 merge = must(PersonMerges(*database_).merge(vera, wera, noon));
+    must(health()->put(vera, first, HealthKind::physician_note, "of Vera"));
+    must(health()->put(vera, second, HealthKind::physician_note, "of Wera"));
+    EXPECT_EQ(code_of(PersonMerges(*database_).undo(merge)), ErrorCode::vault_locked);
+    vault_->lock();
+    EXPECT_EQ(code_of(PersonMerges(*database_, health()).undo(merge)), ErrorCode::vault_locked);
+    EXPECT_EQ(person(second), vera) << "nothing is changed";
+    unlock();
+    must(PersonMerges(*database_, health()).undo(merge));
+    EXPECT_EQ(person(second), wera);
+    EXPECT_THAT(contents(vera, HealthKind::physician_note), ElementsAre("of Vera"));
+    EXPECT_THAT(contents(wera, HealthKind::physician_note), ElementsAre("of Wera"));
+    EXPECT_FALSE(verify().fault.has_value());
+}
+
+TEST_F(Health, AMergeIsTakenBackWithALockedVaultWhereNothingWasSealedSince) {
+    const SessionRow first = insert({guest_born("guest-1", "Vera Onnig", birth)});
+    const SessionRow second = insert({guest_born("guest-1", "Wera Onnig", birth)}, day(2026, 7, 9));
+    const qint64 wera = person(second);
+    must(health()->put(wera, second, HealthKind::physician_note, "of Wera"));
+    const qint64 merge = must(
+        PersonMerges(*database_).merge(person(first), wera, u"2026-07-10T12:00:00Z"_qs));
+    vault_->lock();
+    must(PersonMerges(*database_).undo(merge));
+    EXPECT_EQ(must(health()->count(wera, HealthKind::physician_note)), 1);
 }
 
 }  // namespace

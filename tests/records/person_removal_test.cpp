@@ -6,6 +6,7 @@
 
 #include <QFileInfo>
 
+#include "core/records/backup.h"
 #include "core/records/guest_store.h"
 #include "core/records/person_merge.h"
 #include "core/records/session_store.h"
@@ -271,6 +272,52 @@ TEST_F(RemovalTest, FactsSayWhatIsKeptOfWhom) {
     const auto without = must(kept_facts(*database_, day(2020, 1, 1)));
     ASSERT_THAT(without, SizeIs(2));
     EXPECT_FALSE(without[0].last_session || without[1].last_session);
+}
+
+TEST_F(RemovalTest, CopiesOfTheRecordsAreCounted) {
+    EXPECT_EQ(must(removal().preview(kept_)).backups, 0);
+    must(make_copy(folder_.records(), CopyKind::by_hand, current_time()));
+    EXPECT_EQ(must(removal().preview(kept_)).backups, 1);
+}
+
+TEST_F(RemovalTest, TheNameGoesFromGroupsAndHoweverItIsCased) {
+    SessionFile file = test::session_with(
+        day(2026, 7, 9), {test::guest_born("guest-1", "\u00c9mile Z\u00f6lk", day(1991, 4, 5)),
+                          test::guest_born("guest-2", "Vera Onnig", day(1990, 2, 3))});
+    Group group;
+    group.id = GroupId("group-1");
+    group.name = "With \u00e9mile z\u00f6lk";
+    file.session.groups = {group};
+    file.session.guests[1].note = "friend of \u00c9MILE Z\u00d6LK, and of Emil";
+    const SessionRow row = must(sessions().insert(file));
+    const qint64 emile = must(guests().find(u"zolk"_qs)).at(0).row;
+    EXPECT_EQ(must(removal().preview(emile)).mentions, 2);
+    must(removal().remove(emile, KeptKind::identity));
+    const SessionFile after = must(sessions().load(row));
+    EXPECT_EQ(after.session.groups.at(0).name, "With Guest removed");
+    EXPECT_EQ(after.session.guests.at(1).note, "friend of Guest removed, and of Emil");
+}
+
+TEST_F(RemovalTest, FactsCountWhatMergedPersonsAndSessionsHold) {
+    const auto facts_of_kept = [&] {
+        for (const KeptFacts& facts : must(kept_facts(*database_, day(2027, 1, 1)))) {
+            if (facts.person == kept_) return facts;
+        }
+        return KeptFacts{};
+    };
+    test::run(*database_, u"UPDATE persons SET phone = '', email = ''"_qs);
+    EXPECT_TRUE(facts_of_kept().has_contacts) << "the sessions still hold them";
+    test::run(*database_, u"UPDATE session_guests SET phone = '', email = ''"_qs);
+    EXPECT_FALSE(facts_of_kept().has_contacts);
+    test::run(*database_, u"UPDATE persons SET phone = '1' WHERE id = %1"_qs.arg(merged_));
+    EXPECT_TRUE(facts_of_kept().has_contacts);
+    test::run(*database_, u"UPDATE session_guests SET screening_outcome = 'unanswered', "
+                          "screening_today = 'unanswered', physician_approval_seen = 0"_qs);
+    EXPECT_FALSE(facts_of_kept().has_health);
+    test::run(*database_, u"INSERT INTO health_records (person_id, kind, version, made_at, nonce, "
+                          "sealed) VALUES (%1, 'signature', 1, '2026-07-04T08:00:00Z', x'00', "
+                          "x'00')"_qs.arg(merged_));
+    EXPECT_TRUE(facts_of_kept().has_health);
 }
 
 }  // namespace

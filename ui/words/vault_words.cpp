@@ -48,6 +48,8 @@ QString label(AuditEvent event) {
             return tr("Exported records");
         case AuditEvent::record_erased:
             return tr("Erased a record");
+        case AuditEvent::record_erased_locked:
+            return tr("Erased a record without the vault's key");
         case AuditEvent::record_moved:
             return tr("Moved a record to this guest");
         case AuditEvent::trail_broken:
