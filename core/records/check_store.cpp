@@ -52,12 +52,15 @@ Result<std::optional<HealthCheck>> CheckStore::last_check(const std::string& nam
                                                           std::optional<SessionRow> except) {
     if (!birth_date) return std::optional<HealthCheck>();
     return Statement(database_.connection(),
-                     u"SELECT g.screening_outcome, g.screening_checked_on, g.screening_edition, "
+                     u"WITH RECURSIVE chain (id, merged_into) AS ("
+                     "SELECT id, merged_into FROM persons WHERE name = ? AND birth_date = ? "
+                     "UNION SELECT p.id, p.merged_into FROM persons p "
+                     "JOIN chain c ON p.id = c.merged_into) "
+                     "SELECT g.screening_outcome, g.screening_checked_on, g.screening_edition, "
                      "g.screening_checked_by, g.physician_approval_seen, g.physician_approval_on, "
                      "g.screening_today, g.screening_signature "
-                     "FROM session_guests g JOIN persons p ON p.id = g.person_id "
-                     "JOIN sessions s ON s.id = g.session_id "
-                     "WHERE p.name = ? AND p.birth_date = ? AND g.session_id <> ? "
+                     "FROM session_guests g JOIN sessions s ON s.id = g.session_id "
+                     "WHERE g.person_id IN (SELECT id FROM chain) AND g.session_id <> ? "
                      "AND g.screening_outcome <> 'unanswered' "
                      "AND g.screening_checked_on IS NOT NULL "
                      // Of two on one day the later session's, then the graver.

@@ -229,7 +229,9 @@ Result<Done> make_records(const QString& path, const Json& file, const QString& 
     const auto connection = SideConnection::open(path, SideConnection::Access::read_write);
     if (!connection) return connection.error();
     const QSqlDatabase database = (*connection)->database();
-    return in_turn([&] { return execute(database, u"PRAGMA synchronous = OFF"_qs); },
+    // Older schemas hold answers in tables that the newer take out: no page of them may stay.
+    return in_turn([&] { return execute(database, u"PRAGMA secure_delete = ON"_qs); },
+                   [&] { return execute(database, u"PRAGMA synchronous = OFF"_qs); },
                    [&] { return migrate(database, *steps, KeepOld::no); },
                    [&] { return fill(database, file, go_on); },
                    [&]() -> Result<Done> {

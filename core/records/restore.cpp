@@ -183,8 +183,9 @@ Result<RecordCopy> keep_and_replace(const QString& database_path, const QString&
         },
         [&] { return put_in_place(scratch, database_path); });
     if (replaced) return kept;
-    // The records stand as they did: a copy of what was to be replaced has no use.
-    static_cast<void>(remove_copy(*kept));
+    // While the new records are not in their place the old ones stand as they did, and a copy of
+    // them has no use. After the rename it is all that is left of them.
+    if (QFileInfo::exists(scratch)) static_cast<void>(remove_copy(*kept));
     return replaced.error();
 }
 

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/records/guest_store.h"
+#include "core/records/person_merge.h"
 #include "tests/records/folder.h"
 #include "tests/records/sample_values.h"
 
@@ -141,6 +142,20 @@ TEST_F(CheckStoreTest, ForgetsTheAnswersNamedAndNoOthers) {
     EXPECT_EQ(left[0].question, all[1].question);
     must(forget_answers_to_seal(*database_, {}));
     EXPECT_EQ(must(answers_to_seal(*database_)).size(), 1U);
+}
+
+TEST_F(CheckStoreTest, KnowsWhomAPersonWasMergedInto) {
+    const Guest clear = checked_guest(ScreeningOutcome::clear, day(2026, 7, 4));
+    keep(day(2026, 7, 4), clear);
+    Guest other = checked_guest(ScreeningOutcome::physician_required, day(2026, 8, 1));
+    other.name = "Anna Mueller";
+    keep(day(2026, 8, 1), other);
+    EXPECT_EQ(last(), clear.screening);
+    GuestStore guests(*database_);
+    const qint64 kept = must(guests.find(u"mueller"_qs)).at(0).row;
+    const qint64 merged = must(guests.find(u"ana m"_qs)).at(0).row;
+    must(PersonMerges(*database_).merge(kept, merged, u"2026-08-02T12:00:00Z"_qs));
+    EXPECT_EQ(last(), other.screening) << "the old name must not hide the graver check";
 }
 
 }  // namespace
