@@ -72,11 +72,14 @@ void flush_folder(const std::filesystem::path& file) {
 
 /// Writes and flushes `temporary`; it is gone again when that fails.
 Result<Done> write_temporary(const std::filesystem::path& temporary,
-                             const std::filesystem::path& target, std::string_view text) {
-    File file(::open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666));
+                             const std::filesystem::path& target, std::string_view text,
+                             FileAccess access) {
+    const bool private_file = access == FileAccess::owner_only;
+    const mode_t mode = private_file ? 0600 : 0666;
+    File file(::open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, mode));
     if (!file.is_open()) return unwritable(target, errno);
     struct stat present {};
-    const bool kept_mode = ::stat(target.c_str(), &present) != 0 ||
+    const bool kept_mode = private_file || ::stat(target.c_str(), &present) != 0 ||
                            ::fchmod(file.get(), present.st_mode & 07777) == 0;
     if (!kept_mode || !write_all(file.get(), text) || ::fsync(file.get()) != 0 || !file.close()) {
         const int code = errno;
@@ -112,13 +115,14 @@ Result<std::string> read_text_file(const std::filesystem::path& path, std::size_
     }
 }
 
-Result<Done> write_text_file(const std::filesystem::path& path, std::string_view text) {
+Result<Done> write_text_file(const std::filesystem::path& path, std::string_view text,
+                             FileAccess access) {
     const std::filesystem::path target = link_target(path);
     std::filesystem::path temporary = target;
     temporary += "." + std::to_string(::getpid()) + ".part";
     // One left behind by a process of the same number that was killed is nobody's any more.
     ::unlink(temporary.c_str());
-    if (const Result<Done> written = write_temporary(temporary, target, text); !written) {
+    if (const Result<Done> written = write_temporary(temporary, target, text, access); !written) {
         return written;
     }
     if (::rename(temporary.c_str(), target.c_str()) != 0) {

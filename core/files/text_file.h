@@ -18,9 +18,16 @@ inline constexpr std::size_t largest_text_file = 8U * 1024U * 1024U;
 Result<std::string> read_text_file(const std::filesystem::path& path,
                                    std::size_t largest = largest_text_file);
 
+/// Who may read a file that is written.
+enum class FileAccess {
+    usual,       ///< as the system makes files; one that is replaced keeps what it allowed
+    owner_only,  ///< nobody but the owner, also where it replaces a file others could read
+};
+
 /// Writes a text file so that either the old or the new content stands there, never half of it:
 /// into a temporary file beside it, flushed to disk, then renamed. ErrorCode::file_unwritable
 /// otherwise.
-Result<Done> write_text_file(const std::filesystem::path& path, std::string_view text);
+Result<Done> write_text_file(const std::filesystem::path& path, std::string_view text,
+                             FileAccess access = FileAccess::usual);
 
 }  // namespace leadline

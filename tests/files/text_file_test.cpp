@@ -105,6 +105,18 @@ TEST(TextFile, KeepsItsPermissions) {
     EXPECT_EQ(std::filesystem::status(folder / "a.json").permissions(), wanted);
 }
 
+TEST(TextFile, IsForItsOwnerAloneWhereThatIsAsked) {
+    using std::filesystem::perms;
+    const ScratchFolder folder;
+    const perms wanted = perms::owner_read | perms::owner_write;
+    ASSERT_TRUE(write_text_file(folder / "new.html", "x", FileAccess::owner_only));
+    EXPECT_EQ(std::filesystem::status(folder / "new.html").permissions(), wanted);
+    ASSERT_TRUE(write_text_file(folder / "old.html", "x"));
+    std::filesystem::permissions(folder / "old.html", wanted | perms::others_read);
+    ASSERT_TRUE(write_text_file(folder / "old.html", "y", FileAccess::owner_only));
+    EXPECT_EQ(std::filesystem::status(folder / "old.html").permissions(), wanted);
+}
+
 TEST(TextFile, WritesThroughASymbolicLink) {
     const ScratchFolder folder;
     ASSERT_TRUE(write_text_file(folder / "real.json", "old"));

@@ -42,10 +42,16 @@ bool draw_pages(QPdfWriter& writer, const std::vector<Page>& pages) {
 }  // namespace
 
 Result<int> write_pages_pdf(const QString& path, const std::vector<Page>& pages,
-                            const QString& title) {
+                            const QString& title, FileAccess access) {
     if (pages.empty()) return Error{ErrorCode::bad_count, "pages", "0", "1 or more"};
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) return unwritable(path, file.errorString());
+    // Before the first byte is in it.
+    if (access == FileAccess::owner_only &&
+        !file.setPermissions(QFileDevice::ReadOwner | QFileDevice::WriteOwner)) {
+        file.cancelWriting();
+        return unwritable(path, file.errorString());
+    }
     {
         QPdfWriter writer(&file);
         writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);

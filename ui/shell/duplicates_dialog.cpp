@@ -37,9 +37,10 @@ QStringList facts_of(const KnownGuest& person) {
 }  // namespace
 
 DuplicatesDialog::DuplicatesDialog(Database& database, std::vector<DuplicatePair> pairs,
-                                   QWidget* parent)
+                                   HealthStore* health, QWidget* parent)
     : QDialog(parent),
       database_(database),
+      health_(health),
       pairs_(std::move(pairs)),
       which_(new QLabel(this)),
       why_(new QLabel(this)),
@@ -119,6 +120,8 @@ DuplicatesDialog::DuplicatesDialog(Database& database, std::vector<DuplicatePair
 }
 
 void DuplicatesDialog::show_pair() {
+    // Merged with somebody else in the meantime, or removed.
+    while (at_ < pairs_.size() && !are_shown(pairs_[at_])) ++at_;
     const bool any = at_ < pairs_.size();
     for (QWidget* part : {static_cast<QWidget*>(why_), both_, static_cast<QWidget*>(care_)}) {
         part->setVisible(any);
@@ -132,7 +135,6 @@ void DuplicatesDialog::show_pair() {
     const DuplicatePair& pair = pairs_[at_];
     const auto persons = GuestStore(database_).read({pair.first, pair.second});
     if (!persons) return say(words(persons.error()));
-    // Merged with somebody else in the meantime.
     if (persons->size() < 2) return go_on();
     which_->setText(tr("Pair %1 of %2").arg(at_ + 1).arg(pairs_.size()));
     QStringList signs;
@@ -158,6 +160,13 @@ void DuplicatesDialog::show_pair() {
                             : (*persons)[1].last_session > (*persons)[0].last_session;
     keep_[second ? 1 : 0]->setChecked(true);
     for (int side = 0; side < 2; ++side) keep_[side]->setEnabled(born[side] || !born[1 - side]);
+}
+
+bool DuplicatesDialog::are_shown(const DuplicatePair& pair) {
+    PersonMerges merges(database_);
+    // When that cannot be read the pair stays, and the merge says why it cannot be done.
+    return merges.is_shown(pair.first).value_or(true) &&
+           merges.is_shown(pair.second).value_or(true);
 }
 
 void DuplicatesDialog::show_person(int side, const KnownGuest& person) {
@@ -204,7 +213,7 @@ void DuplicatesDialog::go_on() {
 }
 
 void DuplicatesDialog::take_back() {
-    const Result<Done> undone = PersonMerges(database_).undo(last_merge_);
+    const Result<Done> undone = PersonMerges(database_, health_).undo(last_merge_);
     if (!undone) return say(words(undone.error()));
     back_->setEnabled(false);
     at_ = last_at_;

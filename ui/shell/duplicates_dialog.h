@@ -14,12 +14,16 @@ class QRadioButton;
 
 namespace leadline {
 
+class HealthStore;
+
 /// Pairs of persons who may be one, one pair at a time: merge them, keep them apart, or go on. A merge
 /// can be taken back at once, or later from the list of guests.
 class DuplicatesDialog : public QDialog {
     Q_OBJECT
 public:
-    DuplicatesDialog(Database& database, std::vector<DuplicatePair> pairs, QWidget* parent);
+    /// @param health  for taking a merge back; nullptr: as with a locked vault
+    DuplicatesDialog(Database& database, std::vector<DuplicatePair> pairs, HealthStore* health,
+                     QWidget* parent);
 
 Q_SIGNALS:
     /// Persons were merged, or a merge was taken back.
@@ -27,6 +31,7 @@ Q_SIGNALS:
 
 private:
     void show_pair();
+    bool are_shown(const DuplicatePair& pair);
     void show_person(int side, const KnownGuest& person);
     void merge();
     void keep_apart();
@@ -35,6 +40,7 @@ private:
     void say(const QString& text);
 
     Database& database_;
+    HealthStore* health_;
     std::vector<DuplicatePair> pairs_;
     std::size_t at_ = 0;
     qint64 last_merge_ = 0;

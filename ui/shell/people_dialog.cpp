@@ -358,7 +358,7 @@ void PeopleDialog::merge_selected() {
 }
 
 void PeopleDialog::offer(std::vector<DuplicatePair> pairs) {
-    DuplicatesDialog dialog(database_, std::move(pairs), this);
+    DuplicatesDialog dialog(database_, std::move(pairs), keeper_.health_store(), this);
     connect(&dialog, &DuplicatesDialog::changed, this, &PeopleDialog::after_change);
     dialog.exec();
 }
@@ -366,7 +366,8 @@ void PeopleDialog::offer(std::vector<DuplicatePair> pairs) {
 void PeopleDialog::take_merge_back() {
     if (merges_.empty()) return;
     const QString name = merges_.front().merged_name;
-    const Result<Done> undone = PersonMerges(database_).undo(merges_.front().id);
+    const Result<Done> undone = 
+        PersonMerges(database_, keeper_.health_store()).undo(merges_.front().id);
     after_change();
     say(undone ? tr("Taken back: %1 is a guest of their own again.").arg(name)
                : words(undone.error()));
@@ -383,7 +384,8 @@ void PeopleDialog::write_file() {
     const bool json = path.endsWith(QStringLiteral(".json"), Qt::CaseInsensitive);
     const std::string content = json ? guest_json(*dossier, sealed, today()).toStdString()
                                      : guest_page(*dossier, sealed, today(), units_).toStdString();
-    const Result<Done> written = write_text_file(path.toStdString(), content);
+    const Result<Done> written = 
+        write_text_file(path.toStdString(), content, FileAccess::owner_only);
     say(written ? tr("Written to %1. It holds personal data: hand it to nobody but the guest.")
                       .arg(path)
                 : words(written.error()));
@@ -392,6 +394,11 @@ void PeopleDialog::write_file() {
 void PeopleDialog::remove_guest() {
     const std::vector<KnownGuest> persons = selected();
     if (persons.size() != 1) return;
+    // What is typed but not on record would be gone when the session is read anew.
+    if (!keeper_.save_again()) {
+        return say(tr("Nobody is removed while the open session is not saved. %1")
+                       .arg(keeper_.unsaved_reason()));
+    }
     const qint64 person = persons[0].row;
     const Result<RemovalPreview> preview = PersonRemoval(database_).preview(person);
     if (!preview) return say(words(preview.error()));

@@ -55,7 +55,16 @@ Result<Done> RecordKeeper::open_row(SessionRow row) {
 
 void RecordKeeper::reload() {
     if (!row_ || !keeping_) return;
-    if (const Result<Done> done = open_row(*row_); !done) Q_EMIT save_failed(words(done.error()));
+    const Result<Done> done = open_row(*row_);
+    if (done) return;
+    // What stands in the window is no longer what stands on record: saved again it would bring back
+    // a guest who was removed.
+    keeping_ = false;
+    row_.reset();
+    attempt_.reset();
+    set_unsaved({});
+    Q_EMIT kept_changed();
+    Q_EMIT save_failed(words(done.error()));
 }
 
 Result<Done> RecordKeeper::keep() {

@@ -60,7 +60,8 @@ public:
     Result<Done> open_new(SessionFile file);
     Result<Done> open_row(SessionRow row);
     /// Opens the session that is open anew, where it comes from the records and these were changed
-    /// beside it. What was done before can then not be undone any more.
+    /// beside it. What was done before can then not be undone any more. When it cannot be read it
+    /// is told, and the session in the window is not kept any more.
     void reload();
     /// Puts the open session into the records and keeps it from now on.
     Result<Done> keep();
@@ -84,6 +85,7 @@ public:
     [[nodiscard]] std::optional<SessionRow> current_row() const { return row_; }
     /// What seals records anew when a save finds that a guest is somebody else; nullptr: nobody.
     void set_health_store(HealthStore* health) { health_ = health; }
+    [[nodiscard]] HealthStore* health_store() const { return health_; }
 
 Q_SIGNALS:
     void kept_changed();

@@ -138,7 +138,8 @@ void RecoveryPage::save_pdf() {
     if (path.isEmpty() || key_.empty()) return;
     const QString today = QLocale().toString(QDate::currentDate(), QLocale::LongFormat);
     const Result<int> pages =
-        write_pages_pdf(path, {recovery_sheet(key_, today, records_)}, tr("Recovery key"));
+        write_pages_pdf(path, {recovery_sheet(key_, today, records_)}, tr("Recovery key"),
+                        FileAccess::owner_only);
     said_->setText(
         pages ? tr("Saved to %1. Print it, lock the paper away and delete the file.").arg(path)
               : words(pages.error()));

@@ -65,7 +65,8 @@ void VaultAccess::detach() {
 void VaultAccess::seal_what_waits() {
     if (!vault_ || !vault_->is_open()) return;
     // What cannot be sealed now waits for the next unlock; nothing is lost.
-    static_cast<void>(seal_waiting_answers(*keeper_.database(), *store_).has_value());
+    const Result<int> sealed = seal_waiting_answers(*keeper_.database(), *store_);
+    if (sealed && *sealed > 0) Q_EMIT waiting_sealed(*sealed);
 }
 
 std::optional<std::vector<SealedText>> VaultAccess::read_all(qint64 person) {

@@ -74,6 +74,10 @@ public:
     /// Tells everybody whose state may have changed.
     void refresh();
 
+Q_SIGNALS:
+    /// Answers that an older version kept open were sealed.
+    void waiting_sealed(int answers);
+
 private:
     /// The vault lies in the records' file and goes with it.
     void attach();

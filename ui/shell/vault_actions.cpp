@@ -72,6 +72,7 @@ VaultActions::VaultActions(QMainWindow& window, VaultAccess& access, RecordKeepe
     build_mark();
     connect(idle_, &IdleLock::idle, this, &VaultActions::lock);
     connect(&access_, &HealthAccess::state_changed, this, &VaultActions::update_state);
+    connect(&access_, &VaultAccess::waiting_sealed, this, &VaultActions::tell_sealed);
     update_state();
 }
 
@@ -180,15 +181,25 @@ void VaultActions::update_state() {
 
 void VaultActions::set_up_or_unlock() {
     using State = HealthAccess::State;
+    sealed_.clear();
     if (access_.vault_state() == State::not_set_up) {
         if (VaultSetUpDialog(access_, &window_).exec() == QDialog::Accepted) {
-            Q_EMIT said(tr("The health vault is set up and open. It locks by itself after %1 min "
-                           "without a key or a click.")
-                            .arg(idle_minutes(keeper_)));
+            const QString open = tr("The health vault is set up and open. It locks by itself after "
+                                    "%1 min without a key or a click.")
+                                     .arg(idle_minutes(keeper_));
+            Q_EMIT said(sealed_.isEmpty() ? open : QString(open + u' ' + sealed_));
         }
     } else if (access_.vault_state() == State::locked) {
         VaultUnlockDialog(access_, &window_).exec();
     }
+}
+
+void VaultActions::tell_sealed(int answers) {
+    sealed_ = answers == 1 ? tr("1 answer an older version kept open is sealed now.")
+                           : tr("%1 answers an older version kept open are sealed now.").arg(answers);
+    sealed_ += u' ' + tr("Copies made before still hold them: delete those in Records > Copies of "
+                         "the records, and files named ...before-schema-*.");
+    Q_EMIT said(sealed_);
 }
 
 void VaultActions::lock() {

@@ -35,6 +35,7 @@ private:
     void build_mark();
     void update_state();
     void set_up_or_unlock();
+    void tell_sealed(int answers);
     void lock();
 
     QMainWindow& window_;
@@ -47,6 +48,7 @@ private:
     QAction* recovery_ = nullptr;
     QAction* trail_ = nullptr;
     QToolButton* mark_ = nullptr;
+    QString sealed_;  ///< what was said of answers sealed by the vault being set up
 };
 
 /// A padlock, shut or open, in the ink of the text.

@@ -219,6 +219,7 @@ void WindowActions::open_red_list() {
                          &window_);
     if (dialog.exec() != QDialog::Accepted || !dialog.chosen_session()) return;
     if (window_.keeper_.current_row() != dialog.chosen_session()) {
+        if (!window_.may_leave_session()) return;
         if (const Result<Done> done = window_.keeper_.open_row(*dialog.chosen_session()); !done) {
             return window_.show_message(words(done.error()), Severity::stop);
         }
