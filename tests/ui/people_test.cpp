@@ -13,12 +13,18 @@
 #include <QMessageBox>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QSignalSpy>
 #include <QTableView>
 #include <QTemporaryDir>
 #include <QTimer>
 #include <algorithm>
 
+#include "core/records/backup.h"
 #include "core/records/guest_dossier.h"
+#include "core/records/person_removal.h"
+#include "core/records/side_connection.h"
+#include "core/records/statement.h"
+#include "ui/shell/duplicates_dialog.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/people_dialog.h"
 #include "ui/shell/people_model.h"
@@ -253,6 +259,94 @@ TEST_F(PeopleUi, RemovingWantsATickAndReloadsTheOpenSession) {
               "Guest removed");
 }
 
+TEST_F(PeopleUi, NobodyIsRemovedWhileTheOpenSessionIsNotSaved) {
+    add_three();
+    ASSERT_TRUE(keeper_->open_row(row_).has_value());
+    open_people();
+    select({3});
+    ASSERT_TRUE(execute(keeper_->database()->connection(), QStringLiteral("PRAGMA busy_timeout = 20"))
+                    .has_value());
+    {
+        const auto other = SideConnection::open(keeper_->database_path(),
+                                                SideConnection::Access::read_write);
+        ASSERT_TRUE(other.has_value());
+        ASSERT_TRUE(
+            execute((*other)->database(), QStringLiteral("BEGIN IMMEDIATE")).has_value());
+        ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+            session.title = "Not yet saved";
+        }).has_value());
+        ASSERT_TRUE(keeper_->has_unsaved());
+        click("people_remove");
+        EXPECT_THAT(said().toStdString(), HasSubstr("Nobody is removed"));
+        EXPECT_EQ(document_.session().title, "Not yet saved");
+    }
+    in_next_dialog("removal_dialog",
+                   [&](QWidget& dialog) { QTest::keyClick(&dialog, Qt::Key_Escape); });
+    click("people_remove");
+    EXPECT_EQ(dialogs_, 1) << "saved now";
+    EXPECT_FALSE(keeper_->has_unsaved());
+}
+
+TEST_F(PeopleUi, ASessionThatCannotBeReadAnewIsNotKeptAnyMore) {
+    add_three();
+    ASSERT_TRUE(keeper_->open_row(row_).has_value());
+    ASSERT_TRUE(SessionStore(*keeper_->database()).remove(row_).has_value());
+    const QSignalSpy told(keeper_.get(), &RecordKeeper::save_failed);
+    const QSignalSpy kept(keeper_.get(), &RecordKeeper::kept_changed);
+    keeper_->reload();
+    EXPECT_EQ(told.count(), 1);
+    EXPECT_EQ(kept.count(), 1);
+    EXPECT_FALSE(keeper_->is_kept());
+    EXPECT_FALSE(keeper_->current_row().has_value());
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+        session.title = "Changed after";
+    }).has_value());
+    EXPECT_EQ(keeper_->session_count(), 1) << "nothing is written any more";
+}
+
+TEST_F(PeopleUi, RemovingTellsOfTheCopiesThatMayHoldTheGuest) {
+    add_three();
+    ASSERT_TRUE(make_copy(keeper_->database_path(), CopyKind::by_hand, current_time()).has_value());
+    open_people();
+    select({0});
+    in_next_dialog("removal_dialog", [&](QWidget& dialog) {
+        EXPECT_THAT(child<QLabel>(dialog, "removal_backups")->text().toStdString(),
+                    HasSubstr("1 copy in Records > Copies of the records"));
+        QTest::keyClick(&dialog, Qt::Key_Escape);
+    });
+    click("people_remove");
+    EXPECT_EQ(dialogs_, 1);
+}
+
+TEST_F(PeopleUi, APairOfSomebodyMergedMeanwhileIsPassedOver) {
+    add_three();
+    const auto row_of = [&](const QString& name) {
+        return GuestStore(*keeper_->database()).find(name).value_or({}).at(0).row;
+    };
+    const qint64 berta = row_of(QStringLiteral("berta"));
+    const qint64 ilja = row_of(QStringLiteral("ilja"));
+    const qint64 vera = row_of(QStringLiteral("vera"));
+    const qint64 wera = row_of(QStringLiteral("wera"));
+    std::vector<DuplicatePair> pairs(3);
+    pairs[0].first = vera;
+    pairs[0].second = wera;
+    pairs[1].first = vera;
+    pairs[1].second = ilja;
+    pairs[2].first = wera;
+    pairs[2].second = ilja;
+    pairs.push_back(pairs[2]);
+    pairs[3].first = berta;
+    DuplicatesDialog dialog(*keeper_->database(), pairs, nullptr, nullptr);
+    dialog.show();
+    child<QRadioButton>(dialog, "duplicates_keep_2")->setChecked(true);
+    QTest::mouseClick(child<QPushButton>(dialog, "duplicates_merge"), Qt::LeftButton);
+    auto* which = child<QLabel>(dialog, "duplicates_which");
+    EXPECT_EQ(which->text().toStdString(), "Pair 3 of 4") << "Vera is Wera now";
+    ASSERT_TRUE(PersonRemoval(*keeper_->database()).remove(berta, KeptKind::identity).has_value());
+    QTest::mouseClick(child<QPushButton>(dialog, "duplicates_later"), Qt::LeftButton);
+    EXPECT_EQ(which->text().toStdString(), "That was the last pair.") << "Berta was removed";
+}
+
 TEST_F(PeopleUi, CancelRemovesNothing) {
     add_three();
     open_people();
@@ -295,6 +389,7 @@ TEST_F(PeopleUi, WritesAllOfOneGuestAndNothingOfOthers) {
     click("people_write");
     QFile file(page);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_FALSE(file.permissions() & (QFileDevice::ReadGroup | QFileDevice::ReadOther));
     const std::string text = file.readAll().toStdString();
     EXPECT_THAT(text, HasSubstr("Vera Onnig"));
     EXPECT_THAT(text, HasSubstr("+43 664 1234567"));

@@ -3,6 +3,7 @@
 #include <sqlite3.h>
 
 #include <QAction>
+#include <QApplication>
 #include <QDialog>
 #include <QFile>
 #include <QSqlDatabase>
@@ -179,6 +180,31 @@ TEST_F(Unsaved, AnotherSessionIsNotOpenedOverIt) {
     answer("unsaved_lose");
     EXPECT_TRUE(window_->open_file(sample_path("salt-cove")));
     EXPECT_FALSE(keeper_->has_unsaved());
+    release_records();
+}
+
+TEST_F(Unsaved, TheRedListOpensNoOtherSessionOverIt) {
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+        Guest guest;
+        guest.id = GuestId("guest-1");
+        guest.name = "Ana Lindqvist";
+        session.title = "To come";
+        session.guests = {guest};
+    }).has_value());
+    window_->findChild<QAction*>(QStringLiteral("action_new"))->trigger();
+    hold_records();
+    type("A");
+    answer("unsaved_stay");
+    QTimer::singleShot(0, window_.get(), [] {
+        auto* dialog = QApplication::activeModalWidget();
+        ASSERT_NE(dialog, nullptr);
+        QTest::mouseClick(dialog->findChild<QWidget*>(QStringLiteral("red_list_open")),
+                          Qt::LeftButton);
+    });
+    window_->findChild<QAction*>(QStringLiteral("action_red_list"))->trigger();
+    EXPECT_EQ(asked_, 1);
+    EXPECT_EQ(document_.session().title, "A");
+    EXPECT_TRUE(keeper_->has_unsaved());
     release_records();
 }
 

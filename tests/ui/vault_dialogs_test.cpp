@@ -281,6 +281,9 @@ TEST_F(VaultDialogs, TheRecoveryKeyIsSavedAsAPdf) {
     dialog->page()->choose_pdf_path = [path] { return path; };
     click(*dialog, "recovery_save");
     EXPECT_TRUE(QFile::exists(path));
+    const QFileDevice::Permissions others = QFileDevice::ReadGroup | QFileDevice::ReadOther |
+                                            QFileDevice::WriteGroup | QFileDevice::WriteOther;
+    EXPECT_EQ(QFile::permissions(path) & others, QFileDevice::Permissions());
     EXPECT_THAT(child<QLabel>(*dialog, "recovery_said")->text().toStdString(),
                 HasSubstr(path.toStdString()));
 }

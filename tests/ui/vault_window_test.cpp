@@ -5,6 +5,7 @@
 #include <QElapsedTimer>
 #include <QTimer>
 
+#include "core/records/statement.h"
 #include "ui/shell/idle_lock.h"
 #include "ui/shell/vault_actions.h"
 #include "vault_fixture.h"
@@ -172,6 +173,23 @@ TEST_F(VaultInWindow, AGuestWhoTurnsOutToBeSomebodyKeepsTheRecords) {
     ASSERT_TRUE(entries.has_value());
     ASSERT_EQ(entries->size(), 1U);
     EXPECT_NE(entries->front().given_by, "Somebody Else");
+}
+
+TEST_F(VaultInWindow, SaysWhenAnswersOfAnOlderVersionAreSealed) {
+    const Result<qint64> person = access().store()->person_of(*keeper_->current_row(), first_guest());
+    ASSERT_TRUE(person.has_value());
+    ASSERT_TRUE(execute(keeper_->database()->connection(),
+                        QStringLiteral("INSERT INTO answers_to_seal (person_id, session_id, "
+                                       "question) VALUES (%1, %2, 'lungs')")
+                            .arg(*person)
+                            .arg(keeper_->current_row()->value))
+                    .has_value());
+    const QSignalSpy said(window_->findChild<VaultActions*>(), &VaultActions::said);
+    make_vault_directly();
+    ASSERT_EQ(said.count(), 1);
+    const std::string text = said.at(0).at(0).toString().toStdString();
+    EXPECT_THAT(text, HasSubstr("1 answer an older version kept open is sealed now."));
+    EXPECT_THAT(text, HasSubstr("before-schema"));
 }
 
 }  // namespace
