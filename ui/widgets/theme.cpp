@@ -6,7 +6,8 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <QPixmap>
-#include <QStyleFactory>
+
+#include "ui/widgets/marks_style.h"
 
 namespace leadline {
 namespace {
@@ -75,7 +76,7 @@ QPalette dark_palette() {
 }  // namespace
 
 void apply_theme(QApplication& application, Shade shade) {
-    QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    QApplication::setStyle(new MarksStyle);
     QFont font(QStringLiteral("Noto Sans"));
     constexpr double comfortable_points = 10.5;  // read at arm's length
     font.setPointSizeF(comfortable_points);
