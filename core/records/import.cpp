@@ -48,6 +48,9 @@ Result<Json> read_json(const QString& path) {
         return Json::parse(bytes.begin(), bytes.end());
     } catch (const Json::parse_error& error) {
         return Error{ErrorCode::not_json, "byte " + std::to_string(error.byte), error.what(), {}};
+    } catch (const Json::exception& error) {
+        // A number that no double holds is no parse_error.
+        return Error{ErrorCode::not_json, path.toStdString(), error.what(), {}};
     }
 }
 

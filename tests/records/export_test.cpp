@@ -166,6 +166,14 @@ TEST_F(Export, ACutFileIsRefusedWhole) {
             std::uniform_int_distribution<qsizetype>(0, whole.size() - 4)(random);
         EXPECT_EQ(refusal_of(whole.left(length)).code, ErrorCode::not_json) << length;
     }
+    // A number that no double holds.
+    for (const char* number : {"1e400", "0.333e333333333333"}) {
+        QByteArray changed = whole;
+        const qsizetype at = changed.indexOf("\"version\"");
+        ASSERT_GE(at, 0);
+        changed.insert(changed.indexOf(':', at) + 1, QByteArray(number) + ",\"x\":");
+        EXPECT_EQ(refusal_of(changed).code, ErrorCode::not_json) << number;
+    }
 }
 
 TEST_F(Export, AFileThatContradictsTheSchemaIsRefusedWhole) {
