@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "core/body/breathing.h"
+#include "core/planning/briefing.h"
 #include "core/planning/finding.h"
 #include "core/planning/plan.h"
 #include "core/planning/profile.h"
@@ -86,6 +87,24 @@ struct EnumNames<TodayQuestion> {
         "unwilling_or_very_afraid", "cannot_swim"};
 };
 
+template <>
+struct EnumNames<HandSignal> {
+    static constexpr std::array<std::string_view, hand_signal_count> names{
+        "ok",         "something_wrong", "ears",      "stop",          "up",
+        "down",       "low_on_air",      "out_of_air", "share_air",    "look",
+        "come_here",  "stay_together",   "hold_hands", "level_off",    "slow_down",
+        "cold",       "how_much_air",    "ok_at_surface", "help_at_surface"};
+};
+template <>
+struct EnumNames<Skill> {
+    static constexpr std::array<std::string_view, skill_count> names{
+        "breathe_from_mouthpiece", "clear_mask",         "clear_mouthpiece", "find_mouthpiece",
+        "clear_ears",              "fill_and_empty_bcd", "share_air",        "float_at_surface"};
+};
+template <>
+struct EnumNames<UnitHabit> {
+    static constexpr std::array<std::string_view, 3> names{"house", "metric", "imperial"};
+};
 template <>
 struct EnumNames<LeverKind> {
     static constexpr std::array<std::string_view, 6> names{

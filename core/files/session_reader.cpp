@@ -195,12 +195,37 @@ Kit read_kit(const FieldReader& from) {
             read_cylinder(from)};
 }
 
+/// Enumerators by their names, each once; a name that is none is an error of the file.
+template <typename Enum>
+std::vector<Enum> read_choices(const FieldReader& from, const char* key) {
+    std::vector<Enum> choices;
+    from.each(key, [&](const json& item, const std::string& place) {
+        const std::string name = item.get<std::string>();
+        const std::optional<Enum> value = enum_value<Enum>(name);
+        if (!value) return from.fail({ErrorCode::not_a_choice, place, name, ""});
+        choices.push_back(*value);
+    });
+    return choices;
+}
+
+BriefingCheck read_briefing(const FieldReader& from) {
+    BriefingCheck briefing;
+    for (const HandSignal hand_signal : read_choices<HandSignal>(from, "understood")) {
+        set_understood(briefing, hand_signal, true);
+    }
+    if (from.has("checked_on")) briefing.checked_on = read_date(from, "checked_on");
+    briefing.language = from.line("language");
+    return briefing;
+}
+
 Guest read_guest(const FieldReader& from, Date session_date) {
     Guest guest;
     guest.id = from.id<GuestId>("id");
     guest.name = from.line("name");
     if (from.has("birth_date")) guest.birth_date = read_date(from, "birth_date");
     guest.language = from.line("language");
+    guest.second_language = from.line("second_language");
+    guest.units = from.choice("units", UnitHabit::house);
     guest.phone = from.line("phone");
     guest.email = from.line("email");
     guest.body_mass =
@@ -216,6 +241,7 @@ Guest read_guest(const FieldReader& from, Date session_date) {
         "rmv_l_per_min", [](double value) { return LitersPerMinute(value); });
     if (from.has("dives_before")) guest.dives_before = from.whole("dives_before");
     guest.kit = read_kit(from.object("kit"));
+    guest.briefing = read_briefing(from.object("briefing"));
     guest.group = from.id<GroupId>("group");
     guest.note = from.lines("note");
     return guest;
@@ -253,6 +279,7 @@ Session read_session_fields(const FieldReader& from) {
         session.guests.push_back(read_guest({item, place, from.error_slot()}, session.date));
     });
     if (from.has("stock")) session.stock = read_stock(from.object("stock"));
+    if (from.has("skills")) session.skills = read_choices<Skill>(from, "skills");
     from.each("rule_sets", [&](const json& item, const std::string&) {
         session.rule_sets.emplace_back(item.get<std::string>());
     });

@@ -139,12 +139,29 @@ ordered_json kit_json(const Kit& kit) {
     return to;
 }
 
+template <typename Enum>
+ordered_json names_json(const std::vector<Enum>& values) {
+    ordered_json to = ordered_json::array();
+    for (const Enum value : values) to.push_back(enum_name(value));
+    return to;
+}
+
+ordered_json briefing_json(const BriefingCheck& briefing) {
+    ordered_json to = ordered_json::object();
+    to["understood"] = names_json(briefing.understood);
+    if (briefing.checked_on) to["checked_on"] = to_text(*briefing.checked_on);
+    put_line(to, "language", briefing.language);
+    return to;
+}
+
 ordered_json guest_json(const Guest& guest) {
     ordered_json to = ordered_json::object();
     to["id"] = guest.id.text;
     to["name"] = without_controls(guest.name, TextForm::line);
     if (guest.birth_date) to["birth_date"] = to_text(*guest.birth_date);
     to["language"] = guest.language;
+    put_line(to, "second_language", guest.second_language);
+    if (guest.units != UnitHabit::house) to["units"] = enum_name(guest.units);
     put_line(to, "phone", guest.phone);
     put_line(to, "email", guest.email);
     put_number(to, "mass_kg", guest.body_mass);
@@ -157,6 +174,7 @@ ordered_json guest_json(const Guest& guest) {
     put_number(to, "rmv_l_per_min", guest.measured_rmv);
     if (guest.dives_before) to["dives_before"] = *guest.dives_before;
     to["kit"] = kit_json(guest.kit);
+    if (guest.briefing != BriefingCheck{}) to["briefing"] = briefing_json(guest.briefing);
     put_line(to, "group", guest.group.text);
     put_lines(to, "note", guest.note);
     return to;
@@ -225,6 +243,7 @@ ordered_json session_json(const Session& session) {
     to["groups"] = list_json(session.groups, group_json);
     to["guests"] = list_json(session.guests, guest_json);
     if (session.stock != Stock{}) to["stock"] = stock_json(session.stock);
+    if (session.skills != standard_skills()) to["skills"] = names_json(session.skills);
     to["rule_sets"] = list_json(session.rule_sets, [](const RuleSetId& id) { return id.text; });
     to["overrules"] = list_json(session.overrules, [](const Overrule& overrule) {
         return ordered_json{{"finding", without_controls(overrule.finding, TextForm::line)},

@@ -149,6 +149,7 @@ void check_guest(const Session& session, std::size_t index, Checker& checker) {
     };
     real_day(guest.screening.checked_on, "screening/checked_on");
     real_day(guest.screening.approval_on, "screening/physician_approval_on");
+    real_day(guest.briefing.checked_on, "briefing/checked_on");
     checker.range(guest.body_mass, 15.0, 250.0, place("mass_kg"));
     if (guest.body_height) {
         checker.range(guest.body_height->value() * 100.0, 80.0, 250.0, place("height_cm"));
@@ -158,6 +159,17 @@ void check_guest(const Session& session, std::size_t index, Checker& checker) {
     if (guest.dives_before) checker.range(*guest.dives_before, 0, 20000, place("dives_before"));
     checker.range(guest.kit.lead, 0.0, 25.0, place("kit/lead_kg"));
     checker.cylinder(guest.kit.cylinder, place("kit/cylinder"));
+}
+
+void check_skills(const Session& session, Checker& checker) {
+    const std::vector<Skill>& skills = session.skills;
+    for (auto skill = skills.begin(); skill != skills.end(); ++skill) {
+        if (std::find(skills.begin(), skill, *skill) != skill) {
+            checker.fail(ErrorCode::duplicate_id,
+                         "/skills/" + std::to_string(skill - skills.begin()),
+                         std::to_string(static_cast<int>(*skill) + 1));
+        }
+    }
 }
 
 /// Minutes since the epoch of the site's own clock.
@@ -379,6 +391,7 @@ Result<Done> check(const Session& session) {
         check_guest(session, i, checker);
     }
     check_stock(session.stock, checker);
+    check_skills(session, checker);
     for (std::size_t i = 0; i < session.overrules.size(); ++i) {
         const std::string& reason = session.overrules[i].reason;
         if (reason.find_first_not_of(" \t\r\n") == std::string::npos) {

@@ -9,6 +9,7 @@
 #include "core/body/breathing.h"
 #include "core/physics/quantities.h"
 #include "core/physics/water.h"
+#include "core/planning/briefing.h"
 #include "core/planning/cylinder.h"
 #include "core/planning/dates.h"
 #include "core/planning/ids.h"
@@ -34,6 +35,8 @@ struct Guest {
     std::string name;  ///< as it should stand on the card; 1 to 200 characters
     std::optional<Date> birth_date;
     std::string language = "en";         ///< BCP 47 tag of the language the guest reads best
+    std::string second_language;         ///< another, for a card in two languages; may be empty
+    UnitHabit units = UnitHabit::house;  ///< of the guest's card and screen
     std::string phone;                   ///< as the guest writes it, up to 40 characters; may be empty
     std::string email;                   ///< up to 254 characters; may be empty
     std::optional<Kilograms> body_mass;  ///< 15 to 250 kg
@@ -46,6 +49,7 @@ struct Guest {
     std::optional<LitersPerMinute> measured_rmv;  ///< from an own past dive, 5 to 100 L/min
     std::optional<int> dives_before;  ///< in the guest's life, 0 to 20 000; none: not asked
     Kit kit;
+    BriefingCheck briefing;
     GroupId group;     ///< empty: not yet in a group
     std::string note;  ///< for staff; never printed on the card
     friend bool operator==(const Guest&, const Guest&) = default;
@@ -169,6 +173,7 @@ struct Session {
     std::vector<Group> groups;
     std::vector<Guest> guests;
     Stock stock;
+    std::vector<Skill> skills = standard_skills();  ///< to be practised, each once, in this order
     std::vector<RuleSetId> rule_sets;  ///< the sets that apply; the strictest value counts
     std::vector<Overrule> overrules;
     friend bool operator==(const Session&, const Session&) = default;

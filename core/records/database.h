@@ -12,7 +12,7 @@ namespace leadline {
 
 /// Version of the schema this program writes: the number of the last file in
 /// core/records/migrations.
-inline constexpr int newest_schema_version = 6;
+inline constexpr int newest_schema_version = 7;
 
 /// One SQLite file, opened, brought to the newest schema, foreign keys on. Every write through a
 /// store is one transaction: it stands whole or not at all. Not to be shared between threads.

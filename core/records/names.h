@@ -4,9 +4,12 @@
 #include <array>
 #include <cstddef>
 #include <optional>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/body/breathing.h"
+#include "core/planning/briefing.h"
 #include "core/planning/health_entry.h"
 #include "core/planning/profile.h"
 #include "core/planning/screening.h"
@@ -68,6 +71,27 @@ struct StoredNames<SignatureKind> {
 };
 
 template <>
+struct StoredNames<UnitHabit> {
+    static constexpr auto names =
+        std::to_array<std::string_view>({"house", "metric", "imperial"});
+};
+
+template <>
+struct StoredNames<HandSignal> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"ok", "something_wrong", "ears", "stop", "up", "down", "low_on_air", "out_of_air",
+         "share_air", "look", "come_here", "stay_together", "hold_hands", "level_off", "slow_down",
+         "cold", "how_much_air", "ok_at_surface", "help_at_surface"});
+};
+
+template <>
+struct StoredNames<Skill> {
+    static constexpr auto names = std::to_array<std::string_view>(
+        {"breathe_from_mouthpiece", "clear_mask", "clear_mouthpiece", "find_mouthpiece",
+         "clear_ears", "fill_and_empty_bcd", "share_air", "float_at_surface"});
+};
+
+template <>
 struct StoredNames<HealthKind> {
     static constexpr auto names = std::to_array<std::string_view>(
         {"screening", "physician_note", "emergency_contact", "signature"});
@@ -110,6 +134,17 @@ constexpr std::optional<Enum> from_stored_name(std::string_view word) {
         if (names[i] == word) return static_cast<Enum>(i);
     }
     return std::nullopt;
+}
+
+/// Several values in one text, a space between.
+template <Stored Enum>
+std::string names_text(const std::vector<Enum>& values) {
+    std::string text;
+    for (const Enum value : values) {
+        if (!text.empty()) text += ' ';
+        text += stored_name(value);
+    }
+    return text;
 }
 
 }  // namespace leadline

@@ -88,6 +88,13 @@ Guest read_guest(Row& row) {
     guest.kit.lead = row.optional_quantity<Kilograms>();
     guest.kit.cylinder = read_cylinder(row);
     guest.note = row.text();
+    guest.second_language = row.text();
+    guest.units = row.choice<UnitHabit>();
+    for (const HandSignal known : row.choices<HandSignal>()) {
+        set_understood(guest.briefing, known, true);
+    }
+    guest.briefing.checked_on = row.optional_date();
+    guest.briefing.language = row.text();
     return guest;
 }
 
@@ -180,8 +187,10 @@ Result<Done> write_guests(const QSqlDatabase& database, SessionRow row,
                      "screening_checked_by, physician_approval_seen, physician_approval_on, "
                      "screening_today, screening_signature, "
                      "guardian_consent, certified, breathing, suit, bcd, fins, mask, regulator, "
-                     "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note) VALUES "
-                     "(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
+                     "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note, "
+                     "second_language, units, signals_understood, signals_checked_on, "
+                     "signals_language) VALUES "
+                     "(?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, "
                      "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"_qs);
     int position = 0;
     for (const Guest& guest : guests) {
@@ -196,7 +205,9 @@ Result<Done> write_guests(const QSqlDatabase& database, SessionRow row,
             health.physician_approval_seen, health.approval_on, health.today, health.signature,
             guest.guardian_consent, guest.certified, guest.breathing, kit.suit, kit.bcd, kit.fins,
             kit.mask, kit.regulator, kit.lead, cylinder.type, cylinder.fill_pressure,
-            cylinder.fill_temperature, guest.note);
+            cylinder.fill_temperature, guest.note, guest.second_language, guest.units,
+            names_text(guest.briefing.understood), guest.briefing.checked_on,
+            guest.briefing.language);
         if (!done) return done;
     }
     return Done{};
@@ -210,8 +221,9 @@ Result<std::vector<Guest>> read_guests(const QSqlDatabase& database, SessionRow 
                      "screening_checked_by, physician_approval_seen, physician_approval_on, "
                      "screening_today, screening_signature, "
                      "guardian_consent, certified, breathing, suit, bcd, fins, mask, regulator, "
-                     "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note "
-                     "FROM session_guests WHERE session_id = ? ORDER BY position"_qs)
+                     "lead_kg, cylinder_type, fill_pressure_bar, fill_temperature_k, note, "
+                     "second_language, units, signals_understood, signals_checked_on, "
+                     "signals_language FROM session_guests WHERE session_id = ? ORDER BY position"_qs)
         .all(read_guest, row.value);
 }
 

@@ -74,18 +74,18 @@ Result<Done> replace_content(const QSqlDatabase& database, SessionRow row,
 
 Result<SessionRow> add_row(const QSqlDatabase& database, const Session& session) {
     Statement insert(database, u"INSERT INTO sessions (title, date, meeting_time_min, "
-                               "dive_time_min) VALUES (?, ?, ?, ?)"_qs);
-    const Result<Done> added =
-        insert.run(session.title, session.date, session.meeting_time, session.dive_time);
+                               "dive_time_min, skills) VALUES (?, ?, ?, ?, ?)"_qs);
+    const Result<Done> added = insert.run(session.title, session.date, session.meeting_time,
+                                          session.dive_time, names_text(session.skills));
     if (!added) return added.error();
     return SessionRow{insert.new_row()};
 }
 
 Result<Done> change_row(const QSqlDatabase& database, SessionRow row, const Session& session) {
     Statement update(database, u"UPDATE sessions SET title = ?, date = ?, meeting_time_min = ?, "
-                               "dive_time_min = ? WHERE id = ?"_qs);
+                               "dive_time_min = ?, skills = ? WHERE id = ?"_qs);
     const Result<Done> changed = update.run(session.title, session.date, session.meeting_time,
-                                            session.dive_time, row.value);
+                                            session.dive_time, names_text(session.skills), row.value);
     if (changed && update.rows_changed() == 0) return no_such_session(row);
     return changed;
 }
@@ -97,9 +97,10 @@ Result<std::optional<Session>> read_row(const QSqlDatabase& database, SessionRow
         session.date = found.date();
         session.meeting_time = found.time_of_day();
         session.dive_time = found.time_of_day();
+        session.skills = found.choices<Skill>();
         return session;
     };
-    return Statement(database, u"SELECT title, date, meeting_time_min, dive_time_min "
+    return Statement(database, u"SELECT title, date, meeting_time_min, dive_time_min, skills "
                                "FROM sessions WHERE id = ?"_qs)
         .first(read, row.value);
 }

@@ -89,6 +89,19 @@ public:
         return value.value_or(Enum{});
     }
 
+    /// What names_text() made.
+    template <Stored Enum>
+    std::vector<Enum> choices() {
+        std::vector<Enum> values;
+        for (const QString& word : qtext().split(u' ', Qt::SkipEmptyParts)) {
+            const std::string name = word.toStdString();
+            const std::optional<Enum> value = from_stored_name<Enum>(name);
+            if (value) values.push_back(*value);
+            else fault_ = name;
+        }
+        return values;
+    }
+
     /// The text of a value that could not be understood.
     [[nodiscard]] const std::optional<std::string>& fault() const { return fault_; }
 

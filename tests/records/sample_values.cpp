@@ -63,6 +63,9 @@ Guest full_guest() {
     guest.name = "Žofie Ølgård";
     guest.birth_date = day(2012, 2, 29);
     guest.language = "da";
+    guest.second_language = "pt-BR";
+    guest.units = UnitHabit::imperial;
+    guest.briefing = {{HandSignal::ears, HandSignal::help_at_surface}, day(2026, 7, 3), "da"};
     guest.body_mass = Kilograms(41.3);
     guest.body_height = Meters(1.53);
     guest.shoe_size_eu = 36.5;
@@ -138,6 +141,7 @@ SessionFile full_session() {
     session.guests.front().dives_before = 0;
     session.guests.front().group = GroupId("group-1");
     session.guests.front().breathing = BreathingClass::nervous;
+    session.skills = {Skill::clear_ears, Skill::clear_mask};
     session.rule_sets = {RuleSetId("house"), RuleSetId("general")};
     session.overrules = {{"ratio_exceeded:group-1", "A second boat stays close.", "Zoë"},
                          {"birth_date_missing:guest-3", "Known to the house.", ""}};
@@ -147,10 +151,14 @@ SessionFile full_session() {
 SessionFile full_session_of_schema_1() {
     SessionFile file = full_session();
     file.session.stock = {};
+    file.session.skills = standard_skills();
     for (Guest& guest : file.session.guests) {
         guest.dives_before.reset();
         guest.phone.clear();
         guest.email.clear();
+        guest.second_language.clear();
+        guest.units = UnitHabit::house;
+        guest.briefing = {};
         if (guest.screening == HealthCheck()) continue;
         // Of the answers, what they come to; they were given for the session.
         guest.screening = HealthCheck();
