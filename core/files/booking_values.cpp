@@ -128,12 +128,22 @@ std::optional<std::string> language_of(const std::string& folded) {
     if (U_FAILURE(status) || uloc_getISO3Language(language.c_str())[0] == '\0') {
         return std::nullopt;
     }
-    const std::string region = end < tag.size() ? tag.substr(end + 1) : std::string();
-    if (end < tag.size() && region.size() != 2) return std::nullopt;
     std::string read = language;
-    if (!region.empty()) {
-        read += '-';
-        for (const char c : region) read += static_cast<char>(c - 'a' + 'A');
+    bool region_read = false;
+    for (std::size_t at = end; at < tag.size();) {
+        const std::size_t next = std::min(tag.find('-', at + 1), tag.size());
+        std::string part = tag.substr(at + 1, next - at - 1);
+        const auto upper = [](char c) { return static_cast<char>(c - 'a' + 'A'); };
+        if (part.size() == 4 && at == end) {  // a script: "zh-Hans"
+            part.front() = upper(part.front());
+        } else if (part.size() == 2 && !region_read) {
+            std::transform(part.begin(), part.end(), part.begin(), upper);
+            region_read = true;
+        } else {
+            return std::nullopt;
+        }
+        read += '-' + part;
+        at = next;
     }
     return read;
 }

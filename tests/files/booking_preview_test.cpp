@@ -222,6 +222,8 @@ TEST(BookingLanguage, IsATagOrAName) {
     EXPECT_EQ(tag("de"), "de");
     EXPECT_EQ(tag("DE"), "de");
     EXPECT_EQ(tag("pt-br"), "pt-BR");
+    EXPECT_EQ(tag("zh-hans"), "zh-Hans");
+    EXPECT_EQ(tag("zh_HANT_tw"), "zh-Hant-TW");
     EXPECT_EQ(tag("fr_CH"), "fr-CH");
     EXPECT_EQ(tag("deu"), "de");
     EXPECT_EQ(tag("German"), "de");

@@ -196,13 +196,18 @@ QString language_name(const std::string& tag) {
     const QString text = QString::fromStdString(tag);
     const QLocale locale(text);
     if (locale.language() == QLocale::C || locale.language() == QLocale::AnyLanguage) return text;
-    return QLocale::languageToString(locale.language());
+    const QString name = QLocale::languageToString(locale.language());
+    // Two scripts of one language are two things to read.
+    const QString script = text.section(u'-', 1, 1);
+    if (script.size() != 4) return name;
+    return name + QStringLiteral(", ") + QLocale::scriptToString(locale.script());
 }
 
 QStringList common_languages() {
     return {QStringLiteral("en"), QStringLiteral("es"), QStringLiteral("fr"), QStringLiteral("de"),
             QStringLiteral("it"), QStringLiteral("pt"), QStringLiteral("nl"), QStringLiteral("pl"),
-            QStringLiteral("ru"), QStringLiteral("zh"), QStringLiteral("ja"), QStringLiteral("ko"),
+            QStringLiteral("ru"), QStringLiteral("zh-Hans"), QStringLiteral("zh-Hant"),
+            QStringLiteral("ja"), QStringLiteral("ko"),
             QStringLiteral("ar"), QStringLiteral("sv"), QStringLiteral("da"), QStringLiteral("nb"),
             QStringLiteral("fi"), QStringLiteral("cs"), QStringLiteral("hu"), QStringLiteral("el"),
             QStringLiteral("tr"), QStringLiteral("he"), QStringLiteral("hi"), QStringLiteral("th"),
