@@ -6,271 +6,16 @@ Needs Python 3.8 or newer and nothing else. Run it from anywhere:
 
     python3 resources/signals/make_signals.py
 
-It writes the SVG files next to itself.
-
-How it draws: a picture is a stack of shapes. A shape is one or more parts
-(a finger is a "tube", a palm is a filled outline). All parts of a shape are
-first painted black and a bit too big, then painted white at their true size.
-What stays visible of the black is an outline of even width around the union
-of the parts. Later shapes hide what lies under them.
+It writes the SVG files next to itself. How it draws: see line_art.py.
 """
-import math
 import os
-import re
+import sys
 
-S = 4.0          # width of every line, in a picture of 100 by 100
 HERE = os.path.dirname(os.path.abspath(__file__))
-
-
-def num(v):
-    t = "%.2f" % v
-    t = t.rstrip("0").rstrip(".")
-    return "0" if t in ("-0", "") else t
-
-
-class Mat:
-    """Affine map; moves path data, so that line widths stay the same."""
-
-    def __init__(self, a=1, b=0, c=0, d=1, e=0, f=0):
-        self.v = (a, b, c, d, e, f)
-
-    def __call__(self, x, y):
-        a, b, c, d, e, f = self.v
-        return a * x + c * y + e, b * x + d * y + f
-
-    def __mul__(self, o):
-        a, b, c, d, e, f = self.v
-        g, h, i, j, k, l = o.v
-        return Mat(a * g + c * h, b * g + d * h, a * i + c * j, b * i + d * j,
-                   a * k + c * l + e, b * k + d * l + f)
-
-    @property
-    def size(self):
-        a, b, c, d, _, _ = self.v
-        return math.sqrt(abs(a * d - b * c))
-
-    def path(self, d):
-        out, pend = [], None
-        for tok in re.findall(r"[A-Za-z]|-?\d*\.?\d+", d):
-            if tok.isalpha():
-                assert tok in "MLCQZ", tok
-                out.append(tok)
-            elif pend is None:
-                pend = float(tok)
-            else:
-                x, y = self(pend, float(tok))
-                out.append("%s %s" % (num(x), num(y)))
-                pend = None
-        return " ".join(out)
-
-
-def move(x, y):
-    return Mat(e=x, f=y)
-
-
-def scale(x, y=None):
-    return Mat(a=x, d=x if y is None else y)
-
-
-def turn(deg, cx=0, cy=0):
-    r = math.radians(deg)
-    m = Mat(math.cos(r), math.sin(r), -math.sin(r), math.cos(r))
-    return move(cx, cy) * m * move(-cx, -cy)
-
-
-def flip(cx=50):
-    return Mat(a=-1, e=2 * cx)
-
-
-def T(d, w):
-    """A tube: the line d, w wide inside, round at both ends."""
-    return ("T", d, w)
-
-
-def F(d):
-    """A filled outline."""
-    return ("F", d, 0)
-
-
-def rrect(x0, y0, x1, y1, r):
-    k = r * 0.45
-    return ("M%g %g L%g %g C%g %g %g %g %g %g L%g %g C%g %g %g %g %g %g "
-            "L%g %g C%g %g %g %g %g %g L%g %g C%g %g %g %g %g %g Z" % (
-                x0 + r, y0, x1 - r, y0, x1 - k, y0, x1, y0 + k, x1, y0 + r,
-                x1, y1 - r, x1, y1 - k, x1 - k, y1, x1 - r, y1,
-                x0 + r, y1, x0 + k, y1, x0, y1 - k, x0, y1 - r,
-                x0, y0 + r, x0, y0 + k, x0 + k, y0, x0 + r, y0))
-
-
-def oval(cx, cy, rx, ry):
-    k = 0.5523
-    return ("M%g %g C%g %g %g %g %g %g C%g %g %g %g %g %g "
-            "C%g %g %g %g %g %g C%g %g %g %g %g %g Z" % (
-                cx + rx, cy, cx + rx, cy + k * ry, cx + k * rx, cy + ry, cx, cy + ry,
-                cx - k * rx, cy + ry, cx - rx, cy + k * ry, cx - rx, cy,
-                cx - rx, cy - k * ry, cx - k * rx, cy - ry, cx, cy - ry,
-                cx + k * rx, cy - ry, cx + rx, cy - k * ry, cx + rx, cy))
-
-
-class Pic:
-    def __init__(self, title, box=None):
-        """box: what the drawing covers; it is then shrunk to a margin of 4."""
-        self.title = title
-        self.out = []
-        self.box = box
-        self.k = 92 / max(box[2] - box[0], box[3] - box[1]) if box else 1
-        self.s = S / self.k      # so that lines end up S wide all the same
-
-    def shape(self, parts, m=Mat()):
-        k = m.size
-        for colour, extra in (("#000", 2 * self.s), ("#fff", 0)):
-            self.out.append('<g fill="%s" stroke="%s" stroke-linecap="round"'
-                            ' stroke-linejoin="round">' % (colour, colour))
-            for kind, d, w in parts:
-                d = m.path(d)
-                if kind == "T":
-                    self.out.append('<path fill="none" stroke-width="%s" d="%s"/>'
-                                    % (num(w * k + extra), d))
-                elif extra:
-                    self.out.append('<path stroke-width="%s" d="%s"/>' % (num(extra), d))
-                else:
-                    self.out.append('<path stroke="none" d="%s"/>' % d)
-            self.out.append("</g>")
-
-    def line(self, d, m=Mat(), w=None, colour="#000"):
-        w = self.s if w is None else w
-        self.out.append('<path fill="none" stroke="%s" stroke-width="%s"'
-                        ' stroke-linecap="round" stroke-linejoin="round" d="%s"/>'
-                        % (colour, num(w), m.path(d)))
-
-    def fill(self, d, m=Mat(), colour="#000"):
-        self.out.append('<path fill="%s" stroke="none" d="%s"/>' % (colour, m.path(d)))
-
-    def arrow(self, x0, y0, x1, y1, bend=0.0, both=False, clear=False):
-        """Arrow from 0 to 1; bend moves the middle sideways."""
-        dx, dy = x1 - x0, y1 - y0
-        n = math.hypot(dx, dy)
-        cx = (x0 + x1) / 2 - dy / n * bend * 2
-        cy = (y0 + y1) / 2 + dx / n * bend * 2
-        hl, hw = 11.5, 8.0
-
-        def head(px, py, qx, qy):
-            a = math.atan2(py - qy, px - qx)
-            ux, uy = math.cos(a), math.sin(a)
-            bx, by = px - ux * hl, py - uy * hl
-            return ("M%.2f %.2f L%.2f %.2f L%.2f %.2f Z" % (
-                px, py, bx - uy * hw, by + ux * hw, bx + uy * hw, by - ux * hw),
-                px - ux * (hl - 2), py - uy * (hl - 2))
-
-        heads = []
-        h, ex, ey = head(x1, y1, cx, cy)
-        heads.append(h)
-        sx, sy = x0, y0
-        if both:
-            h, sx, sy = head(x0, y0, cx, cy)
-            heads.append(h)
-        # Aim the shorter shaft at the middle of the full curve.
-        mx, my = (x0 + 2 * cx + x1) / 4, (y0 + 2 * cy + y1) / 4
-        kx, ky = 2 * mx - (sx + ex) / 2, 2 * my - (sy + ey) / 2
-        shaft = "M%.2f %.2f Q%.2f %.2f %.2f %.2f" % (sx, sy, kx, ky, ex, ey)
-        if clear:
-            self.line(shaft, w=self.s + 5, colour="#fff")
-            for h in heads:
-                self.line(h, w=5, colour="#fff")
-        self.line(shaft, w=self.s + 1)
-        for h in heads:
-            self.out.append('<path fill="#000" stroke="#000" stroke-width="1"'
-                            ' stroke-linejoin="round" d="%s"/>' % h)
-
-    def save(self, name):
-        text = ['<?xml version="1.0" encoding="UTF-8"?>',
-                '<!-- SPDX-License-Identifier: GPL-3.0-or-later -->',
-                '<svg xmlns="http://www.w3.org/2000/svg" version="1.1"'
-                ' width="100" height="100" viewBox="0 0 100 100">',
-                "<title>%s</title>" % self.title]
-        if self.box:
-            x0, y0, x1, y1 = self.box
-            text.append('<g transform="matrix(%.4f 0 0 %.4f %.3f %.3f)">' % (
-                self.k, self.k, 50 - self.k * (x0 + x1) / 2, 50 - self.k * (y0 + y1) / 2))
-        text += self.out + (["</g>"] if self.box else []) + ["</svg>", ""]
-        with open(os.path.join(HERE, name + ".svg"), "w", encoding="utf-8") as f:
-            f.write("\n".join(text))
-
-
-# --- the diver ------------------------------------------------------------
-
-def head(p, cx, cy, r, mouth=True, hose=True):
-    """Head from the front with mask and mouthpiece."""
-    p.shape([F(oval(cx, cy, r * 0.92, r * 1.06))])
-    my = cy - 0.2 * r
-    hw, hh = max(0.60 * r, 6.5), max(0.30 * r, 3.6)
-    p.line("M%g %g L%g %g" % (cx - r * 0.92 - 1, my - 1, cx + r * 0.92 + 1, my - 1))
-    p.shape([F(rrect(cx - hw, my - hh, cx + hw, my + hh, hh * 0.75))])
-    er = max(1.9, r * 0.1)
-    for sgn in (-1, 1):
-        p.fill(oval(cx + sgn * hw * 0.5, my, er, er))
-    if mouth:
-        ry = cy + 0.62 * r
-        rr = max(5.4, 0.30 * r)
-        if hose:
-            h = r + 3
-            p.line(hose if isinstance(hose, str) else "M%g %g C%g %g %g %g %g %g" % (
-                cx, ry, cx - .8 * h, ry + .1 * h, cx - 1.75 * h, ry - .5 * h,
-                cx - 1.3 * h, ry + .8 * h), w=S + .5)
-        p.line("M%g %g L%g %g" % (cx - 1.25 * rr, ry + .95 * rr, cx + 1.25 * rr, ry + .95 * rr),
-               w=.75 * rr)
-        p.fill(oval(cx, ry, rr, rr))
-        k = .42 * rr
-        p.fill(oval(cx, ry - .1 * rr, k, k), colour="#fff")
-
-
-def side_head(p, cx, cy, r):
-    """Head from the side, looking left."""
-    p.shape([F(oval(cx, cy, r * 0.98, r * 1.06))])
-    p.line("M%g %g L%g %g" % (cx - .4 * r, cy - .22 * r, cx + r * 0.98 + 1, cy - .3 * r))
-    p.shape([F(rrect(cx - 1.15 * r, cy - .52 * r, cx - .38 * r, cy + .1 * r, .2 * r))])
-    er = max(1.9, r * 0.1)
-    p.fill(oval(cx - .78 * r, cy - .2 * r, er, er))
-    p.fill(rrect(cx - 1.25 * r, cy + .4 * r, cx - .7 * r, cy + .92 * r, .16 * r))
-
-
-def body(cx, top, half, bottom, neck=7, slope=7, waist=None):
-    """Neck, shoulders and chest, as one part."""
-    w = half if waist is None else waist
-    return F(
-        "M%g %g L%g %g C%g %g %g %g %g %g C%g %g %g %g %g %g L%g %g "
-        "C%g %g %g %g %g %g C%g %g %g %g %g %g L%g %g Z" % (
-            cx - neck, top - 8, cx - neck, top,
-            cx - neck - 4, top + slope - 1, cx - half, top + slope - 3, cx - half, top + slope + 10,
-            cx - half, top + slope + 14, cx - w, top + slope + 14, cx - w, bottom,
-            cx + half, bottom,
-            cx + half, bottom, cx + half, top + slope + 14, cx + half, top + slope + 10,
-            cx + half, top + slope - 3, cx + neck + 4, top + slope - 1, cx + neck, top,
-            cx + neck, top - 8))
-
-
-def torso(p, *a, **k):
-    p.shape([body(*a, **k)])
-
-
-def arm_over(p, torso_part, upper, fore, w=11, m=Mat()):
-    """Body with one arm: upper arm grows out of it, forearm lies on top."""
-    p.shape([torso_part, T(upper, w)], m)
-    return lambda: (p.shape([T(fore, w)], m), p.line(upper, m, w=w, colour="#fff"))
-
-
-def water(p, y):
-    """Wavy surface across the picture; hides what is under it."""
-    def wave(y0):
-        d, x = "M6 %g" % y0, 6
-        for _ in range(4):
-            d += " Q%g %g %g %g Q%g %g %g %g" % (
-                x + 5.5, y0 - 8, x + 11, y0, x + 16.5, y0 + 8, x + 22, y0)
-            x += 22
-        return d
-    p.fill(wave(y) + " L94 102 L6 102 Z", colour="#fff")
-    p.line(wave(y))
-    p.line(wave(y + 13))
+sys.dont_write_bytecode = True
+sys.path.insert(0, os.path.dirname(HERE))
+from figures import *       # noqa: E402,F403
+from line_art import Pic    # noqa: E402
 
 
 # --- the signals ----------------------------------------------------------
@@ -290,7 +35,7 @@ def ok():
     ])
     p.line("M82 64 L92 69")
     p.line("M40.7 46 L40.4 50")
-    p.save("ok")
+    p.save(HERE, "ok")
 
 
 def thumb_fist(p, m):
@@ -306,14 +51,14 @@ def up():
     p = Pic("Up")
     thumb_fist(p, Mat())
     p.arrow(79, 43, 79, 5)
-    p.save("up")
+    p.save(HERE, "up")
 
 
 def down():
     p = Pic("Down")
     thumb_fist(p, turn(180, 50, 50))
     p.arrow(21, 57, 21, 95)
-    p.save("down")
+    p.save(HERE, "down")
 
 
 def stop():
@@ -328,7 +73,7 @@ def stop():
     ])
     for x in (25.5, 40.5, 55.5):
         p.line("M%g 46 L%g 55" % (x, x))
-    p.save("stop")
+    p.save(HERE, "stop")
 
 
 def flat_hand(p, m=Mat()):
@@ -348,7 +93,7 @@ def level_off():
     p = Pic("Level off")
     flat_hand(p)
     p.arrow(5, 84, 95, 84, both=True)
-    p.save("level-off")
+    p.save(HERE, "level-off")
 
 
 def something_wrong():
@@ -363,7 +108,7 @@ def something_wrong():
     for y in (39.6, 50.9, 61.9):
         p.line("M59 %g L63.5 %g" % (y - (50.9 - y) * .06, y))
     p.arrow(21, 6, 21, 94, bend=14.5, both=True)
-    p.save("something-wrong")
+    p.save(HERE, "something-wrong")
 
 
 def ok_at_surface():
@@ -373,7 +118,7 @@ def ok_at_surface():
     for m in (Mat(), flip(50)):
         p.shape([T("M31 86 C22 70 8 56 12 36 C16 20 30 13 43.5 13", 10)], m)
     water(p, 78)
-    p.save("ok-at-surface")
+    p.save(HERE, "ok-at-surface")
 
 
 def help_at_surface():
@@ -386,7 +131,7 @@ def help_at_surface():
         T("M4 -8 L6.2 -26.5", 4.2), T("M8 -4 L14.5 -20", 4.2), F("M-8 -10 L8 -10 L10 0 L6 8 L5 12 L-4.2 46 L-16.4 44 L-6 8 Z")], m)
     water(p, 80)
     p.arrow(5, 27, 57, 13, bend=-9, both=True)
-    p.save("help-at-surface")
+    p.save(HERE, "help-at-surface")
 
 
 def small_fist(p, m, first=0):
@@ -408,7 +153,7 @@ def ears():
     p.shape([F("M8 40 L14 34 L24 33 L24 62 L20 68 L8 68 Z"), T("M16 36 L33 36", 6.5)], m)
     for y, x in ((46.5, 25), (55, 25), (63.5, 23)):
         p.shape([T("M17 %g L%g %g" % (y, x, y), 4.5)], m)
-    p.save("ears")
+    p.save(HERE, "ears")
 
 
 def cold():
@@ -426,7 +171,7 @@ def cold():
     for m in (Mat(), flip(50)):
         p.line("M21 10 L15 17 L21 24 L15 31 L21 38", m)
         p.line("M10 17 L4.5 24 L10 31 L4.5 38", m)
-    p.save("cold")
+    p.save(HERE, "cold")
 
 
 def look():
@@ -437,7 +182,7 @@ def look():
         F("M37 64 L66 64 L70 74 C68 84 62 86 62 92 L38 92 C38 84 34 80 34 72 Z"),
         T("M41 68 L37 41", 7.5), T("M53 66 L62 41", 7.5),
         T("M36 80 L27 66", 6), T("M62 72 L66.5 63", 6.5), T("M64 80 L72 72", 6)])
-    p.save("look")
+    p.save(HERE, "look")
 
 
 def low_on_air():
@@ -447,7 +192,7 @@ def low_on_air():
     draw()
     p.line("M35 56 L28 69")
     small_fist(p, move(58, 70) * scale(1.08))
-    p.save("low-on-air")
+    p.save(HERE, "low-on-air")
 
 
 def out_of_air():
@@ -459,7 +204,7 @@ def out_of_air():
     p.shape([F("M26 52 L42 46.5 L46 60 L34 66 L22 62 Z"), T("M40 50 L66 48.7", 5), T("M40 57.8 L74 57", 5)])
     p.line("M43 53.9 L48 53.7")
     p.arrow(85, 80, 36, 80, both=True)
-    p.save("out-of-air")
+    p.save(HERE, "out-of-air")
 
 
 def share_air():
@@ -473,7 +218,7 @@ def share_air():
     for y in (-8, 0, 8):
         p.line("M13 %g L17 %g" % (y, y * .95), m)
     p.arrow(41, 15, 5, 15, both=True)
-    p.save("share-air")
+    p.save(HERE, "share-air")
 
 
 def come_here():
@@ -490,7 +235,7 @@ def come_here():
     for x in (14.2, 22.4, 30.5):
         p.line("M%g 57 L%g 63" % (x, x))
     p.arrow(6, 26, 50, 12, bend=-8)
-    p.save("come-here")
+    p.save(HERE, "come-here")
 
 
 def stay_together():
@@ -505,7 +250,7 @@ def stay_together():
         ], m)
         for x in (16.2, 26.8, 37.5):
             p.line("M%g 60 L%g 67" % (x, x), m)
-    p.save("stay-together")
+    p.save(HERE, "stay-together")
 
 
 if __name__ == "__main__":
