@@ -1,41 +1,52 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """People, hands and water, as the pictures of several folders show them."""
-from line_art import F, Mat, S, T, flip, move, oval, rrect, scale, turn
+from line_art import F, Mat, S, T, arc, flip, move, on_oval, oval, put, rrect, scale, turn
 
 
-def head(p, cx, cy, r, mouth=True, hose=True):
-    """Head from the front with mask and mouthpiece."""
-    p.shape([F(oval(cx, cy, r * 0.92, r * 1.06))])
-    my = cy - 0.2 * r
-    hw, hh = max(0.60 * r, 6.5), max(0.30 * r, 3.6)
-    p.line("M%g %g L%g %g" % (cx - r * 0.92 - 1, my - 1, cx + r * 0.92 + 1, my - 1))
-    p.shape([F(rrect(cx - hw, my - hh, cx + hw, my + hh, hh * 0.75))])
-    er = max(1.9, r * 0.1)
-    for sgn in (-1, 1):
-        p.fill(oval(cx + sgn * hw * 0.5, my, er, er))
+def head(p, cx, cy, r, mouth=True, hose=True, m=Mat()):
+    """Head from the front with mask and mouthpiece; hose: to which side it
+    leaves (-1, 1), or its path."""
+    at = m * move(cx, cy)
+    k = r / 17
+    p.shape([F(oval(-.95 * r, .02 * r, 2.4 * k, 4.4 * k)), F(oval(.95 * r, .02 * r, 2.4 * k, 4.4 * k)),
+             F(oval(0, 0, r * 0.92, r * 1.06))], at)
+    rx, ry = .92 * r + 1, 1.06 * r + 1
+    p.fill("M" + on_oval(0, 0, rx, ry, 197) + arc(0, 0, rx, ry, 197, 343)
+           + "Q%g %g 0 %g Q%g %g %s Z" % (.7 * r, -.75 * r, -.72 * r, -.7 * r, -.75 * r,
+                                           on_oval(0, 0, rx, ry, 197)), at)
+    my = -0.14 * r
+    hw, hh = max(0.58 * r, 6.5), max(0.27 * r, 3.6)
+    p.line("M%g %g L%g %g" % (-r * 0.92 - 1, my - 1, r * 0.92 + 1, my - 1), at)
+    p.shape([F(rrect(-hw, my - hh, hw, my + hh, hh * 0.8)),
+             F(oval(0, my + hh, .17 * r, .13 * r))], at)
+    er = max(1.9, r * 0.11)
+    p.fill(oval(-hw * .5, my, er, er), at)
+    p.fill(oval(hw * .5, my, er, er), at)
     if mouth:
-        ry = cy + 0.62 * r
-        rr = max(5.4, 0.30 * r)
+        ry, rw, rh = .64 * r, max(5.4, .34 * r), max(3.6, .22 * r)
         if hose:
             h = r + 3
+            sg = -1 if hose is True else hose
             p.line(hose if isinstance(hose, str) else "M%g %g C%g %g %g %g %g %g" % (
-                cx, ry, cx - .8 * h, ry + .1 * h, cx - 1.75 * h, ry - .5 * h,
-                cx - 1.3 * h, ry + .8 * h), w=S + .5)
-        p.line("M%g %g L%g %g" % (cx - 1.25 * rr, ry + .95 * rr, cx + 1.25 * rr, ry + .95 * rr),
-               w=.75 * rr)
-        p.fill(oval(cx, ry, rr, rr))
-        k = .42 * rr
-        p.fill(oval(cx, ry - .1 * rr, k, k), colour="#fff")
+                0, ry, sg * .9 * h, ry, sg * 1.5 * h, ry - .1 * h, sg * 1.3 * h, ry + .9 * h), at)
+        p.fill(rrect(-rw, ry - rh, rw, ry + rh, rh * .8), at)
+        p.line("M%g %g L%g %g" % (-.45 * rw, ry, .45 * rw, ry), at, w=1.8, colour="#fff")
 
 
-def side_head(p, cx, cy, r):
+def side_head(p, cx, cy, r, mouth=True, m=Mat()):
     """Head from the side, looking left."""
-    p.shape([F(oval(cx, cy, r * 0.98, r * 1.06))])
-    p.line("M%g %g L%g %g" % (cx - .4 * r, cy - .22 * r, cx + r * 0.98 + 1, cy - .3 * r))
-    p.shape([F(rrect(cx - 1.15 * r, cy - .52 * r, cx - .38 * r, cy + .1 * r, .2 * r))])
+    at = m * move(cx, cy)
+    p.shape([F(oval(0, 0, r * 0.98, r * 1.06)), F(oval(-.98 * r, .28 * r, .17 * r, .15 * r))], at)
+    rx, ry = .98 * r + 1, 1.06 * r + 1
+    p.fill("M" + on_oval(0, 0, rx, ry, 232) + arc(0, 0, rx, ry, 232, 415)
+           + "C%g %g %g %g %s Z" % (.45 * r, .2 * r, .5 * r, -.6 * r, on_oval(0, 0, rx, ry, 232)), at)
+    p.line("M%g %g L%g %g" % (-.4 * r, -.2 * r, r * 0.6, -.24 * r), at)
+    p.shape([F(rrect(-1.15 * r, -.5 * r, -.38 * r, .1 * r, .2 * r))], at)
     er = max(1.9, r * 0.1)
-    p.fill(oval(cx - .78 * r, cy - .2 * r, er, er))
-    p.fill(rrect(cx - 1.25 * r, cy + .4 * r, cx - .7 * r, cy + .92 * r, .16 * r))
+    p.fill(oval(-.78 * r, -.2 * r, er, er), at)
+    p.line("M%g %g Q%g %g %g %g" % (.12 * r, .02 * r, .42 * r, .1 * r, .1 * r, .34 * r), at)
+    if mouth:
+        p.fill(rrect(-1.28 * r, .42 * r, -.72 * r, .88 * r, .16 * r), at)
 
 
 def body(cx, top, half, bottom, neck=7, slope=7, waist=None):
@@ -61,6 +72,68 @@ def arm_over(p, torso_part, upper, fore, w=11, m=Mat()):
     """Body with one arm: upper arm grows out of it, forearm lies on top."""
     p.shape([torso_part, T(upper, w)], m)
     return lambda: (p.shape([T(fore, w)], m), p.line(upper, m, w=w, colour="#fff"))
+
+
+def cuff(p, x0, y0, x1, y1, w, m=Mat()):
+    """Edge of the sleeve across an arm that runs from 0 to 1; it stands at 1."""
+    n = ((x1 - x0) ** 2 + (y1 - y0) ** 2) ** .5
+    ux, uy = (y0 - y1) / n * w / 2, (x1 - x0) / n * w / 2
+    p.line("M%g %g L%g %g" % (x1 - ux, y1 - uy, x1 + ux, y1 + uy), m)
+
+
+# Flat hand seen edge on, 54 long, wrist at 0, fingers to the right.
+BLADE = "M-3 -6 L16 -8.5 C30 -9 46 -6 53 -2.5 C56 0 54.5 3.5 51 3.5 L34 4.5 C24 7 14 7.5 -3 6 Z"
+
+
+def blade(p, m, thumb=True):
+    """A flat hand edge on; its thumb lies along the palm."""
+    p.shape([F(BLADE)], m)
+    if thumb:
+        blade_thumb(p, m)
+
+
+def blade_thumb(p, m):
+    p.shape([T("M17 3 L33 6.5", 5)], m)
+    p.line("M10 -1.5 L17 3", m, w=7, colour="#fff")
+
+
+def back_fist(p, m):
+    """Fist from its back, about 32 wide and 30 high, knuckles to the right,
+    thumb on top."""
+    p.shape([T("M-2 -12 L12 -14", 6.5)], m)
+    p.shape([F("M-14 -9 L2 -12 L9 -12 L9 14 L-2 14 L-14 10 Z"), T("M8 -8.6 L11 -8.6", 7),
+             T("M8 -1.8 L12 -1.8", 7), T("M8 5 L11.5 5", 7), T("M8 11.4 L10 11.4", 6)], m)
+    for y, x in ((-5.2, 6), (1.6, 6), (8.2, 6)):
+        p.line("M%g %g L%g %g" % (x, y, x + 6, y), m, w=3)
+
+
+def point_hand(p, m):
+    """Fist with the index finger out to the left; wrist below; finger tip at 0."""
+    p.shape([F("M17 -4 L28 -5 C34 -4 36 2 36 8 L34 25 L20 25 Z"), T("M4 0 L26 0", 7)], m)
+    for y, x in ((8.2, 17), (14.8, 18), (21, 20)):
+        p.shape([T("M%g %g L%g %g" % (x, y, 27, y), 4.6)], m)
+    p.shape([T("M31 15 C29 8 26 5 20 5.5", 4.8)], m)
+
+
+def number_hand(p, up, m=Mat(), thumb=False, spread=0.0, folded=True):
+    """Hand upright, palm to the viewer, index finger at the right. up: which
+    of little, ring, middle, index finger stand; thumb: out, or across the palm."""
+    at = [(18, 31), (33, 19), (48, 14), (63, 20)]
+    parts = [F("M12.5 54 L68.5 54 L69 72 C66 80 62 84 60 92 L26 92 C24 84 12.5 78 12.5 60 Z")]
+    for i, (x, y) in enumerate(at):
+        lean = (i - 1.5) * spread
+        parts.append(T("M%g 60 L%g %g" % (x, x + (lean if up[i] else 0), y if up[i] else 52), 11))
+    if thumb:
+        parts.append(F("M62 84 C74 80 86 66 91 51 C93 44 83 41 80.5 47 C78 54 74 59 66 62 Z"))
+    p.shape(parts, m)
+    for i, (x, y) in enumerate(at):
+        if i < 3 and up[i] and up[i + 1] and not spread:
+            p.line("M%g 46 L%g 56" % (x + 7.5, x + 7.5), m)
+    for i, (x, y) in enumerate(at):
+        if not up[i]:
+            p.shape([T("M%g 53 L%g 65" % (x, x), 10)], m)
+    if not thumb:
+        p.shape([T("M65 81 L%g 71" % (50 if up[2] else 40), 9.5)], m)
 
 
 def water(p, y):

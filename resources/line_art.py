@@ -70,7 +70,7 @@ def read_path(d, m):
     """Path data (absolute M, L, C, Q, Z) as a list of (letter, points)."""
     out = []
     pending = None
-    for tok in re.findall(r"[A-Za-z]|-?\d*\.?\d+", d):
+    for tok in re.findall(r"[A-Za-z]|-?\d*\.?\d+(?:e-?\d+)?", d):
         if tok.isalpha():
             assert tok in "MLCQZ", tok
             out.append((tok, []))
@@ -107,6 +107,11 @@ def clockwise(segments):
     return out + [("Z", [])]
 
 
+def put(m, d):
+    """Path data moved by m."""
+    return write_path(read_path(d, m))
+
+
 def T(d, w):
     """A tube: the line d, w wide inside, round at both ends."""
     return ("T", d, w)
@@ -136,6 +141,27 @@ def oval(cx, cy, rx, ry=None):
                 cx - k * rx, cy + ry, cx - rx, cy + k * ry, cx - rx, cy,
                 cx - rx, cy - k * ry, cx - k * rx, cy - ry, cx, cy - ry,
                 cx + k * rx, cy - ry, cx + rx, cy - k * ry, cx + rx, cy))
+
+
+def arc(cx, cy, rx, ry, a0, a1):
+    """Part of an oval as path data after an M or L to its start: from a0 to a1
+    degrees, clockwise from the right as seen."""
+    n = max(1, math.ceil(abs(a1 - a0) / 90))
+    step = math.radians(a1 - a0) / n
+    k = 4 / 3 * math.tan(step / 4)
+    out = ""
+    for i in range(n):
+        a, b = math.radians(a0) + i * step, math.radians(a0) + (i + 1) * step
+        out += "C%.2f %.2f %.2f %.2f %.2f %.2f " % (
+            cx + rx * (math.cos(a) - k * math.sin(a)), cy + ry * (math.sin(a) + k * math.cos(a)),
+            cx + rx * (math.cos(b) + k * math.sin(b)), cy + ry * (math.sin(b) - k * math.cos(b)),
+            cx + rx * math.cos(b), cy + ry * math.sin(b))
+    return out
+
+
+def on_oval(cx, cy, rx, ry, a):
+    """The point at which an arc of this oval starts at a degrees."""
+    return "%.2f %.2f " % (cx + rx * math.cos(math.radians(a)), cy + ry * math.sin(math.radians(a)))
 
 
 class Pic:
