@@ -119,13 +119,14 @@ def number_hand(p, up, m=Mat(), thumb=False, spread=0.0, folded=True):
     """Hand upright, palm to the viewer, index finger at the right. up: which
     of little, ring, middle, index finger stand; thumb: out, or across the palm."""
     at = [(18, 31), (33, 19), (48, 14), (63, 20)]
-    parts = [F("M12.5 54 L68.5 54 L69 72 C66 80 62 84 60 92 L26 92 C24 84 12.5 78 12.5 60 Z")]
+    parts = [F("M12.5 54 L68.5 54 L69 72 C66 80 61 84 60 91 L60 102 L27 102 L27 91 C25 84 12.5 78 12.5 60 Z")]
     for i, (x, y) in enumerate(at):
         lean = (i - 1.5) * spread
         parts.append(T("M%g 60 L%g %g" % (x, x + (lean if up[i] else 0), y if up[i] else 52), 11))
     if thumb:
         parts.append(F("M62 84 C74 80 86 66 91 51 C93 44 83 41 80.5 47 C78 54 74 59 66 62 Z"))
     p.shape(parts, m)
+    p.line("M27 91 L60 91", m)
     for i, (x, y) in enumerate(at):
         if i < 3 and up[i] and up[i + 1] and not spread:
             p.line("M%g 46 L%g 56" % (x + 7.5, x + 7.5), m)

@@ -21,10 +21,10 @@ from line_art import Pic    # noqa: E402
 # --- the signals ----------------------------------------------------------
 
 def ok():
-    p = Pic("OK", (8, 7, 96, 94))
+    p = Pic("OK", (4, 7, 98, 106))
     p.shape([
-        F("M17 58 C18 52 22 48 30 48 L50 48 C54 54 55 62 55 68 L58 82 C55 86 50 88 49 92 "
-          "L24 92 C24 84 18 76 17 58 Z"),
+        F("M17 58 C18 52 22 48 30 48 L50 48 C54 54 55 62 55 68 L58 82 C55 86 51 86 49 91 L49 103 "
+          "L22 103 L22 91 C24 84 18 76 17 58 Z"),
         T("M22 60 L12.5 28", 9),
         T("M33 56 L30 16", 9.5),
         T("M45 54 L51 12.8", 9.5),
@@ -33,6 +33,7 @@ def ok():
         T(oval(71.5, 58, 19.5, 19), 9.5),
         F("M52 66 L60 72 L62 78 L52 84 Z"),
     ])
+    p.line("M22 91 L49 91")
     p.line("M86 62 L96 66")
     p.line("M38.7 46 L38.4 50")
     p.save(HERE, "ok")
@@ -63,7 +64,7 @@ def down():
 
 
 def stop():
-    p = Pic("Stop")
+    p = Pic("Stop", (4, 8, 96, 106))
     number_hand(p, (1, 1, 1, 1), thumb=True)
     p.save(HERE, "stop")
 
@@ -225,7 +226,7 @@ def come_here():
 
 
 def stay_together():
-    p = Pic("Stay together", (4, 8, 96, 98))
+    p = Pic("Stay together", (2, 12, 98, 112))
     for m in (Mat(), flip(50)):
         number_hand(p, (0, 0, 0, 1), m * move(-1.6, 6) * scale(.7, 1))
         p.arrow(*((4, 27, 30, 27) if m.v[0] > 0 else (96, 27, 70, 27)))
@@ -248,17 +249,18 @@ def hold_hands():
 
 
 def how_much_air():
-    p = Pic("How much air", (2, 4, 98, 96))
+    p = Pic("How much air", (0, 6, 100, 106))
     number_hand(p, (1, 1, 1, 1), move(-6, 0) * scale(.86, 1), thumb=True)
     p.shape([F("M64 58 C72 54 80 56 84 58 L98 58 L98 82 L82 82 C74 84 66 80 64 74 Z"),
              T("M70 62 L28 62", 6.5), T("M70 71 L24 71", 6.5)])
+    p.line("M91 60 L91 81")
     p.save(HERE, "how-much-air")
 
 
 def numbers():
     fingers = {1: (0, 0, 0, 1), 2: (0, 0, 1, 1), 3: (0, 1, 1, 1), 4: (1, 1, 1, 1)}
     for n in range(1, 10):
-        p = Pic("Number %d" % n, (2, 2, 98, 98))
+        p = Pic("Number %d" % n, (0, 5, 100, 105) if n <= 5 else (-5, 0, 95, 100))
         if n == 5:
             number_hand(p, fingers[4], thumb=True, spread=5)
         elif n < 5:
@@ -271,6 +273,7 @@ def numbers():
         p.shape([T("M" + on_oval(34 + dx, 40, 21, 24, 215) + arc(34 + dx, 40, 21, 24, 215, 380), 12)])
     p.shape([F("M52 50 C64 54 78 54 90 46 C92 62 90 70 86 76 L86 97 L52 97 C54 84 48 76 40 70 Z"),
              T(oval(34, 44, 20, 24), 12)])
+    p.line("M53 89 L85 89")
     p.fill(oval(34, 44, 10, 14), colour="#fff")
     p.line("M8 54 L15 52")
     p.save(HERE, "number-0")
