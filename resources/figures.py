@@ -137,6 +137,28 @@ def number_hand(p, up, m=Mat(), thumb=False, spread=0.0, folded=True):
         p.shape([T("M65 81 L%g 71" % (50 if up[2] else 40), 9.5)], m)
 
 
+def bubbles(p, *at):
+    """Air bubbles: (x, y, radius) each."""
+    for x, y, r in at:
+        p.shape([F(oval(x, y, r))], line=3)
+
+
+def hose(p, d, w=5, m=Mat()):
+    """A hose along d, w wide inside."""
+    p.line(d, m, w=w + 2 * S)
+    p.line(d, m, w=w, colour="#fff")
+
+
+def pinch_nose(p):
+    """Head from the front; thumb and index finger pinch the nose."""
+    p.shape([body(50, 78, 40, 98, neck=13, slope=0)])
+    head(p, 50, 40, 34, mouth=False)
+    p.shape([F("M34 74 L64 70 L72 80 C72 88 76 92 82 98 L54 98 C46 96 36 92 34 82 Z"),
+             T("M39 76 C36 66 38 56 43 51", 7.5), T("M66 76 C68 64 64 56 57 51", 7.5)])
+    for x, y in ((43, 76), (51, 77), (59, 76)):
+        p.shape([T("M%g %g L%g %g" % (x, y, x + 1, y + 9), 5)])
+
+
 def water(p, y):
     """Wavy surface across the picture; hides what is under it."""
     def wave(y0):

@@ -113,10 +113,10 @@ def weights():
     p = Pic("Weights", (1, 16, 99, 84))
     p.shape([F("M8 40 C30 46 70 46 92 40 L92 60 C70 66 30 66 8 60 Z")])
     p.shape([F("M8 40 C-2 30 20 24 50 24 C80 24 102 30 92 40 C70 32 30 32 8 40 Z")])
-    for x in (9, 71):
-        p.shape([F(rrect(x, 32, x + 20, 70, 5))])
-        p.line("M%g 44 L%g 44" % (x + 7, x + 13), w=3)
-    p.shape([F(rrect(38, 38, 62, 68, 3))])
+    for x in (5, 77):
+        p.shape([F(rrect(x, 32, x + 18, 72, 5))])
+        p.line("M%g 44 L%g 44" % (x + 6, x + 12), w=3)
+    p.shape([F(rrect(40, 38, 60, 68, 3))])
     p.line("M50 47 L50 59")
     p.save(HERE, "weights")
 
