@@ -168,7 +168,7 @@ def water(p, y):
                 x + 5.5, y0 - 8, x + 11, y0, x + 16.5, y0 + 8, x + 22, y0)
             x += 22
         return d
-    p.fill(wave(y) + " L94 102 L6 102 Z", colour="#fff")
+    p.fill(wave(y) + " L94 %g L6 %g Z" % (y + 17, y + 17), colour="#fff")
     p.line(wave(y))
     p.line(wave(y + 13))
 

@@ -6,12 +6,14 @@ Needs Python 3.8 or newer and nothing else. Run it from anywhere:
 
     python3 resources/body/make_body.py
 
-It writes the SVG files next to itself. How it draws: see line_art.py.
+It writes the SVG files next to itself, or into the folder named as its
+argument. How it draws: see line_art.py.
 """
 import os
 import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
+OUT = sys.argv[1] if len(sys.argv) > 1 else HERE
 sys.dont_write_bytecode = True
 sys.path.insert(0, os.path.dirname(HERE))
 from figures import blade, bubbles, head, hose, pinch_nose, side_head      # noqa: E402
@@ -47,7 +49,7 @@ def ear_section(p, drum, tube_open=True):
 def ear():
     p = Pic("Ear", (0, 2, 98, 100))
     ear_section(p, "M60 32 L60 60")
-    p.save(HERE, "ear")
+    p.save(OUT, "ear")
 
 
 def ear_squeezed():
@@ -55,7 +57,7 @@ def ear_squeezed():
     ear_section(p, "M59 33 C74 38 74 54 59 59", tube_open=False)
     p.fill("M55 36 L62 38 C68 42 68 50 62 54 L55 56 Z", colour="#fff")
     p.arrow(24, 46, 64, 46, hl=12, hw=8)
-    p.save(HERE, "ear-squeezed")
+    p.save(OUT, "ear-squeezed")
 
 
 def ear_cleared():
@@ -65,7 +67,7 @@ def ear_cleared():
     p.shape([F(oval(39, 81, 25, 17))])
     p.line("M35 70 C35 77 29 79 29 85 C29 90 34 88 39 92 C44 88 49 90 49 85 C49 79 43 77 43 70", w=3)
     p.shape([T("M21 84 L29 83", 6), T("M57 84 L49 83", 6)], line=3)
-    p.save(HERE, "ear-cleared")
+    p.save(OUT, "ear-cleared")
 
 
 def lungs():
@@ -77,7 +79,7 @@ def lungs():
     p.line("M46 14 L54 14 M46 23 L54 23 M46 32 L54 32", w=2.5)
     for m in (Mat(), flip(50)):
         p.line("M28 60 L22 70 M29 60 L31 72", m, w=3)
-    p.save(HERE, "lungs")
+    p.save(OUT, "lungs")
 
 
 def balloon():
@@ -85,13 +87,13 @@ def balloon():
     p.shape([F("M50 78 L58 92 L42 92 Z")])
     p.shape([F("M50 6 C72 6 84 24 84 42 C84 62 66 78 50 80 C34 78 16 62 16 42 C16 24 28 6 50 6 Z")])
     p.line("M30 40 C30 30 35 23 42 20")
-    p.save(HERE, "balloon")
+    p.save(OUT, "balloon")
 
 
 def head_pinch_nose():
     p = Pic("Pinch the nose", (2, 0, 98, 102))
     pinch_nose(p)
-    p.save(HERE, "head-pinch-nose")
+    p.save(OUT, "head-pinch-nose")
 
 
 def mask_squeeze():
@@ -103,7 +105,7 @@ def mask_squeeze():
     p.line("M52 69 L59 68")
     for y in (18, 36, 54):
         p.arrow(3, y + (36 - y) * -.15, 31, y + (36 - y) * .2)
-    p.save(HERE, "mask-squeeze")
+    p.save(OUT, "mask-squeeze")
 
 
 def fin(p, m):
@@ -125,7 +127,7 @@ def diver():
     p.shape([T("M43 51 L37 67 L22 71", 7.5)], m)
     p.line("M43 50 L42 54", m, w=7.5, colour="#fff")
     bubbles(p, (3, 31, 2.5), (9, 20, 3.5), (4, 8, 4))
-    p.save(HERE, "diver")
+    p.save(OUT, "diver")
 
 
 def diver_hovering():
@@ -139,7 +141,7 @@ def diver_hovering():
     p.line("M50 32 L50 57 M38 46 L62 46")
     head(p, 50, 13, 14, hose=False)
     bubbles(p, (73, 20, 2.5), (79, 11, 3.5), (74, 1, 4))
-    p.save(HERE, "diver-hovering")
+    p.save(OUT, "diver-hovering")
 
 
 if __name__ == "__main__":

@@ -6,12 +6,14 @@ Needs Python 3.8 or newer and nothing else. Run it from anywhere:
 
     python3 resources/kit/make_kit.py
 
-It writes the SVG files next to itself. How it draws: see line_art.py.
+It writes the SVG files next to itself, or into the folder named as its
+argument. How it draws: see line_art.py.
 """
 import os
 import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
+OUT = sys.argv[1] if len(sys.argv) > 1 else HERE
 sys.dont_write_bytecode = True
 sys.path.insert(0, os.path.dirname(HERE))
 from line_art import F, Mat, Pic, T, arc, flip, move, on_oval, oval, rrect, scale, turn  # noqa: E402
@@ -29,7 +31,7 @@ def mask():
                    "C17 35 20 31 25 31 Z")], m)
     p.line("M24 46 L32 38 M58 46 L66 38", w=3)
     p.line("M45 72 L55 72", w=3)
-    p.save(HERE, "mask")
+    p.save(OUT, "mask")
 
 
 def mouthpiece():
@@ -42,7 +44,7 @@ def mouthpiece():
     p.shape([F(oval(40, 42, 28, 27))])
     p.shape([F(oval(40, 42, 14, 13.5))])
     p.line("M35 42 L45 42", w=3)
-    p.save(HERE, "mouthpiece")
+    p.save(OUT, "mouthpiece")
 
 
 def bcd():
@@ -61,7 +63,7 @@ def bcd():
     p.line(hose, w=5, colour="#fff")
     p.shape([F(rrect(83, 54, 97, 72, 4))])
     p.fill(oval(90, 63, 3, 3))
-    p.save(HERE, "bcd")
+    p.save(OUT, "bcd")
 
 
 def cylinder():
@@ -72,7 +74,7 @@ def cylinder():
     p.shape([F("M28 80 L72 80 L74 96 L26 96 Z")])
     p.line("M28 48 L72 48")
     p.line("M38 57 L38 70", w=3)
-    p.save(HERE, "cylinder")
+    p.save(OUT, "cylinder")
 
 
 def gauge():
@@ -86,7 +88,7 @@ def gauge():
     p.line("M50 42 L64 28")
     p.fill(oval(50, 42, 5, 5))
     p.line("M43 84 L57 84", w=3)
-    p.save(HERE, "gauge")
+    p.save(OUT, "gauge")
 
 
 def fins():
@@ -96,7 +98,7 @@ def fins():
         p.line("M22 52 L21 86 M32 52 L33 86", m, w=3)
         p.shape([F("M18 22 C18 6 36 6 36 22 L39 44 C34 50 20 50 15 44 Z")], m)
         p.shape([F("M22 24 C22 12 32 12 32 24 C32 28 22 28 22 24 Z")], m, line=3)
-    p.save(HERE, "fins")
+    p.save(OUT, "fins")
 
 
 def suit():
@@ -106,7 +108,7 @@ def suit():
     p.line("M40 12 C44 17 56 17 60 12")
     p.line("M50 17 L50 40", w=3)
     p.line("M12.5 48 L23 52 M87.5 48 L77 52 M29 87 L44 87 M71 87 L56 87", w=3)
-    p.save(HERE, "suit")
+    p.save(OUT, "suit")
 
 
 def weights():
@@ -118,7 +120,7 @@ def weights():
         p.line("M%g 44 L%g 44" % (x + 6, x + 12), w=3)
     p.shape([F(rrect(40, 38, 60, 68, 3))])
     p.line("M50 47 L50 59")
-    p.save(HERE, "weights")
+    p.save(OUT, "weights")
 
 
 def boots():
@@ -127,7 +129,7 @@ def boots():
         p.shape([F("M28 12 L54 12 L55 46 C60 54 84 54 86 70 L86 80 L24 80 L24 66 C28 50 27 30 28 12 Z")], m)
         p.line("M24 70 L86 70", m)
         p.line("M41 22 L41 48", m, w=3)
-    p.save(HERE, "boots")
+    p.save(OUT, "boots")
 
 
 if __name__ == "__main__":

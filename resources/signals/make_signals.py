@@ -6,12 +6,14 @@ Needs Python 3.8 or newer and nothing else. Run it from anywhere:
 
     python3 resources/signals/make_signals.py
 
-It writes the SVG files next to itself. How it draws: see line_art.py.
+It writes the SVG files next to itself, or into the folder named as its
+argument. How it draws: see line_art.py.
 """
 import os
 import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
+OUT = sys.argv[1] if len(sys.argv) > 1 else HERE
 sys.dont_write_bytecode = True
 sys.path.insert(0, os.path.dirname(HERE))
 from figures import *       # noqa: E402,F403
@@ -36,7 +38,7 @@ def ok():
     p.line("M22 91 L49 91")
     p.line("M86 62 L96 66")
     p.line("M38.7 46 L38.4 50")
-    p.save(HERE, "ok")
+    p.save(OUT, "ok")
 
 
 def thumb_fist(p, m):
@@ -53,20 +55,20 @@ def up():
     p = Pic("Up", (3, 5, 96, 96))
     thumb_fist(p, Mat())
     p.arrow(16, 40, 16, 5)
-    p.save(HERE, "up")
+    p.save(OUT, "up")
 
 
 def down():
     p = Pic("Down", (4, 4, 97, 95))
     thumb_fist(p, turn(180, 50, 50))
     p.arrow(84, 60, 84, 95)
-    p.save(HERE, "down")
+    p.save(OUT, "down")
 
 
 def stop():
     p = Pic("Stop", (4, 8, 96, 106))
     number_hand(p, (1, 1, 1, 1), thumb=True)
-    p.save(HERE, "stop")
+    p.save(OUT, "stop")
 
 
 def flat_arm(p, y):
@@ -82,7 +84,7 @@ def level_off():
     p = Pic("Level off", (2, 10, 106, 90))
     flat_arm(p, 36)
     p.arrow(4, 72, 104, 72, both=True)
-    p.save(HERE, "level-off")
+    p.save(OUT, "level-off")
 
 
 def slow_down():
@@ -90,7 +92,7 @@ def slow_down():
     flat_arm(p, 24)
     p.arrow(32, 46, 32, 90)
     p.arrow(66, 46, 66, 90)
-    p.save(HERE, "slow-down")
+    p.save(OUT, "slow-down")
 
 
 def something_wrong():
@@ -105,7 +107,7 @@ def something_wrong():
     p.line("M36 10 L64 10", m)
     p.arrow(16, 18, 12, 90, bend=6, both=True)
     p.arrow(87, 6, 92, 76, bend=-6, both=True)
-    p.save(HERE, "something-wrong")
+    p.save(OUT, "something-wrong")
 
 
 def ok_at_surface():
@@ -118,7 +120,7 @@ def ok_at_surface():
         p.line("M27 18 L33 12", m, w=7, colour="#fff")
         cuff(p, 9, 46, 24, 22.5, 12, m)
     water(p, 80)
-    p.save(HERE, "ok-at-surface")
+    p.save(OUT, "ok-at-surface")
 
 
 def help_at_surface():
@@ -132,7 +134,7 @@ def help_at_surface():
     p.line("M-6.5 13 L4 14.5", m)
     water(p, 80)
     p.arrow(5, 27, 57, 13, bend=-9, both=True)
-    p.save(HERE, "help-at-surface")
+    p.save(OUT, "help-at-surface")
 
 
 def ears():
@@ -143,7 +145,7 @@ def ears():
     p.line("M53.5 31 C56 29 58 31 57 34")
     draw()
     point_hand(p, move(70, 34) * scale(.76))
-    p.save(HERE, "ears")
+    p.save(OUT, "ears")
 
 
 def cold():
@@ -160,7 +162,7 @@ def cold():
     for m in (Mat(), flip(50)):
         p.line("M21 8 L15 15 L21 22 L15 29 L21 36", m)
         p.line("M10 15 L4.5 22 L10 29 L4.5 36", m)
-    p.save(HERE, "cold")
+    p.save(OUT, "cold")
 
 
 def look():
@@ -174,7 +176,7 @@ def look():
         p.shape([T("M%g 66 L%g 73" % (x, x), 5.5)])
     p.shape([T("M28 78 L42 74", 5.5)])
     p.arrow(67, 27, 98, 27)
-    p.save(HERE, "look")
+    p.save(OUT, "look")
 
 
 def low_on_air():
@@ -184,7 +186,7 @@ def low_on_air():
     draw()
     cuff(p, 12, 84, 36, 78, 12)
     back_fist(p, move(56, 70) * scale(1.05))
-    p.save(HERE, "low-on-air")
+    p.save(OUT, "low-on-air")
 
 
 def out_of_air():
@@ -197,7 +199,7 @@ def out_of_air():
     cuff(p, 9, 80, 14, 62, 13)
     p.line("M46 51.5 L60 51", w=3)
     p.arrow(73, 50, 98, 50)
-    p.save(HERE, "out-of-air")
+    p.save(OUT, "out-of-air")
 
 
 def share_air():
@@ -209,7 +211,7 @@ def share_air():
     blade_thumb(p, m)
     cuff(p, 52, 88, 28, 73, 12)
     p.arrow(4, 20, 46, 20, both=True)
-    p.save(HERE, "share-air")
+    p.save(OUT, "share-air")
 
 
 def come_here():
@@ -222,7 +224,7 @@ def come_here():
     p.shape([F("M44 68 L34 66 L22 72 L24 82 L44 83 Z"), T("M28 76 C20 76 18 66 20 50", 5.5),
              T("M38 72 L32 58", 5.5)])
     p.arrow(10, 32, 58, 54, bend=-14)
-    p.save(HERE, "come-here")
+    p.save(OUT, "come-here")
 
 
 def stay_together():
@@ -230,7 +232,7 @@ def stay_together():
     for m in (Mat(), flip(50)):
         number_hand(p, (0, 0, 0, 1), m * move(-1.6, 6) * scale(.7, 1))
         p.arrow(*((4, 27, 30, 27) if m.v[0] > 0 else (96, 27, 70, 27)))
-    p.save(HERE, "stay-together")
+    p.save(OUT, "stay-together")
 
 
 def hold_hands():
@@ -245,7 +247,7 @@ def hold_hands():
     p.line("M66 60 L55 78", w=8, colour="#fff")
     for m in (Mat(), flip(50)):
         p.line("M30 56 L34 60", m, w=8, colour="#fff")
-    p.save(HERE, "hold-hands")
+    p.save(OUT, "hold-hands")
 
 
 def how_much_air():
@@ -254,7 +256,7 @@ def how_much_air():
     p.shape([F("M64 58 C72 54 80 56 84 58 L98 58 L98 82 L82 82 C74 84 66 80 64 74 Z"),
              T("M70 62 L28 62", 6.5), T("M70 71 L24 71", 6.5)])
     p.line("M91 60 L91 81")
-    p.save(HERE, "how-much-air")
+    p.save(OUT, "how-much-air")
 
 
 def numbers():
@@ -267,7 +269,7 @@ def numbers():
             number_hand(p, fingers[n], move(9, 0), spread=3.5)
         else:
             number_hand(p, fingers[n - 5], turn(90, 50, 50) * move(9, 0), spread=3.5)
-        p.save(HERE, "number-%d" % n)
+        p.save(OUT, "number-%d" % n)
     p = Pic("Number 0", (2, 2, 98, 98))
     for dx in (30, 20, 10):
         p.shape([T("M" + on_oval(34 + dx, 40, 21, 24, 215) + arc(34 + dx, 40, 21, 24, 215, 380), 12)])
@@ -276,7 +278,7 @@ def numbers():
     p.line("M53 89 L85 89")
     p.fill(oval(34, 44, 10, 14), colour="#fff")
     p.line("M8 54 L15 52")
-    p.save(HERE, "number-0")
+    p.save(OUT, "number-0")
 
 
 if __name__ == "__main__":

@@ -6,12 +6,14 @@ Needs Python 3.8 or newer and nothing else. Run it from anywhere:
 
     python3 resources/skills/make_skills.py
 
-It writes the SVG files next to itself. How it draws: see line_art.py.
+It writes the SVG files next to itself, or into the folder named as its
+argument. How it draws: see line_art.py.
 """
 import os
 import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
+OUT = sys.argv[1] if len(sys.argv) > 1 else HERE
 sys.dont_write_bytecode = True
 sys.path.insert(0, os.path.dirname(HERE))
 from figures import (arm_over, body, bubbles, head, hose, pinch_nose, side_head,   # noqa: E402
@@ -33,14 +35,14 @@ def second_stage(p, x, y, m=Mat()):
 
 
 def breathe_from_mouthpiece():
-    p = Pic("Breathe from the mouthpiece", (-10, 0, 104, 98))
+    p = Pic("Breathe from the mouthpiece", (-9, 0, 96, 98))
     shoulders(p)
     hose(p, "M30 63 C30 86 60 74 74 90")
     side_head(p, 62, 40, 28, mouth=False)
     second_stage(p, 42, 58)
     bubbles(p, (22, 36, 3), (14, 22, 4.5), (24, 8, 5.5))
     p.arrow(-9, 58, 21, 58, both=True, hl=11, hw=8)
-    p.save(HERE, "breathe-from-mouthpiece")
+    p.save(OUT, "breathe-from-mouthpiece")
 
 
 def clear_mask():
@@ -54,7 +56,7 @@ def clear_mask():
     p.line("M6.5 44 L17.5 44")
     p.arrow(38, 54, 30, 76, hl=10, hw=7)
     bubbles(p, (46, 74, 2.5), (22, 60, 2))
-    p.save(HERE, "clear-mask")
+    p.save(OUT, "clear-mask")
 
 
 def find_mouthpiece():
@@ -69,11 +71,11 @@ def find_mouthpiece():
     p.shape([F(oval(33, 85, 9, 9))])
     p.fill(oval(33, 85, 3, 3))
     p.arrow(14, 98, 7, 60, bend=-5)
-    p.save(HERE, "find-mouthpiece")
+    p.save(OUT, "find-mouthpiece")
 
 
 def clear_mouthpiece():
-    p = Pic("Clear the mouthpiece", (-10, 0, 104, 98))
+    p = Pic("Clear the mouthpiece", (-10, 0, 97, 98))
     shoulders(p)
     hose(p, "M30 63 C30 86 60 74 74 90")
     side_head(p, 62, 40, 28, mouth=False)
@@ -81,7 +83,7 @@ def clear_mouthpiece():
     p.arrow(20, 58, -9, 58, hl=13, hw=10)
     bubbles(p, (16, 76, 3), (6, 84, 4.5), (-5, 76, 3), (22, 88, 4), (8, 40, 4.5), (19, 32, 3),
             (-2, 30, 3.5), (10, 20, 5))
-    p.save(HERE, "clear-mouthpiece")
+    p.save(OUT, "clear-mouthpiece")
 
 
 def clear_ears():
@@ -89,7 +91,7 @@ def clear_ears():
     pinch_nose(p)
     for m in (Mat(), flip(50)):
         p.line("M7 30 C3 37 3 45 7 52 M-2 25 C-8 35 -8 47 -2 57", m)
-    p.save(HERE, "clear-ears")
+    p.save(OUT, "clear-ears")
 
 
 def fill_and_empty_bcd():
@@ -102,7 +104,7 @@ def fill_and_empty_bcd():
     p.shape([F("M78 60 L94 58 L105 64 L105 98 L92 100 L80 90 Z"), T("M94 64 C92 50 84 40 75 39", 9)]
             + [T("M82 %g L46 %g" % (y + 4, y), 6.5) for y in (57, 68, 79)])
     p.arrow(14, 26, 14, 98, both=True)
-    p.save(HERE, "fill-and-empty-bcd")
+    p.save(OUT, "fill-and-empty-bcd")
 
 
 def float_at_surface():
@@ -113,7 +115,7 @@ def float_at_surface():
     head(p, 50, 30, 22, mouth=False)
     p.line("M43 43 Q50 49 57 43")
     water(p, 76)
-    p.save(HERE, "float-at-surface")
+    p.save(OUT, "float-at-surface")
 
 
 def share_air():
@@ -125,7 +127,7 @@ def share_air():
     hose(p, "M40 54 C40 92 66 98 88 92", 4)
     for m in (Mat(), flip(50)):
         second_stage(p, 0, 0, m * move(72, 51) * scale(.74))
-    p.save(HERE, "share-air")
+    p.save(OUT, "share-air")
 
 
 if __name__ == "__main__":
