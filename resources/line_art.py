@@ -164,19 +164,69 @@ def on_oval(cx, cy, rx, ry, a):
     return "%.2f %.2f " % (cx + rx * math.cos(math.radians(a)), cy + ry * math.sin(math.radians(a)))
 
 
+def spread(d):
+    """Points along path data, close enough to tell how far it reaches."""
+    last, out = None, []
+    for letter, pts in read_path(d, Mat()):
+        step = {"M": 1, "L": 1, "C": 3, "Q": 2, "Z": 1}[letter]
+        for i in range(0, len(pts), step):
+            curve = pts[i:i + step]
+            if step == 1:
+                out += curve
+            else:
+                ps = [last] + curve
+                for t in (.125, .25, .375, .5, .625, .75, .875, 1):
+                    n = ps
+                    while len(n) > 1:
+                        n = [((1 - t) * p[0] + t * q[0], (1 - t) * p[1] + t * q[1])
+                             for p, q in zip(n, n[1:])]
+                    out += n
+            last = curve[-1]
+    return out
+
+
+def remembered(draw):
+    """A way of drawing that is noted down and done when the picture is saved,
+    because only then is known how large the whole is."""
+    def note(self, *args, **named):
+        self.strokes.append((draw, args, named))
+    note.__doc__ = draw.__doc__
+    return note
+
+
 class Pic:
-    def __init__(self, title, box=None, field=(100, 100)):
-        """box: what the drawing covers; it is then fitted into the field
-        with a margin of 4, while the lines stay S wide."""
+    """A picture of 100 by 100. What is drawn is shrunk or enlarged until it
+    fills the square but for a margin of 2, while lines stay S wide."""
+
+    def __init__(self, title, box=None):
+        """box: the part (left, top, right, bottom) that fills the square, for
+        pictures that must be of one scale."""
         self.title = title
-        self.field = field
+        self.box = box
+        self.strokes = []
         self.marks = []              # [fill, stroke, width, path data]
         self.base = Mat()
-        if box:
-            x0, y0, x1, y1 = box
-            k = min((field[0] - 8) / (x1 - x0), (field[1] - 8) / (y1 - y0))
-            self.base = (move(field[0] / 2, field[1] / 2) * scale(k)
-                         * move(-(x0 + x1) / 2, -(y0 + y1) / 2))
+
+    def fit(self):
+        """Draws everything, moved and scaled so that it fills the square."""
+        if self.box:
+            x0, y0, x1, y1 = self.box
+            k = 92 / max(x1 - x0, y1 - y0)
+            self.base = move(50, 50) * scale(k) * move(-(x0 + x1) / 2, -(y0 + y1) / 2)
+        for _ in range(1 if self.box else 6):
+            self.marks = []
+            for draw, args, named in self.strokes:
+                draw(self, *args, **named)
+            if self.box:
+                return
+            xs, ys = [], []
+            for _, _, width, data in self.marks:
+                for x, y in spread(data):
+                    xs += [x - width / 2, x + width / 2]
+                    ys += [y - width / 2, y + width / 2]
+            k = (96 - S) / (max(max(xs) - min(xs), max(ys) - min(ys)) - S)
+            self.base = (move(50, 50) * scale(k)
+                         * move(-(min(xs) + max(xs)) / 2, -(min(ys) + max(ys)) / 2) * self.base)
 
     def mark(self, fill, stroke, width, data):
         last = self.marks[-1] if self.marks else None
@@ -185,6 +235,7 @@ class Pic:
         else:
             self.marks.append([fill, stroke, width, data])
 
+    @remembered
     def shape(self, parts, m=Mat(), line=S):
         m = self.base * m
         outlines, tubes = "", {}
@@ -203,13 +254,16 @@ class Pic:
             for width, data in tubes.items():
                 self.mark("none", colour, width + extra, data)
 
+    @remembered
     def line(self, d, m=Mat(), w=None, colour="#000"):
         width = S if w is None else round(w * self.base.size, 1)
         self.mark("none", colour, width, write_path(read_path(d, self.base * m)))
 
+    @remembered
     def fill(self, d, m=Mat(), colour="#000"):
         self.mark(colour, "none", 0, write_path(clockwise(read_path(d, self.base * m))))
 
+    @remembered
     def arrow(self, x0, y0, x1, y1, bend=0.0, both=False, clear=False, hl=11.5, hw=8.0):
         """Arrow from 0 to 1; bend moves the middle sideways; clear cuts it
         free from what lies under it. hl, hw: length, half width of the head."""
@@ -236,18 +290,20 @@ class Pic:
         kx, ky = 2 * mx - (sx + ex) / 2, 2 * my - (sy + ey) / 2
         shaft = ("M%.2f %.2f Q%.2f %.2f %.2f %.2f" % (sx, sy, kx, ky, ex, ey) if bend
                  else "M%.2f %.2f L%.2f %.2f" % (sx, sy, ex, ey))
+        pen = [(shaft, S + 1)]
         if clear:
-            self.line(shaft, w=(S + 6) / self.base.size, colour="#fff")
-            self.line(heads, w=6 / self.base.size, colour="#fff")
-        self.line(shaft, w=(S + 1) / self.base.size)
+            pen = [(shaft, S + 6), (heads, 6)] + pen
+        for i, (d, w) in enumerate(pen):
+            self.mark("none", "#000" if i == len(pen) - 1 else "#fff", w,
+                      write_path(read_path(d, self.base)))
         self.mark("#000", "none", 0, write_path(read_path(heads, self.base)))
 
     def save(self, folder, name):
-        w, h = self.field
+        self.fit()
         text = ['<?xml version="1.0" encoding="UTF-8"?>',
                 '<!-- SPDX-License-Identifier: GPL-3.0-or-later -->',
                 '<svg xmlns="http://www.w3.org/2000/svg" version="1.1"'
-                ' width="%g" height="%g" viewBox="0 0 %g %g">' % (w, h, w, h),
+                ' width="100" height="100" viewBox="0 0 100 100">',
                 "<title>%s</title>" % self.title,
                 '<g stroke-linecap="round" stroke-linejoin="round">']
         for fill, stroke, width, data in self.marks:

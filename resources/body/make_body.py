@@ -71,7 +71,7 @@ def ear_cleared():
 
 
 def lungs():
-    p = Pic("Lungs", (2, -1, 98, 98))
+    p = Pic("Lungs")
     for m in (Mat(), flip(50)):
         p.shape([F("M38 26 C28 22 10 48 6 76 C4 90 8 96 16 94 C28 91 37 88 41 78 C43 70 43 60 43 44 "
                    "C43 34 42 28 38 26 Z")], m)
@@ -83,7 +83,7 @@ def lungs():
 
 
 def balloon():
-    p = Pic("Balloon", (4, 2, 96, 96))
+    p = Pic("Balloon")
     p.shape([F("M50 78 L58 92 L42 92 Z")])
     p.shape([F("M50 6 C72 6 84 24 84 42 C84 62 66 78 50 80 C34 78 16 62 16 42 C16 24 28 6 50 6 Z")])
     p.line("M30 40 C30 30 35 23 42 20")
@@ -91,13 +91,13 @@ def balloon():
 
 
 def head_pinch_nose():
-    p = Pic("Pinch the nose", (2, 0, 98, 102))
+    p = Pic("Pinch the nose")
     pinch_nose(p)
     p.save(OUT, "head-pinch-nose")
 
 
 def mask_squeeze():
-    p = Pic("Mask squeeze", (1, 2, 109, 100))
+    p = Pic("Mask squeeze")
     p.shape([F("M60 66 L90 66 L90 82 C96 86 98 90 98 96 L56 96 C56 90 58 86 62 84 Z")])
     side_head(p, 74, 42, 32, mouth=False)
     p.fill(rrect(40, 28, 58, 44, 3), colour="#fff")
@@ -114,7 +114,7 @@ def fin(p, m):
 
 
 def diver():
-    p = Pic("Diver", (-4, 0, 110, 76))
+    p = Pic("Diver")
     m = turn(-4, 50, 50)
     p.shape([T("M62 54 L78 60", 8)], m)
     fin(p, m * move(80, 62) * turn(22) * scale(.78))
@@ -131,7 +131,7 @@ def diver():
 
 
 def diver_hovering():
-    p = Pic("Diver hovering", (8, -4, 92, 106))
+    p = Pic("Diver hovering")
     p.shape([F(rrect(37, 22, 63, 52, 8))])
     for m in (Mat(), flip(50)):
         p.shape([F("M45 84 L37 84 L32 103 L47 103 Z")], m)

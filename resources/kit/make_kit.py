@@ -20,7 +20,7 @@ from line_art import F, Mat, Pic, T, arc, flip, move, on_oval, oval, rrect, scal
 
 
 def mask():
-    p = Pic("Mask", (0, 14, 100, 86))
+    p = Pic("Mask")
     for m in (Mat(), flip(50)):
         p.shape([F("M14 34 L4 30 L2 58 L14 54 Z")], m)
     p.shape([F("M22 22 L78 22 C88 22 92 30 92 44 C92 58 86 66 76 66 C66 66 64 62 62 66 "
@@ -35,7 +35,7 @@ def mask():
 
 
 def mouthpiece():
-    p = Pic("Mouthpiece", (2, 10, 98, 92))
+    p = Pic("Mouthpiece")
     hose = "M58 40 C86 36 92 52 92 66 L92 88"
     p.line(hose, w=13)
     p.line(hose, w=5, colour="#fff")
@@ -48,7 +48,7 @@ def mouthpiece():
 
 
 def bcd():
-    p = Pic("BCD", (2, 2, 98, 98))
+    p = Pic("BCD")
     p.shape([F(rrect(38, 3, 62, 40, 8))])
     p.shape([F("M26 16 C20 16 18 22 20 32 C22 42 20 46 12 54 L12 86 C12 94 20 96 28 96 L72 96 "
                "C80 96 88 94 88 86 L88 54 C80 46 78 42 80 32 C82 22 80 16 74 16 L64 16 "
@@ -67,7 +67,7 @@ def bcd():
 
 
 def cylinder():
-    p = Pic("Cylinder", (8, 1, 92, 99))
+    p = Pic("Cylinder")
     p.shape([F(rrect(45, 6, 55, 26, 2)), F(rrect(40, 6, 60, 16, 3))])
     p.shape([F(rrect(61, 4, 74, 18, 4))])
     p.shape([F("M45 22 L55 22 C66 24 72 30 72 40 L72 92 L28 92 L28 40 C28 30 34 24 45 22 Z")])
@@ -78,7 +78,7 @@ def cylinder():
 
 
 def gauge():
-    p = Pic("Pressure gauge", (6, 2, 94, 98))
+    p = Pic("Pressure gauge")
     p.shape([F(rrect(43, 72, 57, 98, 3))])
     p.shape([F(oval(50, 42, 37, 37))])
     p.line("M" + on_oval(50, 42, 27, 27, 150) + arc(50, 42, 27, 27, 150, 390), w=3)
@@ -92,7 +92,7 @@ def gauge():
 
 
 def fins():
-    p = Pic("Fins", (2, 2, 98, 98))
+    p = Pic("Fins")
     for m in (turn(6, 27, 50), flip(50) * turn(6, 27, 50)):
         p.shape([F("M16 42 L12 88 C12 94 16 96 22 94 L32 94 C38 96 42 94 42 88 L38 42 Z")], m)
         p.line("M22 52 L21 86 M32 52 L33 86", m, w=3)
@@ -102,7 +102,7 @@ def fins():
 
 
 def suit():
-    p = Pic("Suit", (2, 2, 98, 98))
+    p = Pic("Suit")
     p.shape([F("M38 5 L62 5 L64 11 C72 13 76 17 78 24 L90 54 L80 58 L68 38 L67 54 L72 95 L57 95 "
                "L50 62 L43 95 L28 95 L33 54 L32 38 L20 58 L10 54 L22 24 C24 17 28 13 36 11 Z")])
     p.line("M40 12 C44 17 56 17 60 12")
@@ -112,7 +112,7 @@ def suit():
 
 
 def weights():
-    p = Pic("Weights", (1, 16, 99, 84))
+    p = Pic("Weights")
     p.shape([F("M8 40 C30 46 70 46 92 40 L92 60 C70 66 30 66 8 60 Z")])
     p.shape([F("M8 40 C-2 30 20 24 50 24 C80 24 102 30 92 40 C70 32 30 32 8 40 Z")])
     for x in (5, 77):
@@ -124,7 +124,7 @@ def weights():
 
 
 def boots():
-    p = Pic("Boots", (16, 0, 106, 92))
+    p = Pic("Boots")
     for m in (move(16, -8), move(-4, 8)):
         p.shape([F("M28 12 L54 12 L55 46 C60 54 84 54 86 70 L86 80 L24 80 L24 66 C28 50 27 30 28 12 Z")], m)
         p.line("M24 70 L86 70", m)

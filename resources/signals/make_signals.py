@@ -23,7 +23,7 @@ from line_art import Pic    # noqa: E402
 # --- the signals ----------------------------------------------------------
 
 def ok():
-    p = Pic("OK", (4, 7, 98, 106))
+    p = Pic("OK")
     p.shape([
         F("M17 58 C18 52 22 48 30 48 L50 48 C54 54 55 62 55 68 L58 82 C55 86 51 86 49 91 L49 103 "
           "L22 103 L22 91 C24 84 18 76 17 58 Z"),
@@ -52,21 +52,21 @@ def thumb_fist(p, m):
 
 
 def up():
-    p = Pic("Up", (3, 5, 96, 96))
+    p = Pic("Up")
     thumb_fist(p, Mat())
     p.arrow(16, 40, 16, 5)
     p.save(OUT, "up")
 
 
 def down():
-    p = Pic("Down", (4, 4, 97, 95))
+    p = Pic("Down")
     thumb_fist(p, turn(180, 50, 50))
     p.arrow(84, 60, 84, 95)
     p.save(OUT, "down")
 
 
 def stop():
-    p = Pic("Stop", (4, 8, 96, 106))
+    p = Pic("Stop")
     number_hand(p, (1, 1, 1, 1), thumb=True)
     p.save(OUT, "stop")
 
@@ -81,14 +81,14 @@ def flat_arm(p, y):
 
 
 def level_off():
-    p = Pic("Level off", (2, 10, 106, 90))
+    p = Pic("Level off")
     flat_arm(p, 36)
     p.arrow(4, 72, 104, 72, both=True)
     p.save(OUT, "level-off")
 
 
 def slow_down():
-    p = Pic("Slow down", (2, 8, 106, 94))
+    p = Pic("Slow down")
     flat_arm(p, 24)
     p.arrow(32, 46, 32, 90)
     p.arrow(66, 46, 66, 90)
@@ -96,7 +96,7 @@ def slow_down():
 
 
 def something_wrong():
-    p = Pic("Something is wrong", (4, 2, 100, 96))
+    p = Pic("Something is wrong")
     m = turn(-16, 50, 50) * move(50, 52) * scale(.78, .68) * move(-50, -42)
     p.shape([F("M36 -4 L64 -4 L64 14 C66 24 74 28 77 38 L77 60 L23 60 L23 38 C26 28 34 24 36 14 Z"),
              T("M30 56 L25 78", 14), T("M43.5 56 L42 86", 14.5),
@@ -111,7 +111,7 @@ def something_wrong():
 
 
 def ok_at_surface():
-    p = Pic("OK at the surface", (2, 2, 98, 97))
+    p = Pic("OK at the surface")
     torso(p, 50, 62, 18, 86)
     head(p, 50, 45, 16, hose=False)
     for m in (Mat(), flip(50)):
@@ -124,7 +124,7 @@ def ok_at_surface():
 
 
 def help_at_surface():
-    p = Pic("Help at the surface", (3.5, 1, 99, 99))
+    p = Pic("Help at the surface")
     torso(p, 39, 66, 22, 86, neck=6, slope=5)
     head(p, 38, 47, 15.5)
     m = move(75, 41) * turn(10)
@@ -138,7 +138,7 @@ def help_at_surface():
 
 
 def ears():
-    p = Pic("Ears", (2, 2, 98, 97))
+    p = Pic("Ears")
     draw = arm_over(p, body(32, 66, 27, 93, neck=9), "M52 80 L76 91", "M76 91 L85 62", 12)
     head(p, 29, 34, 22, hose=False)
     p.shape([F("M50 26 C56 20 63 25 62 33 C61 39 57 41 55 46 C53 49 49 48 49 44 Z")])
@@ -149,7 +149,7 @@ def ears():
 
 
 def cold():
-    p = Pic("Cold", (1, 0, 99, 96))
+    p = Pic("Cold")
     torso(p, 50, 38, 27, 92, waist=22)
     head(p, 50, 19, 15, hose=False)
     for m in (Mat(), flip(50)):
@@ -166,7 +166,7 @@ def cold():
 
 
 def look():
-    p = Pic("Look", (2, 3, 98, 97))
+    p = Pic("Look")
     torso(p, 36, 70, 32, 93, neck=9, slope=3)
     head(p, 36, 30, 24, mouth=False)
     p.shape([
@@ -180,7 +180,7 @@ def look():
 
 
 def low_on_air():
-    p = Pic("Low on air", (5, 0, 95, 95))
+    p = Pic("Low on air")
     draw = arm_over(p, body(52, 40, 34, 93, neck=8, waist=22), "M25 60 L12 84", "M12 84 L44 76", 12)
     head(p, 52, 20, 17, hose=False)
     draw()
@@ -190,7 +190,7 @@ def low_on_air():
 
 
 def out_of_air():
-    p = Pic("Out of air", (2, 1, 98, 96))
+    p = Pic("Out of air")
     p.shape([body(48, 62, 32, 93, neck=9, waist=24), T("M24 78 L9 80", 11)])
     head(p, 48, 22, 18, hose=False)
     m = move(17, 53) * turn(-3) * scale(.92, .84)
@@ -203,7 +203,7 @@ def out_of_air():
 
 
 def share_air():
-    p = Pic("Share air", (2, 0.5, 99, 96))
+    p = Pic("Share air")
     p.shape([F("M66 48 L88 48 L88 62 C94 66 94 78 94 92 L62 92 C62 78 62 70 68 64 Z")])
     side_head(p, 76, 28, 21)
     m = move(20, 66) * turn(-44) * scale(.68, .9)
@@ -215,7 +215,7 @@ def share_air():
 
 
 def come_here():
-    p = Pic("Come here", (0, 1, 99, 95))
+    p = Pic("Come here")
     p.shape([F("M71 40 L89 40 L89 50 C95 54 96 68 96 93 L66 93 C66 70 65 58 72 52 Z")])
     side_head(p, 79, 23, 16)
     p.shape([T("M82 60 L66 80 L40 75", 11)])
@@ -228,7 +228,7 @@ def come_here():
 
 
 def stay_together():
-    p = Pic("Stay together", (2, 12, 98, 112))
+    p = Pic("Stay together")
     for m in (Mat(), flip(50)):
         number_hand(p, (0, 0, 0, 1), m * move(-1.6, 6) * scale(.7, 1))
         p.arrow(*((4, 27, 30, 27) if m.v[0] > 0 else (96, 27, 70, 27)))
@@ -236,7 +236,7 @@ def stay_together():
 
 
 def hold_hands():
-    p = Pic("Hold hands", (0, 1, 100, 96))
+    p = Pic("Hold hands")
     for m in (Mat(), flip(50)):
         p.shape([body(22, 42, 16, 92, neck=5, slope=4, waist=13)], m)
         p.shape([T("M10 60 L7 84", 8)], m)
@@ -251,7 +251,7 @@ def hold_hands():
 
 
 def how_much_air():
-    p = Pic("How much air", (0, 6, 100, 106))
+    p = Pic("How much air")
     number_hand(p, (1, 1, 1, 1), move(-6, 0) * scale(.86, 1), thumb=True)
     p.shape([F("M64 58 C72 54 80 56 84 58 L98 58 L98 82 L82 82 C74 84 66 80 64 74 Z"),
              T("M70 62 L28 62", 6.5), T("M70 71 L24 71", 6.5)])
@@ -270,7 +270,7 @@ def numbers():
         else:
             number_hand(p, fingers[n - 5], turn(90, 50, 50) * move(9, 0), spread=3.5)
         p.save(OUT, "number-%d" % n)
-    p = Pic("Number 0", (2, 2, 98, 98))
+    p = Pic("Number 0")
     for dx in (30, 20, 10):
         p.shape([T("M" + on_oval(34 + dx, 40, 21, 24, 215) + arc(34 + dx, 40, 21, 24, 215, 380), 12)])
     p.shape([F("M52 50 C64 54 78 54 90 46 C92 62 90 70 86 76 L86 97 L52 97 C54 84 48 76 40 70 Z"),

@@ -35,7 +35,7 @@ def second_stage(p, x, y, m=Mat()):
 
 
 def breathe_from_mouthpiece():
-    p = Pic("Breathe from the mouthpiece", (-9, 0, 96, 98))
+    p = Pic("Breathe from the mouthpiece")
     shoulders(p)
     hose(p, "M30 63 C30 86 60 74 74 90")
     side_head(p, 62, 40, 28, mouth=False)
@@ -46,7 +46,7 @@ def breathe_from_mouthpiece():
 
 
 def clear_mask():
-    p = Pic("Clear the mask", (-2, 0, 104, 102))
+    p = Pic("Clear the mask")
     p.shape([F("M60 64 L86 64 L86 76 C92 80 98 86 98 98 L54 98 C54 88 56 80 62 76 Z")])
     m = turn(14, 70, 44)
     side_head(p, 72, 40, 27, mouth=False, m=m)
@@ -60,7 +60,7 @@ def clear_mask():
 
 
 def find_mouthpiece():
-    p = Pic("Find the mouthpiece", (-4, 2, 100, 100))
+    p = Pic("Find the mouthpiece")
     p.shape([body(70, 46, 24, 97, neck=8, waist=19), T("M52 62 L20 46", 10),
              F("M22 39 L16 35 L10 38 L8 44 L12 50 L18 53 Z"), T("M14 38 L15 27", 4.2),
              T("M10 40 L4 30", 4.2), T("M9 46 L2 42", 4.2), T("M18 38 L24 30", 4.5)])
@@ -75,7 +75,7 @@ def find_mouthpiece():
 
 
 def clear_mouthpiece():
-    p = Pic("Clear the mouthpiece", (-10, 0, 97, 98))
+    p = Pic("Clear the mouthpiece")
     shoulders(p)
     hose(p, "M30 63 C30 86 60 74 74 90")
     side_head(p, 62, 40, 28, mouth=False)
@@ -87,7 +87,7 @@ def clear_mouthpiece():
 
 
 def clear_ears():
-    p = Pic("Clear the ears", (-9, 0, 109, 102))
+    p = Pic("Clear the ears")
     pinch_nose(p)
     for m in (Mat(), flip(50)):
         p.line("M7 30 C3 37 3 45 7 52 M-2 25 C-8 35 -8 47 -2 57", m)
@@ -95,7 +95,7 @@ def clear_ears():
 
 
 def fill_and_empty_bcd():
-    p = Pic("Fill and empty the BCD", (2, 0, 106, 104))
+    p = Pic("Fill and empty the BCD")
     hose(p, "M48 6 L48 30", 13)
     for y in (10, 18):
         p.line("M42 %g L54 %g" % (y, y), w=3)
@@ -108,7 +108,7 @@ def fill_and_empty_bcd():
 
 
 def float_at_surface():
-    p = Pic("Float at the surface", (2, 4, 98, 97))
+    p = Pic("Float at the surface")
     torso(p, 50, 52, 34, 90, neck=9)
     for m in (Mat(), flip(50)):
         p.shape([F("M40 46 C28 46 22 56 22 66 L22 92 L44 92 L44 62 C44 56 42 52 44 48 Z")], m)
@@ -119,7 +119,7 @@ def float_at_surface():
 
 
 def share_air():
-    p = Pic("Share air", (-4, 14, 104, 98))
+    p = Pic("Share air")
     for m in (Mat(), flip(50)):
         p.shape([F("M76 58 L92 58 L92 68 C98 72 102 80 102 94 L68 94 C68 84 70 74 76 70 Z")], m)
         side_head(p, 84, 40, 16, m=m)
