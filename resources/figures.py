@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """People, hands and water, as the pictures of several folders show them."""
-from line_art import F, Mat, S, T, arc, flip, move, on_oval, oval, put, rrect, scale, turn
+from line_art import F, Mat, S, T, arc, dot, move, on_oval, put, rrect
 
 
 def head(p, cx, cy, r, mouth=True, hose=True, m=Mat()):
@@ -8,20 +8,20 @@ def head(p, cx, cy, r, mouth=True, hose=True, m=Mat()):
     leaves (-1, 1), or its path."""
     at = m * move(cx, cy)
     k = r / 17
-    p.shape([F(oval(-.95 * r, .02 * r, 2.4 * k, 4.4 * k)), F(oval(.95 * r, .02 * r, 2.4 * k, 4.4 * k)),
-             F(oval(0, 0, r * 0.92, r * 1.06))], at)
-    rx, ry = .92 * r + 1, 1.06 * r + 1
-    p.fill("M" + on_oval(0, 0, rx, ry, 197) + arc(0, 0, rx, ry, 197, 343)
+    # The ears are the ends of one tube behind the head.
+    p.shape([T("M%g %g L%g %g" % (-.93 * r, .02 * r, .93 * r, .02 * r), 7 * k),
+             T("M0 %g L0 %g" % (-.14 * r, .14 * r), 1.84 * r)], at)
+    hair = -.14 * r, .92 * r + 1
+    p.fill("M" + on_oval(0, hair[0], hair[1], hair[1], 191)
+           + arc(0, hair[0], hair[1], hair[1], 191, 349)
            + "Q%g %g 0 %g Q%g %g %s Z" % (.7 * r, -.75 * r, -.72 * r, -.7 * r, -.75 * r,
-                                           on_oval(0, 0, rx, ry, 197)), at)
+                                           on_oval(0, hair[0], hair[1], hair[1], 191)), at)
     my = -0.14 * r
     hw, hh = max(0.58 * r, 6.5), max(0.27 * r, 3.6)
     p.line("M%g %g L%g %g" % (-r * 0.92 - 1, my - 1, r * 0.92 + 1, my - 1), at)
-    p.shape([F(rrect(-hw, my - hh, hw, my + hh, hh * 0.8)),
-             F(oval(0, my + hh, .17 * r, .13 * r))], at)
-    er = max(1.9, r * 0.11)
-    p.fill(oval(-hw * .5, my, er, er), at)
-    p.fill(oval(hw * .5, my, er, er), at)
+    p.shape([T("M%g %g L%g %g" % (-hw + hh, my, hw - hh, my), 2 * hh),
+             T("M0 %g L0 %g" % (my + hh - .03 * r, my + hh + .03 * r), .28 * r)], at)
+    p.line(dot(-hw * .48, my) + dot(hw * .48, my), at, w=2 * max(1.9, r * 0.11))
     if mouth:
         ry, rw, rh = .64 * r, max(5.4, .34 * r), max(3.6, .22 * r)
         if hose:
@@ -29,24 +29,24 @@ def head(p, cx, cy, r, mouth=True, hose=True, m=Mat()):
             sg = -1 if hose is True else hose
             p.line(hose if isinstance(hose, str) else "M%g %g C%g %g %g %g %g %g" % (
                 0, ry, sg * .9 * h, ry, sg * 1.5 * h, ry - .1 * h, sg * 1.3 * h, ry + .9 * h), at)
-        p.fill(rrect(-rw, ry - rh, rw, ry + rh, rh * .8), at)
+        p.line("M%g %g L%g %g" % (-rw + rh, ry, rw - rh, ry), at, w=2 * rh)
         p.line("M%g %g L%g %g" % (-.45 * rw, ry, .45 * rw, ry), at, w=1.8, colour="#fff")
 
 
 def side_head(p, cx, cy, r, mouth=True, m=Mat()):
     """Head from the side, looking left."""
     at = m * move(cx, cy)
-    p.shape([F(oval(0, 0, r * 0.98, r * 1.06)), F(oval(-.98 * r, .28 * r, .17 * r, .15 * r))], at)
+    p.shape([T("M0 %g L0 %g" % (-.08 * r, .08 * r), 1.96 * r),
+             T(dot(-.98 * r, .28 * r), .32 * r)], at)
     rx, ry = .98 * r + 1, 1.06 * r + 1
     p.fill("M" + on_oval(0, 0, rx, ry, 232) + arc(0, 0, rx, ry, 232, 415)
            + "C%g %g %g %g %s Z" % (.45 * r, .2 * r, .5 * r, -.6 * r, on_oval(0, 0, rx, ry, 232)), at)
     p.line("M%g %g L%g %g" % (-.4 * r, -.2 * r, r * 0.6, -.24 * r), at)
     p.shape([F(rrect(-1.15 * r, -.5 * r, -.38 * r, .1 * r, .2 * r))], at)
-    er = max(1.9, r * 0.1)
-    p.fill(oval(-.78 * r, -.2 * r, er, er), at)
+    p.line(dot(-.78 * r, -.2 * r), at, w=2 * max(1.9, r * 0.1))
     p.line("M%g %g Q%g %g %g %g" % (.12 * r, .02 * r, .42 * r, .1 * r, .1 * r, .34 * r), at)
     if mouth:
-        p.fill(rrect(-1.28 * r, .42 * r, -.72 * r, .88 * r, .16 * r), at)
+        p.line("M%g %g L%g %g" % (-1.12 * r, .58 * r, -.88 * r, .68 * r), at, w=.4 * r)
 
 
 def body(cx, top, half, bottom, neck=7, slope=7, waist=None):
@@ -140,7 +140,7 @@ def number_hand(p, up, m=Mat(), thumb=False, spread=0.0, folded=True):
 def bubbles(p, *at):
     """Air bubbles: (x, y, radius) each."""
     for x, y, r in at:
-        p.shape([F(oval(x, y, r))], line=3)
+        p.shape([T(dot(x, y), 2 * r)], line=3)
 
 
 def hose(p, d, w=5, m=Mat()):

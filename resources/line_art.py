@@ -194,6 +194,11 @@ def remembered(draw):
     return note
 
 
+def dot(x, y):
+    """A line so short that a round pen makes a disc of it."""
+    return "M%g %g L%g %g" % (x - .1, y, x + .1, y)
+
+
 class Pic:
     """A picture of 100 by 100. What is drawn is shrunk or enlarged until it
     fills the square but for a margin of 2, while lines stay S wide."""

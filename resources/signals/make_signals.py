@@ -16,8 +16,9 @@ HERE = os.path.dirname(os.path.abspath(__file__))
 OUT = sys.argv[1] if len(sys.argv) > 1 else HERE
 sys.dont_write_bytecode = True
 sys.path.insert(0, os.path.dirname(HERE))
-from figures import *       # noqa: E402,F403
-from line_art import Pic    # noqa: E402
+from figures import (BLADE, arm_over, back_fist, blade, blade_thumb, body, cuff, head,     # noqa: E402
+                     number_hand, point_hand, side_head, torso, water)
+from line_art import (F, Mat, Pic, T, arc, flip, move, on_oval, oval, put, scale, turn)   # noqa: E402
 
 
 # --- the signals ----------------------------------------------------------

@@ -109,9 +109,9 @@ def fill_and_empty_bcd():
 
 def float_at_surface():
     p = Pic("Float at the surface")
-    torso(p, 50, 52, 34, 90, neck=9)
+    torso(p, 50, 52, 34, 84, neck=9)
     for m in (Mat(), flip(50)):
-        p.shape([F("M40 46 C28 46 22 56 22 66 L22 92 L44 92 L44 62 C44 56 42 52 44 48 Z")], m)
+        p.shape([F("M40 46 C28 46 22 56 22 66 L22 84 L44 84 L44 62 C44 56 42 52 44 48 Z")], m)
     head(p, 50, 30, 22, mouth=False)
     p.line("M43 43 Q50 49 57 43")
     water(p, 76)
