@@ -110,8 +110,7 @@ def back_fist(p, m):
 def point_hand(p, m):
     """Fist with the index finger out to the left; wrist below; finger tip at 0."""
     p.shape([F("M17 -4 L28 -5 C34 -4 36 2 36 8 L34 25 L20 25 Z"), T("M4 0 L26 0", 7)], m)
-    for y, x in ((8.2, 17), (14.8, 18), (21, 20)):
-        p.shape([T("M%g %g L%g %g" % (x, y, 27, y), 4.6)], m)
+    p.shape([T("M%g %g L%g %g" % (x, y, 27, y), 3.8) for y, x in ((8.2, 17), (15, 18), (21.6, 20))], m)
     p.shape([T("M31 15 C29 8 26 5 20 5.5", 4.8)], m)
 
 
@@ -130,17 +129,14 @@ def number_hand(p, up, m=Mat(), thumb=False, spread=0.0, folded=True):
     for i, (x, y) in enumerate(at):
         if i < 3 and up[i] and up[i + 1] and not spread:
             p.line("M%g 46 L%g 56" % (x + 7.5, x + 7.5), m)
-    for i, (x, y) in enumerate(at):
-        if not up[i]:
-            p.shape([T("M%g 53 L%g 65" % (x, x), 10)], m)
+    p.shape([T("M%g 53 L%g 65" % (x, x), 10) for i, (x, y) in enumerate(at) if not up[i]], m)
     if not thumb:
         p.shape([T("M65 81 L%g 71" % (50 if up[2] else 40), 9.5)], m)
 
 
 def bubbles(p, *at):
     """Air bubbles: (x, y, radius) each."""
-    for x, y, r in at:
-        p.shape([T(dot(x, y), 2 * r)], line=3)
+    p.shape([T(dot(x, y), 2 * r) for x, y, r in at], line=3)
 
 
 def hose(p, d, w=5, m=Mat()):
@@ -155,8 +151,7 @@ def pinch_nose(p):
     head(p, 50, 40, 34, mouth=False)
     p.shape([F("M34 74 L64 70 L72 80 C72 88 76 92 82 98 L54 98 C46 96 36 92 34 82 Z"),
              T("M39 76 C36 66 38 56 43 51", 7.5), T("M66 76 C68 64 64 56 57 51", 7.5)])
-    for x, y in ((43, 76), (51, 77), (59, 76)):
-        p.shape([T("M%g %g L%g %g" % (x, y, x + 1, y + 9), 5)])
+    p.shape([T("M%g %g L%g %g" % (x, y, x + 1, y + 9), 4) for x, y in ((43, 76), (51, 77), (59, 76))])
 
 
 def water(p, y):

@@ -47,8 +47,8 @@ def thumb_fist(p, m):
         F("M26 50 L34 48 L58 46 C66 48 70 56 76 57 L92 58 L92 81 L76 82 C68 84 64 91 56 91 L28 91 Z"),
         F("M35 52 C37 42 37 28 36 15 C35.5 6 47 5.5 48.5 14 C50 26 54 36 62 48 L60 60 L38 60 Z"),
     ], m)
-    for x0, x1, y in ((20, 48, 51), (18, 50, 63.2), (19, 48, 75.4), (23, 45, 87.6)):
-        p.shape([T("M%g %g L%g %g" % (x0, y, x1, y), 8.2)], m)
+    p.shape([T("M%g %g L%g %g" % (x0, y, x1, y), 8.2)
+             for x0, x1, y in ((20, 48, 51), (18, 50, 63.2), (19, 48, 75.4), (23, 45, 87.6))], m)
     p.line("M82 59 L82 80", m)
 
 
@@ -158,8 +158,7 @@ def cold():
     for m in (flip(50), Mat()):
         p.shape([T("M18 82 L67 68", 11)], m)
         p.shape([F("M60 58 L78 56 L80 74 L64 76 Z"), T("M63 62 L62 54", 4.5)], m)
-        for y in (58, 64.5, 71):
-            p.shape([T("M74 %g L83 %g" % (y, y - 1), 3.2)], m)
+        p.shape([T("M74 %g L83 %g" % (y, y - 1), 3.2) for y in (57.5, 64.5, 71.5)], m)
     for m in (Mat(), flip(50)):
         p.line("M21 8 L15 15 L21 22 L15 29 L21 36", m)
         p.line("M10 15 L4.5 22 L10 29 L4.5 36", m)
@@ -173,8 +172,7 @@ def look():
     p.shape([
         F("M27 66 L50 66 L53 75 C52 84 49 86 49 93 L29 93 C29 86 26 82 26 74 Z"),
         T("M30.5 70 L28 38", 7), T("M41 68 L45.5 38", 7)])
-    for x in (41, 48.5):
-        p.shape([T("M%g 66 L%g 73" % (x, x), 5.5)])
+    p.shape([T("M%g 66 L%g 73" % (x, x), 4.5) for x in (40.5, 49)])
     p.shape([T("M28 78 L42 74", 5.5)])
     p.arrow(67, 27, 98, 27)
     p.save(OUT, "look")
@@ -240,7 +238,8 @@ def hold_hands():
     p = Pic("Hold hands")
     for m in (Mat(), flip(50)):
         p.shape([body(22, 42, 16, 92, neck=5, slope=4, waist=13)], m)
-        p.shape([T("M10 60 L7 84", 8)], m)
+    p.shape([T("M10 60 L7 84", 8), T("M90 60 L93 84", 8)])
+    for m in (Mat(), flip(50)):
         head(p, 22, 24, 15, hose=False, m=m)
     p.shape([T("M34 60 L46 78 L56 80", 8)])
     p.shape([T("M66 60 L55 78", 8), T("M54 78 L46 75", 4)])

@@ -55,7 +55,7 @@ def clear_mask():
     p.shape([T("M80 88 L12 90 L12 34", 10), T("M13 34 C15 18 28 14 44 13", 8), T("M14 34 L36 27", 5)])
     p.line("M6.5 44 L17.5 44")
     p.arrow(38, 54, 30, 76, hl=10, hw=7)
-    bubbles(p, (46, 74, 2.5), (22, 60, 2))
+    bubbles(p, (48, 73, 2.5), (26, 52, 2))
     p.save(OUT, "clear-mask")
 
 
@@ -120,13 +120,15 @@ def float_at_surface():
 
 def share_air():
     p = Pic("Share air")
-    for m in (Mat(), flip(50)):
-        p.shape([F("M76 58 L92 58 L92 68 C98 72 102 80 102 94 L68 94 C68 84 70 74 76 70 Z")], m)
-        side_head(p, 84, 40, 16, m=m)
-    hose(p, "M60 54 C54 70 62 84 88 82", 4)
-    hose(p, "M40 54 C40 92 66 98 88 92", 4)
-    for m in (Mat(), flip(50)):
-        second_stage(p, 0, 0, m * move(72, 51) * scale(.74))
+    for m in (Mat(), flip(56)):
+        p.shape([F("M82 52 L98 52 L98 62 C106 66 110 74 110 92 L76 92 C76 80 76 68 82 62 Z")], m)
+        side_head(p, 90, 32, 19, mouth=False, m=m)
+    p.shape([T("M103 60 L104 84", 8)])
+    hose(p, "M69 50 C64 66 72 74 96 75", 3.5)
+    hose(p, "M43 50 C44 84 66 88 96 85", 3.5)
+    for m in (Mat(), flip(56)):
+        p.shape([T("M78 46 L68 46", 9)], m)
+        p.line("M67 44 L67 48", m, w=3)
     p.save(OUT, "share-air")
 
 

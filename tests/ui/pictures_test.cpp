@@ -107,7 +107,7 @@ TEST_P(PictureFolder, IsLean) {
     const QRegularExpression two_decimals(QStringLiteral("\\.\\d\\d"));
     for (const QString& file : svg_files(carried())) {
         const QByteArray svg = bytes_of(carried() + u'/' + file);
-        EXPECT_LE(svg.count("<path"), 40) << file.toStdString();
+        EXPECT_LE(svg.count("<path"), 42) << file.toStdString();
         EXPECT_LE(svg.size(), 8000) << file.toStdString();
         EXPECT_FALSE(QString::fromUtf8(svg).contains(two_decimals)) << file.toStdString();
     }
