@@ -31,7 +31,7 @@ def ear_section(p, drum, tube_open=True):
         hatch += "M%g %g L%g %g " % (ax, c - ax, bx, c - bx)
     p.line(hatch, w=1.6)
     if tube_open:
-        p.shape([F("M62 30 C76 24 82 32 80 46 C79 52 80 56 83 62 L93 86 L94 96 L80 96 L68 64 "
+        p.shape([F("M62 30 C76 24 82 32 80 46 C79 52 80 56 83 62 L90 85 L90 97 L76 97 L68 64 "
                    "C66 62 64 61 60 60 Z")])
     else:
         p.line("M76 56 C79 66 84 78 87 94", w=9, colour="#fff")
@@ -65,7 +65,7 @@ def ear_cleared():
     ear_section(p, "M60 32 L60 60")
     # As much from within as from outside: the drum lies straight.
     p.arrow(24, 46, 55, 46, hl=12, hw=8)
-    p.arrow(86, 90, 69, 40, bend=2.5, hl=12, hw=7)
+    p.arrow(83, 90, 69, 40, bend=2.5, hl=12, hw=7)
     p.save(OUT, "ear-cleared")
 
 

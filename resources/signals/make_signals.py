@@ -98,16 +98,17 @@ def slow_down():
 
 def something_wrong():
     p = Pic("Something is wrong")
-    m = turn(-16, 50, 50) * move(50, 52) * scale(.78, .68) * move(-50, -42)
-    p.shape([F("M36 -4 L64 -4 L64 14 C66 24 74 28 77 38 L77 60 L23 60 L23 38 C26 28 34 24 36 14 Z"),
-             T("M30 56 L25 78", 14), T("M43.5 56 L42 86", 14.5),
-             T("M56.5 56 L58 86", 14.5), T("M70 56 L75 78", 14),
-             T("M28 40 C20 44 15 48 12 56", 12)], m)
-    for x in (36.8, 50, 63.2):
-        p.line("M%g 60 L%g 68" % (x, x + (x - 50) * .05), m)
-    p.line("M36 10 L64 10", m)
-    p.arrow(16, 18, 12, 90, bend=6, both=True)
-    p.arrow(87, 6, 92, 76, bend=-6, both=True)
+    # A flat hand, palm down, pointing at the viewer and tilted.
+    m = turn(-21, 50, 50) * move(50, 52) * scale(.88, .58) * move(-50, -46)
+    p.shape([F("M38 -4 L62 -4 L64 12 C68 20 76 26 79 38 L79 60 L21 60 L21 38 C24 26 32 20 36 12 Z"),
+             T("M28 56 L20 80", 13), T("M43 56 L41 90", 13),
+             T("M57.5 56 L60 90", 13), T("M72 56 L80 80", 13),
+             T("M24 40 C14 42 8 46 4 54", 11)], m)
+    for x in (35.6, 50, 64.6):
+        p.line("M%g 60 L%g 66" % (x, x + (x - 50) * .1), m)
+    p.line("M36.5 9 L63.5 9", m)
+    p.arrow(9, 27, 7, 91, bend=8, both=True)
+    p.arrow(91, 7, 93, 71, bend=-8, both=True)
     p.save(OUT, "something-wrong")
 
 
