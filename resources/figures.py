@@ -1,6 +1,6 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
 """People, hands and water, as the pictures of several folders show them."""
-from line_art import F, Mat, S, T, arc, dot, move, on_oval, put, rrect
+from line_art import F, Mat, S, T, arc, dot, move, on_oval, rrect
 
 
 def head(p, cx, cy, r, mouth=True, hose=True, m=Mat()):

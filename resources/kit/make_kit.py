@@ -16,7 +16,7 @@ HERE = os.path.dirname(os.path.abspath(__file__))
 OUT = sys.argv[1] if len(sys.argv) > 1 else HERE
 sys.dont_write_bytecode = True
 sys.path.insert(0, os.path.dirname(HERE))
-from line_art import F, Mat, Pic, T, arc, flip, move, on_oval, oval, rrect, scale, turn  # noqa: E402
+from line_art import F, Mat, Pic, arc, flip, move, on_oval, oval, rrect, turn  # noqa: E402
 
 
 def mask():

@@ -16,9 +16,9 @@ HERE = os.path.dirname(os.path.abspath(__file__))
 OUT = sys.argv[1] if len(sys.argv) > 1 else HERE
 sys.dont_write_bytecode = True
 sys.path.insert(0, os.path.dirname(HERE))
-from figures import (arm_over, body, bubbles, head, hose, pinch_nose, side_head,   # noqa: E402
+from figures import (body, bubbles, head, hose, pinch_nose, side_head,   # noqa: E402
                      torso, water)
-from line_art import F, Mat, Pic, T, flip, move, oval, rrect, scale, turn          # noqa: E402
+from line_art import F, Mat, Pic, T, flip, move, oval, rrect, turn          # noqa: E402
 
 
 def shoulders(p):
