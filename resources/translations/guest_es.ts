@@ -269,7 +269,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
-        <translation>Hay quien cuenta de otra forma. Mostraos antes vuestros números.</translation>
+        <translation>Hay quien cuenta de otra forma. Compara antes tus números con los demás.</translation>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
@@ -938,7 +938,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Cut across your throat with a flat hand.</source>
-        <translation>Corta con la mano plana a la altura del cuello.</translation>
+        <translation>Pasa la mano plana ante el cuello, como cortando.</translation>
     </message>
     <message>
         <source>Move your fingers to your mouth and away.</source>

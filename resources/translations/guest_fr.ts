@@ -515,7 +515,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Pinch your nose. Blow softly. Never blow hard.</source>
-        <translation>Pincez-vous le nez. Soufflez doucement. Jamais fort.</translation>
+        <translation>Pincez-vous le nez. Soufflez doucement, jamais fort.</translation>
     </message>
     <message>
         <source>Try it: go down. What if you do not clear?</source>
@@ -705,7 +705,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your ears hurt or do not clear.</source>
-        <translation>Vos oreilles font mal ou restent bouchées.</translation>
+        <translation>Oreilles douloureuses ou bouchées.</translation>
     </message>
     <message>
         <source>You are cold, tired or scared.</source>
@@ -754,7 +754,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>short of breath, or chest pain</source>
-        <translation>souffle court ou mal à la poitrine</translation>
+        <translation>souffle court ou douleur à la poitrine</translation>
     </message>
     <message>
         <source>Any of these? Call now: %1</source>
@@ -846,7 +846,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>My ears hurt, or do not clear.</source>
-        <translation>Mes oreilles font mal ou restent bouchées.</translation>
+        <translation>J’ai mal aux oreilles ou elles restent bouchées.</translation>
     </message>
     <message>
         <source>Stop and stay where you are.</source>
@@ -854,7 +854,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Go up: the dive is over. It never means “good”.</source>
-        <translation>Remontez : la plongée est finie. Jamais au sens de « bien ».</translation>
+        <translation>Remontez : la plongée est finie. Ce n’est jamais « bien ».</translation>
     </message>
     <message>
         <source>Go down.</source>

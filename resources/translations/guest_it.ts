@@ -58,12 +58,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>Freddo, paura, stanchezza? Segnala. Smettere va bene.</translation>
+        <translation>Freddo, paura, stanchezza? Segnala. Va bene smettere.</translation>
     </message>
     <message>
         <source>At the top: fill your BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>In superficie: gonfia il GAV, tieni la maschera.</translation>
+        <translation>In superficie: gonfia il GAV, maschera sul viso.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -688,7 +688,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your gauge reads %1. Show it now.</source>
-        <translation>Il manometro segna %1. Segnalalo subito.</translation>
+        <translation>Il manometro è a %1. Segnalalo subito.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

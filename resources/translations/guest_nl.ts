@@ -48,7 +48,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear your ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Klaar je oren vroeg, elke %1. Pijn? Stop, geef teken, ga %2 omhoog.</translation>
+        <translation>Klaar je oren vroeg, elke %1. Pijn? Stop, geef een teken, ga %2 omhoog.</translation>
     </message>
     <message>
         <source>Stay in arm’s reach. Lost? Look 1 minute, then go up slowly.</source>
@@ -58,7 +58,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>Koud, bang, moe? Geef teken. Stoppen is prima.</translation>
+        <translation>Koud, bang, moe? Geef een teken. Stoppen is prima.</translation>
     </message>
     <message>
         <source>At the top: fill your BCD, mask on.</source>
@@ -265,11 +265,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up means “go up”. It never means “good”. For “good”, make a ring.</source>
-        <translation>Duim omhoog betekent ‘ga omhoog’. Het betekent nooit ‘goed’. Voor ‘goed’ maak je een ring.</translation>
+        <translation>Duim omhoog betekent ‘ga omhoog’. Nooit ‘goed’. Voor ‘goed’ maak je een ring.</translation>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
-        <translation>Sommige mensen tellen anders. Laat elkaar eerst je getallen zien.</translation>
+        <translation>Sommige mensen tellen anders. Laat elkaar eerst zien hoe je telt.</translation>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
@@ -688,7 +688,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your gauge reads %1. Show it now.</source>
-        <translation>Je manometer staat op %1. Geef meteen teken.</translation>
+        <translation>Je manometer staat op %1. Geef meteen een teken.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

@@ -63,7 +63,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill your BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>Na superfície: encha o colete, mantenha a máscara.</translation>
+        <translation>Na superfície: encha o colete, máscara posta.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -233,7 +233,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>The jacket that lets you float or sink.</source>
-        <translation>O colete que o faz flutuar ou descer.</translation>
+        <translation>O colete com que flutua ou desce.</translation>
     </message>
     <message>
         <source>Move you with slow kicks.</source>
@@ -391,7 +391,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>not chosen yet</source>
         <extracomment>in place of a size</extracomment>
-        <translation>por escolher</translation>
+        <translation>a escolher</translation>
     </message>
     <message>
         <source>Try it all on. Does it pinch, leak or feel loose? Say so.</source>
@@ -762,7 +762,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Any of these? Call for help now. Ask your instructor for the number.</source>
-        <translation>Algum destes sinais? Ligue já a pedir ajuda. Peça o número ao instrutor.</translation>
+        <translation>Algum destes sinais? Ligue já para pedir ajuda. Peça o número ao instrutor.</translation>
     </message>
     <message>
         <source>Say that you have been diving. Do not wait.</source>
@@ -938,7 +938,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Cut across your throat with a flat hand.</source>
-        <translation>Passe a mão espalmada pela garganta, como a cortar.</translation>
+        <translation>Passe a mão espalmada pela garganta, como se cortasse.</translation>
     </message>
     <message>
         <source>Move your fingers to your mouth and away.</source>
