@@ -53,7 +53,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Stay in arm’s reach. Lost? Look 1 minute, then go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>ابقوا على بُعد ذراع. ضعتم؟ ابحثوا دقيقة واحدة، ثم اصعدوا ببطء.</translation>
+        <translation>ابقوا قرب المدرّب على مدّ الذراع. ضعتم؟ ابحثوا دقيقة واحدة، ثم اصعدوا ببطء.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -78,7 +78,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, short of breath?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48 ساعة: خدر، دوار، تعب شديد، ألم في المفاصل، ضيق نفَس؟</translation>
+        <translation>خلال 48 ساعة: خدر، دوار، تعب شديد، ألم مفاصل، ضيق نفَس؟</translation>
     </message>
     <message>
         <source>Call</source>
@@ -189,7 +189,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that you can breathe from the spare if yours runs low.</source>
-        <translation>كي تتنفّسوا من الاحتياطية إن قلّ هواؤكم.</translation>
+        <translation>كي تتنفّسوا من القطعة الاحتياطية إن قلّ هواؤكم.</translation>
     </message>
     <message>
         <source>So that you can rest with your head above the water.</source>
@@ -569,7 +569,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Do not force it. Go up a bit first.</source>
         <extracomment>to clear the ears</extracomment>
-        <translation>لا تجبروها. اصعدوا قليلًا أولًا.</translation>
+        <translation>لا تعادلوا بالقوة. اصعدوا قليلًا أولًا.</translation>
     </message>
     <message>
         <source>Ears hurt? Stop, show it, go up a bit. Then try once more.</source>
@@ -758,11 +758,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Any of these? Call now: %1</source>
-        <translation>أيّ من هذه؟ اتصلوا فورًا: %1</translation>
+        <translation>أيّ من هذه الأعراض؟ اتصلوا فورًا: %1</translation>
     </message>
     <message>
         <source>Any of these? Call for help now. Ask your instructor for the number.</source>
-        <translation>أيّ من هذه؟ اطلبوا النجدة فورًا. اسألوا المدرّب عن الرقم.</translation>
+        <translation>أيّ من هذه الأعراض؟ اطلبوا النجدة فورًا. اسألوا المدرّب عن الرقم.</translation>
     </message>
     <message>
         <source>Say that you have been diving. Do not wait.</source>
@@ -826,7 +826,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>How much air?</source>
-        <translation>كم بقي هواء؟</translation>
+        <translation>كم بقي من هواء؟</translation>
     </message>
     <message>
         <source>OK, at the top</source>
