@@ -63,7 +63,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill your BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>水面では：BCDに空気を入れ、マスクは着けたまま。</translation>
+        <translation>水面では、BCDに空気を入れ、マスクは着けたまま。</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -327,7 +327,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
-        <translation>計画の補助です。判断はインストラクターが行います。</translation>
+        <translation>計画の補助です。判断はインストラクターがします。</translation>
     </message>
     <message>
         <source>No guests yet.</source>
@@ -515,7 +515,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Pinch your nose. Blow softly. Never blow hard.</source>
-        <translation>鼻をつまみ、そっと息を吹きます。絶対に強く吹かないでください。</translation>
+        <translation>鼻をつまみ、そっと息を送ります。絶対に強く送らないでください。</translation>
     </message>
     <message>
         <source>Try it: go down. What if you do not clear?</source>
@@ -766,7 +766,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Say that you have been diving. Do not wait.</source>
-        <translation>ダイビングをしたと伝えてください。待たないでください。</translation>
+        <translation>ダイビングをしたと伝えてください。待っていてはいけません。</translation>
     </message>
     <message>
         <source>OK</source>
@@ -914,7 +914,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Rock a flat hand, then point at what is wrong.</source>
-        <translation>平手を左右に揺らし、おかしい所を指さします。</translation>
+        <translation>開いた手を左右に傾けて揺らし、おかしい所を指さします。</translation>
     </message>
     <message>
         <source>Point at your ear.</source>
@@ -938,7 +938,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Cut across your throat with a flat hand.</source>
-        <translation>平手で、のどを横に切るように動かします。</translation>
+        <translation>開いた手で、のどを横に切るように動かします。</translation>
     </message>
     <message>
         <source>Move your fingers to your mouth and away.</source>
@@ -962,11 +962,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Slide a flat hand from side to side.</source>
-        <translation>平手を水平に左右へ動かします。</translation>
+        <translation>開いた手を水平に左右へ動かします。</translation>
     </message>
     <message>
         <source>Press a flat hand down, twice.</source>
-        <translation>平手を2回、下に押します。</translation>
+        <translation>開いた手を2回、下に押します。</translation>
     </message>
     <message>
         <source>Cross your arms and rub them.</source>
