@@ -63,7 +63,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill your BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>수면에서: BCD에 공기를 넣고, 마스크는 벗지 마세요.</translation>
+        <translation>수면에서는 BCD에 공기를 넣고 마스크를 벗지 마세요.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -78,7 +78,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, short of breath?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48시간 안에 감각 둔함, 어지러움, 심한 피로, 관절 통증, 숨참?</translation>
+        <translation>48시간 안에 감각 둔함, 어지러움, 심한 피로, 관절통, 숨 가쁨?</translation>
     </message>
     <message>
         <source>Call</source>
@@ -273,7 +273,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
-        <translation>한 번에 하나씩: %1은(는) %2예요.</translation>
+        <translation>한 번에 하나씩 보여 주세요: %1 = %2.</translation>
     </message>
     <message>
         <source>Fill a balloon at the top. Down it goes, and it shrinks.</source>
@@ -323,7 +323,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>No speaker has checked this text yet. Ask if it is not clear.</source>
         <extracomment>stands on every page whose language is a draft</extracomment>
-        <translation>이 글은 아직 한국어 사용자가 확인하지 않았어요. 잘 모르겠으면 물어보세요.</translation>
+        <translation>한국어를 쓰는 사람이 아직 확인하지 않은 글이에요. 잘 모르겠으면 물어보세요.</translation>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
@@ -442,7 +442,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>A breath held at %1 swells to %2 at the top.</source>
         <extracomment>%2 is a factor, as in ×1.8</extracomment>
-        <translation>%1에서 참은 숨은 수면에서 %2로 부풀어요.</translation>
+        <translation>%1에서 참은 숨은 수면에서 %2 크기로 부풀어요.</translation>
     </message>
     <message>
         <source>It can tear a lung.</source>
@@ -591,7 +591,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Show each figure with one hand. This is %1:</source>
         <extracomment>the figures of a number, one after another</extracomment>
-        <translation>숫자를 하나씩 한 손으로 보여 주세요. 이것은 %1이에요:</translation>
+        <translation>숫자를 하나씩 한 손으로 보여 주세요. 이것은 %1예요:</translation>
     </message>
     <message>
         <source>Not the same</source>
@@ -688,7 +688,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your gauge reads %1. Show it now.</source>
-        <translation>잔압계가 %1이에요. 바로 신호하세요.</translation>
+        <translation>잔압계가 %1예요. 바로 신호하세요.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>
@@ -701,7 +701,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You want to go up. That is fine.</source>
-        <translation>올라가고 싶어요. 괜찮아요.</translation>
+        <translation>올라가고 싶어요. 그래도 괜찮아요.</translation>
     </message>
     <message>
         <source>Your ears hurt or do not clear.</source>
@@ -786,11 +786,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Go up</source>
-        <translation>위로</translation>
+        <translation>올라가기</translation>
     </message>
     <message>
         <source>Go down</source>
-        <translation>아래로</translation>
+        <translation>내려가기</translation>
     </message>
     <message>
         <source>No air</source>
@@ -926,11 +926,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fist with the thumb up, moving up.</source>
-        <translation>주먹에서 엄지를 위로 세우고 위로 움직이세요.</translation>
+        <translation>주먹을 쥐고 엄지를 위로 세워 위로 움직이세요.</translation>
     </message>
     <message>
         <source>Fist with the thumb down, moving down.</source>
-        <translation>주먹에서 엄지를 아래로 내리고 아래로 움직이세요.</translation>
+        <translation>주먹을 쥐고 엄지를 아래로 내려 아래로 움직이세요.</translation>
     </message>
     <message>
         <source>Hold a fist at your chest.</source>
