@@ -43,7 +43,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>W górę: wstrzymany oddech rośnie, może rozerwać płuca.</translation>
+        <translation>Przy wynurzaniu wstrzymany oddech rośnie i może rozerwać płuca.</translation>
     </message>
     <message>
         <source>Clear your ears early, every %1. Pain? Stop, signal, go up %2.</source>
@@ -265,7 +265,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up means “go up”. It never means “good”. For “good”, make a ring.</source>
-        <translation>Kciuk w górę znaczy „w górę”. Nigdy nie znaczy „dobrze”. Na „dobrze” zrób kółko.</translation>
+        <translation>Kciuk w górę znaczy „płyń w górę”. Nigdy nie znaczy „dobrze”. Na „dobrze” zrób kółko.</translation>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
@@ -688,7 +688,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your gauge reads %1. Show it now.</source>
-        <translation>Twój manometr wskazuje %1. Pokaż to od razu.</translation>
+        <translation>Twój manometr wskazuje %1. Od razu daj znak.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>
@@ -738,11 +738,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>weak arms or legs</source>
-        <translation>słabe ręce lub nogi</translation>
+        <translation>osłabienie rąk lub nóg</translation>
     </message>
     <message>
         <source>dizzy, or odd sight</source>
-        <translation>zawroty głowy, dziwne widzenie</translation>
+        <translation>zawroty głowy, zaburzenia wzroku</translation>
     </message>
     <message>
         <source>very tired</source>
