@@ -53,7 +53,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Stay in arm’s reach. Lost? Look 1 minute, then go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Будьте на расстоянии руки. Потерялись? Ищите 1 минуту, затем медленно всплывайте.</translation>
+        <translation>Будьте не дальше вытянутой руки. Потерялись? Ищите 1 минуту, затем медленно всплывайте.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -265,11 +265,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up means “go up”. It never means “good”. For “good”, make a ring.</source>
-        <translation>Большой палец вверх — это «вверх». Это никогда не «хорошо». Для «хорошо» сделайте кольцо.</translation>
+        <translation>Большой палец вверх — это «всплывайте». Это никогда не «хорошо». Для «хорошо» сделайте кольцо.</translation>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
-        <translation>Некоторые считают по-другому. Сначала покажите друг другу свои числа.</translation>
+        <translation>Некоторые показывают числа по-другому. Сначала покажите друг другу свои.</translation>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
@@ -378,7 +378,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You may stop at any time. Just show it.</source>
-        <translation>Прекратить можно в любой момент. Просто покажите.</translation>
+        <translation>Прекратить можно в любой момент. Просто дайте знак.</translation>
     </message>
     <message>
         <source>Ask about all that is not clear.</source>
@@ -419,7 +419,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 the pressure at the top</source>
         <extracomment>%1 is a factor, as in ×1.8</extracomment>
-        <translation>%1 от давления наверху</translation>
+        <translation>%1 к давлению наверху</translation>
     </message>
     <message>
         <source>Balloon</source>
@@ -559,7 +559,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Locked: only going up helps</source>
         <extracomment>state of the ears: the tube to the ear is shut tight and does not open</extracomment>
-        <translation>Заперто: поможет только подъём</translation>
+        <translation>Заложило: поможет только подъём</translation>
     </message>
     <message>
         <source>Cleared. The drum is flat.</source>
@@ -573,7 +573,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Ears hurt? Stop, show it, go up a bit. Then try once more.</source>
-        <translation>Болят уши? Стоп, покажите, немного поднимитесь. Потом попробуйте ещё раз.</translation>
+        <translation>Болят уши? Стоп, дайте знак, немного поднимитесь. Потом попробуйте ещё раз.</translation>
     </message>
     <message>
         <source>clear here</source>
@@ -688,7 +688,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your gauge reads %1. Show it now.</source>
-        <translation>На манометре %1. Покажите это сразу.</translation>
+        <translation>На манометре %1. Сразу дайте знак.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>
@@ -713,7 +713,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your instructor shows: go up.</source>
-        <translation>Инструктор показывает: вверх.</translation>
+        <translation>Инструктор показывает: наверх.</translation>
     </message>
     <message>
         <source>You see none of us. Look for one minute, then go up slowly.</source>
@@ -786,7 +786,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Go up</source>
-        <translation>Вверх</translation>
+        <translation>Наверх</translation>
     </message>
     <message>
         <source>Go down</source>
