@@ -48,7 +48,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear your ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>每下潜%1，提早平衡耳压。疼？停下，打手势，上升%2。</translation>
+        <translation>尽早平衡耳压，每下潜%1一次。疼？停下，打手势，上升%2。</translation>
     </message>
     <message>
         <source>Stay in arm’s reach. Lost? Look 1 minute, then go up slowly.</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>仅辅助计划。由教练决定。</translation>
+        <translation>仅供计划参考。由教练决定。</translation>
     </message>
     <message>
         <source>bar</source>
@@ -181,7 +181,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that going down never hurts.</source>
-        <translation>为了下潜时绝不疼痛。</translation>
+        <translation>为了下潜时耳朵不疼。</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
@@ -249,7 +249,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Help you to sink. They can be dropped.</source>
-        <translation>帮您下沉。可以丢掉。</translation>
+        <translation>帮您下沉。可以抛掉。</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -323,11 +323,11 @@ label before the instructor’s name</extracomment>
     <message>
         <source>No speaker has checked this text yet. Ask if it is not clear.</source>
         <extracomment>stands on every page whose language is a draft</extracomment>
-        <translation>此文字尚未由说中文的人核对。不清楚请问。</translation>
+        <translation>此文字尚未由说中文的人核对。不清楚请提问。</translation>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
-        <translation>仅辅助计划。以教练的决定为准。</translation>
+        <translation>仅供计划参考。由教练决定。</translation>
     </message>
     <message>
         <source>No guests yet.</source>
@@ -382,7 +382,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Ask about all that is not clear.</source>
-        <translation>不清楚的都请问。</translation>
+        <translation>不清楚的请尽管问。</translation>
     </message>
     <message>
         <source>Your kit</source>
@@ -672,7 +672,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Ask your instructor what we try today.</source>
-        <translation>请问教练今天练什么。</translation>
+        <translation>请向教练询问今天练什么。</translation>
     </message>
     <message>
         <source>When we go up</source>
@@ -693,7 +693,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Your air is low. Ask which number to look for.</source>
         <extracomment>the number on the gauge</extracomment>
-        <translation>空气不足。请问要注意哪个数字。</translation>
+        <translation>空气不足。请问清教练要看哪个数字。</translation>
     </message>
     <message>
         <source>The time is up: %1.</source>
@@ -854,7 +854,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Go up: the dive is over. It never means “good”.</source>
-        <translation>上升：潜水结束。绝不表示“好”。</translation>
+        <translation>上升：潜水结束。这个手势绝不表示“好”。</translation>
     </message>
     <message>
         <source>Go down.</source>
