@@ -615,7 +615,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Start</source>
         <extracomment>a button</extracomment>
-        <translation>ابدأوا</translation>
+        <translation>ابدؤوا</translation>
     </message>
     <message>
         <source>Start over</source>
