@@ -8,51 +8,66 @@ namespace leadline {
 QString card_word(CardWord word, const GuestTongue& tongue) {
     switch (word) {
         case CardWord::meet:
+            //: Card, before day and time: "Meet Sat 4 July, 09:30".
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Meet"));
         case CardWord::with:
+            //: Card, before the instructor's name: "With Ana".
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "With"));
-        case CardWord::at:
-            return tongue.say(QT_TRANSLATE_NOOP("Guest", "At"));
         case CardWord::low_on_air:
+            //: Card, above the pressure in large type; the name of a hand signal as well.
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Low on air"));
         case CardWord::signal_at_once:
+            //: Card, below that pressure: show the hand signal at once. Two or three short words.
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "signal now"));
         case CardWord::deepest:
+            //: Card, above a depth in large type: the deepest point of the dive. One short word.
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Deepest"));
         case CardWord::time:
+            //: Card, above minutes in large type: how long the dive is. One short word.
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Time"));
         case CardWord::never_hold_breath:
+            //: Card, the largest words: the one rule. Keep it short.
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Never hold your breath"));
         case CardWord::breath_reason:
+            //: Card, below that rule. Beside it stands by how much the air swells: "×1.8".
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "Held air swells on the way up. It can tear a lung."));
+                "Guest", "Going up, held air swells: lungs can tear."));
         case CardWord::ears:
+            //: Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest",
-                "Clear your ears every %1, before they hurt. Pain? Stop, signal, go up %2."));
+                "Guest", "Clear your ears early, every %1. Pain? Stop, signal, go up %2."));
         case CardWord::stay_close:
+            //: Card: so close to the instructor that an arm reaches. When apart: look around.
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "Stay in reach. Lost? Look for one minute, then go up slowly."));
+                "Guest", "Stay in arm’s reach. Lost? Look 1 minute, then go up slowly."));
         case CardWord::no_shame:
+            //: Card: whoever does not feel well gives a signal, and may end the dive.
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "Cold, scared, tired? Signal. It is fine to stop."));
+                "Guest", "Cold, scared, tired? Signal. Stopping is fine."));
         case CardWord::at_the_top:
+            //: Card: back at the surface.
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "At the top: fill your BCD, mask on."));
         case CardWord::not_good:
+            //: Card, under the picture of a raised thumb, which means "go up": never "good".
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "not “good”"));
         case CardWord::no_flying:
+            //: Card, after the dive. %1: a number of hours.
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "No flights, no mountain roads for %1 h."));
+                "Guest", "%1 h: no flights, no mountain roads."));
         case CardWord::watch_for:
+            //: Card, after the dive: whoever feels this within 48 hours calls the number beside it.
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "48 h: numb, dizzy, very tired, sore joints, short of breath?"));
+                "Guest", "48 h: numb, dizzy, very tired, joint pain, short of breath?"));
         case CardWord::call:
+            //: Card, before the emergency number.
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Call"));
         case CardWord::understood:
+            //: Card, beside a box that the guest ticks.
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Understood"));
         case CardWord::standing:
+            //: Card, small: what the card is, and who decides.
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "A planning aid. Your instructor decides."));
+                "Guest", "Planning aid. Your instructor decides."));
         case CardWord::bar:
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "bar"));
         case CardWord::psi:

@@ -12,7 +12,6 @@ namespace leadline {
 enum class CardWord {
     meet,             ///< before day and time
     with,             ///< before the instructor's name
-    at,               ///< before the meeting place
     low_on_air,       ///< above the pressure
     signal_at_once,   ///< below it
     deepest,
