@@ -91,10 +91,10 @@ int run_cards(const CommandOptions& options, Console console) {
     const Result<int> written =
         write_cards_pdf(options.output, selection.cards,
                         options.letter ? CardSize::quarter_letter : CardSize::a6_on_a4,
-                        QString::fromStdString(session.title));
+                        card_document(session, selection.cards));
     if (!written) return refuse(written.error(), options, console);
     console.out << tr("Cards: %1. Pages: %2. Written to %3")
-                       .arg(selection.cards.size())
+                       .arg(selection.guests())
                        .arg(*written)
                        .arg(options.output)
                 << Qt::endl;

@@ -180,7 +180,7 @@ void BriefingTab::refresh() {
                                  : tr("No card to show: every ticked guest has a stop, or none is "
                                       "ticked."));
     preview_->show_pages(card_pages(selection.cards, size()));
-    const auto count = selection.cards.size();
+    const int count = selection.guests();
     QString text = count == 1 ? tr("1 card") : tr("%1 cards").arg(count);
     if (!selection.blocked.empty()) {
         text += QStringLiteral(" · ") + tr("%1 refused: a stop stands")

@@ -8,17 +8,34 @@
 
 namespace leadline {
 
-/// Four cards to a sheet, upright: A6 (105 x 148 mm, ISO 216) on A4, which leaves 1 mm uncut at the
-/// foot, or quarters of Letter (107.95 x 139.7 mm).
-enum class CardSize { a6_on_a4, quarter_letter };
+/// How large the cards are, and how they lie on the paper. A larger card is for weaker eyes: its type
+/// and pictures are larger, not more.
+enum class CardSize {
+    a6_on_a4,        ///< four on A4: 105 x 148 mm, which leaves 1 mm uncut at the foot
+    quarter_letter,  ///< four on Letter: 4.25 x 5.5 in
+    a6,              ///< one on A6
+    a5_on_a4,        ///< two on A4, lying
+    half_letter,     ///< two on Letter, lying: 5.5 x 8.5 in
+    a5,              ///< one on A5
+    a4,
+    letter,
+};
 
-inline constexpr int cards_on_page = 4;
+/// All there are, in the order in which they are offered.
+std::vector<CardSize> card_sizes();
 
 Paper paper_of(CardSize size);
+/// Whether the paper lies on its long side.
+bool is_landscape(CardSize size);
+/// Of one card [mm].
 QSizeF card_size(CardSize size);
+int cards_on_page(CardSize size);
 
-/// The cards, four to a page in the order given; the last page may hold fewer. Marks for cutting
-/// stand where the cuts cross and at the edge of the paper, so that no line is left on a cut card.
+/// The cards in the order given, as many to a page as fit; the last page may hold fewer. Marks for
+/// cutting stand where the cuts cross and at the edge of the paper, so that no line is left on a cut
+/// card. The two faces of a card lie side by side in one row, with marks for folding in place of those
+/// for cutting; where one place of a row would stay empty for it, the next single card takes it. On
+/// paper that holds one card each face is a page.
 std::vector<Page> card_pages(const std::vector<CardContent>& cards, CardSize size);
 
 }  // namespace leadline

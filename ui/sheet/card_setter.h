@@ -9,12 +9,16 @@
 
 namespace leadline {
 
-/// Sets one card into its frame on the page. Every item stays within the frame.
+/// Sets one face of a card into its frame on the page. Every item stays within the frame.
 ///
-/// From the top: who and where; kit; the big figures; the one rule; what to do, with the hand
-/// signals beside it; afterwards and whom to call. Who and figures have fixed heights; what to do
-/// takes what is left and sets its type as large as that allows. Advice and figures are never cut;
-/// where long names and numbers leave too little room, everything moves closer together.
-void set_card(const CardContent& card, const QRectF& frame, TypeSetter& setter, Page& page);
+/// From the top: who and where; kit as pictures; the big figures; the one rule, largest; what to do;
+/// the hand signals; afterwards, whom to call and the QR code. What to do and the signals take what is
+/// left and are as large as that allows. Fixed words and figures are never cut; where long names,
+/// numbers or languages leave too little room, everything moves closer together. A card larger than A6
+/// is the same made larger, type and pictures too. For a language that runs from right to left the
+/// card is mirrored, its pictures are not.
+///
+/// @returns whether all fixed words found room
+bool set_card(const CardContent& card, const QRectF& frame, TypeSetter& setter, Page& page);
 
 }  // namespace leadline

@@ -27,7 +27,7 @@ public:
         if (preview_.pages_.empty()) {
             setFixedSize(preview_.viewport()->size());
         } else {
-            const QSizeF paper = paper_size(page().paper) * value;
+            const QSizeF paper = page_size(page()) * value;
             setFixedSize(paper.toSize() + QSize(2 * margin, 2 * margin));
         }
         update();
@@ -44,7 +44,7 @@ protected:
             return;
         }
         const QRectF paper(QPointF(margin, margin),
-                           paper_size(page().paper) * pixels_per_mm_);
+                           page_size(page()) * pixels_per_mm_);
         painter.fillRect(paper, Qt::white);  // paper is white in the dark look too
         painter.setPen(inks(palette()).rule);
         painter.drawRect(paper);
@@ -104,7 +104,7 @@ void PagePreview::fit() {
     }
     double scale = logicalDpiX() / millimeters_per_inch;
     if (!real_size_) {
-        const QSizeF paper = paper_size(pages_[static_cast<std::size_t>(current_)].paper);
+        const QSizeF paper = page_size(pages_[static_cast<std::size_t>(current_)]);
         const QSizeF room = viewport()->size() - QSize(2 * margin, 2 * margin);
         scale = std::max(0.5, std::min(room.width() / paper.width(),
                                        room.height() / paper.height()));

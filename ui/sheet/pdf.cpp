@@ -1,13 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sheet/pdf.h"
 
+#include <QBuffer>
 #include <QMarginsF>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QSaveFile>
+#include <algorithm>
+#include <map>
 
+#include "ui/sheet/pdf_finish.h"
 #include "ui/sheet/sheet_painter.h"
 
 namespace leadline {
@@ -16,33 +20,50 @@ namespace {
 constexpr int dots_per_inch = 1200;
 constexpr double dots_per_mm = dots_per_inch / 25.4;
 
-QPageLayout page_layout(Paper paper) {
-    const QPageSize size(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter);
-    return QPageLayout(size, QPageLayout::Portrait, QMarginsF(0, 0, 0, 0));
+QPageSize::PageSizeId size_id(Paper paper) {
+    switch (paper) {
+        case Paper::a4: return QPageSize::A4;
+        case Paper::letter: return QPageSize::Letter;
+        case Paper::a5: return QPageSize::A5;
+        case Paper::a6: return QPageSize::A6;
+    }
+    return QPageSize::A4;
+}
+
+QPageLayout page_layout(const Page& page) {
+    return QPageLayout(QPageSize(size_id(page.paper)),
+                       page.landscape ? QPageLayout::Landscape : QPageLayout::Portrait,
+                       QMarginsF(0, 0, 0, 0));
 }
 
 Error unwritable(const QString& path, const QString& reason) {
     return {ErrorCode::file_unwritable, path.toStdString(), reason.toStdString(), {}};
 }
 
-/// Draws the pages; false when the painter could not begin or go on.
-bool draw_pages(QPdfWriter& writer, const std::vector<Page>& pages) {
+/// The pages without their pictures; empty when the painter could not begin or go on.
+QByteArray drawn_pages(const std::vector<Page>& pages) {
+    QByteArray bytes;
+    QBuffer buffer(&bytes);
+    if (!buffer.open(QIODevice::WriteOnly)) return {};
+    QPdfWriter writer(&buffer);
+    writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
+    writer.setResolution(dots_per_inch);
+    writer.setPageLayout(page_layout(pages.front()));
     QPainter painter;
-    if (!painter.begin(&writer)) return false;
+    if (!painter.begin(&writer)) return {};
     SheetPainter sheets;
     for (std::size_t i = 0; i < pages.size(); ++i) {
-        if (i > 0 && !(writer.setPageLayout(page_layout(pages[i].paper)) && writer.newPage())) {
-            return false;
-        }
-        sheets.paint(painter, pages[i], dots_per_mm);
+        if (i > 0 && !(writer.setPageLayout(page_layout(pages[i])) && writer.newPage())) return {};
+        sheets.paint(painter, pages[i], dots_per_mm, false);
     }
-    return painter.end();
+    if (!painter.end()) return {};
+    return bytes;
 }
 
 }  // namespace
 
 Result<int> write_pages_pdf(const QString& path, const std::vector<Page>& pages,
-                            const QString& title, FileAccess access) {
+                            const PdfInfo& info, FileAccess access) {
     if (pages.empty()) return Error{ErrorCode::bad_count, "pages", "0", "1 or more"};
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) return unwritable(path, file.errorString());
@@ -52,25 +73,47 @@ Result<int> write_pages_pdf(const QString& path, const std::vector<Page>& pages,
         file.cancelWriting();
         return unwritable(path, file.errorString());
     }
-    {
-        QPdfWriter writer(&file);
-        writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
-        writer.setTitle(title);
-        writer.setCreator(QStringLiteral("Leadline"));
-        writer.setResolution(dots_per_inch);
-        writer.setPageLayout(page_layout(pages.front().paper));
-        if (!draw_pages(writer, pages)) {
-            file.cancelWriting();
-            return unwritable(path, file.errorString());
-        }
+    const Result<QByteArray> bytes = finished_pdf(drawn_pages(pages), pages, info);
+    if (!bytes) {
+        file.cancelWriting();
+        return unwritable(path, QString::fromStdString(bytes.error().found));
+    }
+    if (file.write(*bytes) != bytes->size()) {
+        const QString reason = file.errorString();
+        file.cancelWriting();
+        return unwritable(path, reason);
     }
     if (!file.commit()) return unwritable(path, file.errorString());
     return static_cast<int>(pages.size());
 }
 
+Result<int> write_pages_pdf(const QString& path, const std::vector<Page>& pages,
+                            const QString& title, FileAccess access) {
+    return write_pages_pdf(path, pages, PdfInfo{title, {}, {}}, access);
+}
+
+Result<int> write_cards_pdf(const QString& path, const std::vector<CardContent>& cards,
+                            CardSize size, const PdfInfo& info) {
+    return write_pages_pdf(path, card_pages(cards, size), info);
+}
+
 Result<int> write_cards_pdf(const QString& path, const std::vector<CardContent>& cards,
                             CardSize size, const QString& title) {
-    return write_pages_pdf(path, card_pages(cards, size), title);
+    return write_cards_pdf(path, cards, size, PdfInfo{title, {}, {}});
+}
+
+PdfInfo card_document(const Session& session, const std::vector<CardContent>& cards) {
+    PdfInfo info;
+    info.title = QString::fromStdString(session.title).simplified();
+    const StaffMember* leader = find_staff(session, session.leader);
+    if (leader != nullptr) info.author = QString::fromStdString(leader->name).simplified();
+    std::map<std::string, int> faces;
+    for (const CardContent& card : cards) ++faces[card.language];
+    std::vector<std::pair<std::string, int>> most(faces.begin(), faces.end());
+    std::stable_sort(most.begin(), most.end(),
+                     [](const auto& a, const auto& b) { return a.second > b.second; });
+    for (const auto& [tag, count] : most) info.languages << QString::fromStdString(tag);
+    return info;
 }
 
 }  // namespace leadline

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 #include <vector>
 
 #include "core/files/text_file.h"
@@ -11,18 +12,32 @@
 
 namespace leadline {
 
+/// What a document says about itself, to readers of its file and to screen readers.
+struct PdfInfo {
+    QString title;
+    QString author;         ///< who answers for it; may be empty
+    QStringList languages;  ///< BCP 47 tags, that of most pages first; empty: English
+};
+
 /// Writes laid-out pages as PDF/A-1b with the fonts inside. The file appears whole or not at all: it
 /// is written beside its place and renamed once it is complete; an older file stays until then.
 ///
-/// @param title  of the document, shown by readers
 /// @param access  who may read the file
 /// @returns the number of pages; file_unwritable with the system's reason, or bad_count where there
 ///          is nothing to write
+Result<int> write_pages_pdf(const QString& path, const std::vector<Page>& pages,
+                            const PdfInfo& info, FileAccess access = FileAccess::usual);
+/// A document in English without an author.
 Result<int> write_pages_pdf(const QString& path, const std::vector<Page>& pages,
                             const QString& title, FileAccess access = FileAccess::usual);
 
 /// Lays out cards and writes them likewise.
 Result<int> write_cards_pdf(const QString& path, const std::vector<CardContent>& cards,
+                            CardSize size, const PdfInfo& info);
+Result<int> write_cards_pdf(const QString& path, const std::vector<CardContent>& cards,
                             CardSize size, const QString& title);
+
+/// The document of a session's cards: its title, who leads, the languages of the faces.
+PdfInfo card_document(const Session& session, const std::vector<CardContent>& cards);
 
 }  // namespace leadline

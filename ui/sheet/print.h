@@ -18,7 +18,8 @@ struct PrintOutcome {
     int pages = 0;
 };
 
-/// Prints laid-out pages in their real size, with the painter of the preview.
+/// Prints laid-out pages in their real size, with the painter of the preview. Pages that lie are
+/// turned.
 /// @param printer  prepared with prepare_printer(); its resolution may be any
 PrintOutcome print_pages(QPrinter& printer, const std::vector<Page>& pages);
 

@@ -2,6 +2,7 @@
 #include "ui/sheet/sheet_painter.h"
 
 #include <QPainter>
+#include <QPainterPath>
 #include <QPen>
 #include <QSvgRenderer>
 #include <QTextLayout>
@@ -31,11 +32,15 @@ QRectF in_units(const QRectF& rect) {
 SheetPainter::SheetPainter() = default;
 SheetPainter::~SheetPainter() = default;
 
-void SheetPainter::paint(QPainter& painter, const Page& page, double pixels_per_mm) {
+void SheetPainter::paint(QPainter& painter, const Page& page, double pixels_per_mm,
+                         bool pictures) {
     painter.save();
     painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);
     painter.scale(pixels_per_mm / units_per_mm, pixels_per_mm / units_per_mm);
     for (const SheetItem& item : page.items) {
+        const bool picture =
+            std::holds_alternative<PictureItem>(item) || std::holds_alternative<QrItem>(item);
+        if (picture && !pictures) continue;
         std::visit([&](const auto& one) { draw(painter, one); }, item);
     }
     painter.restore();
@@ -44,11 +49,12 @@ void SheetPainter::paint(QPainter& painter, const Page& page, double pixels_per_
 const QTextLayout& SheetPainter::shaped(const TextItem& item, const TextLine& line) {
     constexpr std::size_t most_kept = 5000;
     if (lines_.size() > most_kept) lines_.clear();
-    auto& layout = lines_[{line.text, item.points, item.bold, line.bold_letters}];
+    auto& layout = lines_[{line.text, item.points, item.bold, line.bold_letters, item.face.family,
+                          item.face.right_to_left}];
     if (layout != nullptr) return *layout;
     layout = std::make_unique<QTextLayout>(line.text);
     layout->setCacheEnabled(true);
-    apply_fonts(*layout, item.points, item.bold, line.bold_letters);
+    apply_fonts(*layout, item.points, item.bold, line.bold_letters, item.face);
     layout->beginLayout();
     layout->createLine().setLineWidth(endless_line);
     layout->endLayout();
@@ -87,6 +93,30 @@ void SheetPainter::draw(QPainter& painter, const PictureItem& item) {
     auto& renderer = pictures_[item.name];
     if (renderer == nullptr) renderer = std::make_unique<QSvgRenderer>(item.name);
     if (renderer->isValid()) renderer->render(&painter, in_units(item.rect));
+}
+
+void SheetPainter::draw(QPainter& painter, const QrItem& item) {
+    // One path of runs: fields that touch must not show a seam between them.
+    QPainterPath path;
+    path.setFillRule(Qt::WindingFill);
+    const QRectF rect = in_units(item.rect);
+    const double field = rect.width() / item.side;
+    for (int row = 0; row < item.side; ++row) {
+        int column = 0;
+        while (column < item.side) {
+            const auto dark = [&](int at) { return item.fields[row * item.side + at] != 0; };
+            int end = column + 1;
+            while (end < item.side && dark(end) == dark(column)) ++end;
+            if (dark(column)) {
+                path.addRect(rect.left() + column * field, rect.top() + row * field,
+                             (end - column) * field, field);
+            }
+            column = end;
+        }
+    }
+    painter.setRenderHint(QPainter::Antialiasing, false);
+    painter.fillPath(path, Qt::black);
+    painter.setRenderHint(QPainter::Antialiasing, true);
 }
 
 }  // namespace leadline

@@ -27,15 +27,17 @@ public:
     /// Draws a page with its top left corner at the painter's origin. The paper itself is not
     /// painted.
     /// @param pixels_per_mm  units of the painter to a millimetre, > 0
-    void paint(QPainter& painter, const Page& page, double pixels_per_mm);
+    /// @param pictures  whether pictures and QR codes are drawn; the PDF puts them in by itself
+    void paint(QPainter& painter, const Page& page, double pixels_per_mm, bool pictures = true);
 
 private:
     void draw(QPainter& painter, const TextItem& item);
     void draw(QPainter& painter, const LineItem& item);
     void draw(QPainter& painter, const RectItem& item);
     void draw(QPainter& painter, const PictureItem& item);
-    /// Text, size, bold, letters that are bold.
-    using LineKey = std::tuple<QString, double, bool, int>;
+    void draw(QPainter& painter, const QrItem& item);
+    /// Text, size, bold, letters that are bold, family, whether it runs from right to left.
+    using LineKey = std::tuple<QString, double, bool, int, QString, bool>;
     const QTextLayout& shaped(const TextItem& item, const TextLine& line);
     std::map<QString, std::unique_ptr<QSvgRenderer>> pictures_;
     std::map<LineKey, std::unique_ptr<QTextLayout>> lines_;

@@ -54,15 +54,15 @@ double offset_of(Align align, double room, double width) {
 
 }  // namespace
 
-QFont sheet_font(double points, bool bold) {
-    QFont font(QStringLiteral("Noto Sans"));
+QFont sheet_font(double points, bool bold, const Typeface& face) {
+    QFont font(face.family);
     font.setStyleHint(QFont::SansSerif);
     font.setPixelSize(static_cast<int>(std::lround(points * mm_per_point * units_per_mm)));
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setBold(bold);
     // A hair of spacing keeps letters from being joined (fi, fl): readers and searches find the
-    // words in the PDF.
-    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.5);
+    // words in the PDF. Scripts that run from right to left join theirs on purpose.
+    if (!face.right_to_left) font.setLetterSpacing(QFont::AbsoluteSpacing, 0.5);
     return font;
 }
 
@@ -76,36 +76,39 @@ Phrase phrase(const QString& head, const QString& text) {
     return {head + u' ' + text, static_cast<int>(head.size())};
 }
 
-void apply_fonts(QTextLayout& layout, double points, bool bold, int bold_letters) {
-    layout.setFont(sheet_font(points, bold));
+void apply_fonts(QTextLayout& layout, double points, bool bold, int bold_letters,
+                 const Typeface& face) {
+    layout.setFont(sheet_font(points, bold, face));
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     // Where a line starts is the layout's business, whichever way its letters run.
     option.setAlignment(Qt::AlignLeft | Qt::AlignAbsolute);
+    option.setTextDirection(face.right_to_left ? Qt::RightToLeft : Qt::LeftToRight);
     option.setUseDesignMetrics(true);
     layout.setTextOption(option);
     if (bold || bold_letters == 0) return;
     QTextLayout::FormatRange head;
     head.start = 0;
     head.length = bold_letters;
-    head.format.setFont(sheet_font(points, true));
+    head.format.setFont(sheet_font(points, true, face));
     layout.setFormats({head});
 }
 
 std::size_t TypeSetter::TaskHash::operator()(const Task& task) const {
-    return qHashMulti(0, task.text, task.width, task.points, task.bold_letters, task.bold);
+    return qHashMulti(0, task.text, task.width, task.points, task.bold_letters, task.bold,
+                      task.face.family);
 }
 
 const TypeSetter::Broken& TypeSetter::broken(const Phrase& phrase, double width, double points,
-                                             bool bold) {
-    Task task{phrase.text, width, points, phrase.bold_letters, bold};
+                                             bool bold, const Typeface& face) {
+    Task task{phrase.text, width, points, phrase.bold_letters, bold, face};
     const auto found = known_.find(task);
     if (found != known_.end()) return found->second;
     if (known_.size() > most_kept) known_.clear();
 
     Broken result;
     QTextLayout layout(phrase.text);
-    apply_fonts(layout, points, bold, phrase.bold_letters);
+    apply_fonts(layout, points, bold, phrase.bold_letters, face);
     QTextBoundaryFinder boundary(QTextBoundaryFinder::Line, phrase.text);
     layout.beginLayout();
     for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
@@ -123,7 +126,7 @@ const TypeSetter::Broken& TypeSetter::broken(const Phrase& phrase, double width,
 TypeSetter::Broken TypeSetter::cut(const Phrase& phrase, const QRectF& frame,
                                    const TextStyle& style) {
     const double width = frame.width();
-    Broken result = broken(phrase, width, style.least_points, style.bold);
+    Broken result = broken(phrase, width, style.least_points, style.bold, style.face);
     const double room =
         frame.height() + tolerance_mm - lines_height(1, style.least_points, style);
     const double pitch_mm = style.pitch * style.least_points * mm_per_point;
@@ -138,13 +141,13 @@ TypeSetter::Broken TypeSetter::cut(const Phrase& phrase, const QRectF& frame,
     while (from < phrase.text.size() && phrase.text[from].isSpace()) ++from;
     Phrase last = part_of(phrase, from, phrase.text.size() - from);
     const bool bold = style.bold || last.bold_letters > 0;
-    const QFontMetricsF metrics(sheet_font(style.least_points, bold));
+    const QFontMetricsF metrics(sheet_font(style.least_points, bold, style.face));
     last.text = metrics.elidedText(last.text, Qt::ElideRight, width * units_per_mm);
     last.bold_letters = std::min(last.bold_letters, static_cast<int>(last.text.size()));
     result.lines.resize(kept);
     result.widths.resize(kept);
     result.lines.back() = last;
-    result.widths.back() = this->width(last, style.least_points, style.bold);
+    result.widths.back() = this->width(last, style.least_points, style.bold, style.face);
     return result;
 }
 
@@ -157,7 +160,7 @@ bool TypeSetter::fits(const Broken& set, const QRectF& frame, double points,
 double TypeSetter::fitting_size(const Phrase& phrase, const QRectF& frame,
                                 const TextStyle& style) {
     const auto good = [&](double points) {
-        const Broken& set = broken(phrase, frame.width(), points, style.bold);
+        const Broken& set = broken(phrase, frame.width(), points, style.bold, style.face);
         return !set.inside_word && fits(set, frame, points, style);
     };
     if (style.points <= style.least_points || good(style.points)) return style.points;
@@ -180,11 +183,12 @@ TextItem TypeSetter::set(const Phrase& phrase, const QRectF& frame, const TextSt
     item.rect = frame;
     item.bold = style.bold;
     item.ink = style.ink;
+    item.face = style.face;
     item.points = style.points;
     if (phrase.text.isEmpty()) return item;
 
     item.points = fitting_size(phrase, frame, style);
-    const Broken& whole = broken(phrase, frame.width(), item.points, style.bold);
+    const Broken& whole = broken(phrase, frame.width(), item.points, style.bold, style.face);
     item.elided = !fits(whole, frame, item.points, style);
     const Broken set = item.elided ? cut(phrase, frame, style) : whole;
     const double size = item.points * mm_per_point;
@@ -198,7 +202,7 @@ TextItem TypeSetter::set(const Phrase& phrase, const QRectF& frame, const TextSt
     for (std::size_t i = 0; i < set.lines.size(); ++i) {
         item.lines.push_back({set.lines[i].text,
                               frame.left() + offset_of(style.align, frame.width(), set.widths[i]),
-                              baseline, set.lines[i].bold_letters});
+                              baseline, set.lines[i].bold_letters, set.widths[i]});
         baseline += style.pitch * size;
     }
     return item;
@@ -207,11 +211,17 @@ TextItem TypeSetter::set(const Phrase& phrase, const QRectF& frame, const TextSt
 double TypeSetter::height(const Phrase& phrase, double width, double points,
                           const TextStyle& style) {
     if (phrase.text.isEmpty()) return 0.0;
-    return lines_height(broken(phrase, width, points, style.bold).lines.size(), points, style);
+    return lines_height(broken(phrase, width, points, style.bold, style.face).lines.size(), points, style);
 }
 
-double TypeSetter::width(const Phrase& phrase, double points, bool bold) {
-    const Broken& one = broken(phrase, unbounded_mm, points, bold);
+TypeSetter::LineCount TypeSetter::lines(const Phrase& phrase, double width, double points,
+                                        const TextStyle& style) {
+    const Broken& set = broken(phrase, width, points, style.bold, style.face);
+    return {static_cast<int>(set.lines.size()), set.inside_word};
+}
+
+double TypeSetter::width(const Phrase& phrase, double points, bool bold, const Typeface& face) {
+    const Broken& one = broken(phrase, unbounded_mm, points, bold, face);
     return one.widths.empty() ? 0.0 : one.widths.front();
 }
 

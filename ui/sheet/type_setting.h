@@ -19,9 +19,9 @@ inline constexpr double units_per_mm = 100.0;
 /// A point of type, 1/72 in [mm].
 inline constexpr double mm_per_point = 25.4 / 72.0;
 
-/// The sheet's typeface at a size, in units of the grid. Noto Sans; where it is not installed, what
-/// the system puts in its place.
-QFont sheet_font(double points, bool bold);
+/// A typeface at a size, in units of the grid; where it is not installed, what the system puts in its
+/// place. Letters it lacks are taken from other fonts.
+QFont sheet_font(double points, bool bold, const Typeface& face = {});
 
 /// Text whose first letters may be bold: the word by which it is found.
 struct Phrase {
@@ -32,14 +32,15 @@ struct Phrase {
 Phrase phrase(const QString& head, const QString& text);
 
 /// Gives a text layout the fonts of a phrase. Both measuring and drawing go through here.
-void apply_fonts(QTextLayout& layout, double points, bool bold, int bold_letters);
+void apply_fonts(QTextLayout& layout, double points, bool bold, int bold_letters,
+                 const Typeface& face);
 
 enum class Align { left, centre, right };
 
 /// How a piece of text is to be set.
 struct TextStyle {
     double points = 8.0;        ///< wanted
-    double least_points = 7.0;  ///< shrinks to this before it is cut
+    double least_points = 8.0;  ///< shrinks to this before it is cut
     bool bold = false;
     Align align = Align::left;
     Ink ink = Ink::black;
@@ -47,6 +48,7 @@ struct TextStyle {
     double pitch = 1.22;  ///< from line to line, in sizes of the type
     bool middle = false;  ///< stands in the middle of the frame's height, not at its top
     bool digits = false;  ///< figures only: the frame leaves out room for accents and descenders
+    Typeface face{};
 };
 
 /// How far the first baseline lies below the top of a frame [mm].
@@ -65,8 +67,15 @@ public:
     /// Height that a phrase takes when broken at a width [mm].
     double height(const Phrase& phrase, double width, double points, const TextStyle& style);
 
+    /// Lines that a phrase takes when broken at a width, and whether a word was longer than a line.
+    struct LineCount {
+        int lines = 0;
+        bool inside_word = false;
+    };
+    LineCount lines(const Phrase& phrase, double width, double points, const TextStyle& style);
+
     /// Width of a phrase on one line [mm].
-    double width(const Phrase& phrase, double points, bool bold);
+    double width(const Phrase& phrase, double points, bool bold, const Typeface& face = {});
 
 private:
     struct Broken {
@@ -81,12 +90,14 @@ private:
         double points;
         int bold_letters;
         bool bold;
+        Typeface face;
         friend bool operator==(const Task&, const Task&) = default;
     };
     struct TaskHash {
         std::size_t operator()(const Task& task) const;
     };
-    const Broken& broken(const Phrase& phrase, double width, double points, bool bold);
+    const Broken& broken(const Phrase& phrase, double width, double points, bool bold,
+                         const Typeface& face);
     [[nodiscard]] bool fits(const Broken& set, const QRectF& frame, double points,
                             const TextStyle& style) const;
     /// The largest size, down from the wanted one, at which the phrase fits without a broken word;
