@@ -18,7 +18,10 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) { return QCoreApplication::translate("Commands", source); }
+/// Names the context of this file's texts to lupdate.
+class CommandTexts {
+    Q_DECLARE_TR_FUNCTIONS(Commands)
+};
 
 /// What every command starts from.
 struct Input {
@@ -80,12 +83,13 @@ int run_cards(const CommandOptions& options, Console console) {
     const Session& session = input->file.session;
     const CardSelection selection = select_cards(session, input->plan, options.units);
     for (const GuestId& blocked : selection.blocked) {
-        console.err << tr("No card for %1: a stop stands. \"leadline plan\" says which.")
+        console.err << CommandTexts::tr(
+                           "No card for %1: a stop stands. \"leadline plan\" says which.")
                            .arg(subject_name(blocked, session))
                     << Qt::endl;
     }
     if (selection.cards.empty()) {
-        console.err << tr("No cards were written.") << Qt::endl;
+        console.err << CommandTexts::tr("No cards were written.") << Qt::endl;
         return exit_stop;
     }
     const Result<int> written =
@@ -93,7 +97,7 @@ int run_cards(const CommandOptions& options, Console console) {
                         options.letter ? CardSize::quarter_letter : CardSize::a6_on_a4,
                         card_document(session, selection.cards));
     if (!written) return refuse(written.error(), options, console);
-    console.out << tr("Cards: %1. Pages: %2. Written to %3")
+    console.out << CommandTexts::tr("Cards: %1. Pages: %2. Written to %3")
                        .arg(selection.guests())
                        .arg(*written)
                        .arg(options.output)
@@ -121,7 +125,8 @@ int run_review(const CommandOptions& options, Console console) {
 }
 
 int run_without_display(const CommandOptions& options, Console console) {
-    console.err << tr("No display was found: showing the plan here and writing the cards.")
+    console.err << CommandTexts::tr(
+                       "No display was found: showing the plan here and writing the cards.")
                 << Qt::endl;
     const int planned = run_plan(options, console);
     if (planned == exit_bad_input) return planned;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QCoreApplication>
 #include <QGuiApplication>
 #include <QTextStream>
 #include <cstdio>
@@ -12,7 +13,10 @@ namespace {
 
 using namespace leadline;
 
-QString tr(const char* source) { return QCoreApplication::translate("Main", source); }
+/// Names the context of this file's texts to lupdate.
+class MainTexts {
+    Q_DECLARE_TR_FUNCTIONS(Main)
+};
 
 bool is_command(const QString& word) {
     return word == u"plan" || word == u"cards" || word == u"review";
@@ -42,34 +46,35 @@ struct Call {
 
 int misuse(const QString& message) {
     QTextStream(stderr) << message << QStringLiteral("\n")
-                        << tr("\"leadline --help\" shows how to call it.") << Qt::endl;
+                        << MainTexts::tr("\"leadline --help\" shows how to call it.") << Qt::endl;
     return exit_bad_input;
 }
 
 void describe(QCommandLineParser& parser) {
-    parser.setApplicationDescription(
-        tr("Plans a first, supervised scuba session, prints a card for every guest and reviews the "
-           "log.\n\n"
-           "  leadline [FILE]                        open the window\n"
-           "  leadline plan FILE [--json]            numbers and findings\n"
-           "  leadline cards FILE --output OUT.pdf   a card for every guest\n"
-           "  leadline review FILE [--json]          planned against actual\n\n"
-           "Exit codes: 0 done; 1 a stop stands; 2 bad input.\n"
-           "A planning aid: local law, the instructor and a physician come first."));
+    parser.setApplicationDescription(MainTexts::tr(
+        "Plans a first, supervised scuba session, prints a card for every guest and reviews the "
+        "log.\n\n"
+        "  leadline [FILE]                        open the window\n"
+        "  leadline plan FILE [--json]            numbers and findings\n"
+        "  leadline cards FILE --output OUT.pdf   a card for every guest\n"
+        "  leadline review FILE [--json]          planned against actual\n\n"
+        "Exit codes: 0 done; 1 a stop stands; 2 bad input.\n"
+        "A planning aid: local law, the instructor and a physician come first."));
     parser.addHelpOption();
     parser.addVersionOption();
-    parser.addPositionalArgument(QStringLiteral("FILE"), tr("Session file to open."),
+    parser.addPositionalArgument(QStringLiteral("FILE"), MainTexts::tr("Session file to open."),
                                  QStringLiteral("[plan|cards|review] [FILE]"));
     parser.addOptions({
-        {QStringLiteral("json"), tr("Write JSON; every key names its unit.")},
-        {QStringLiteral("output"), tr("Where the cards go."), QStringLiteral("PDF")},
-        {QStringLiteral("letter"), tr("Cards of a quarter Letter instead of A6.")},
-        {QStringLiteral("imperial"), tr("Feet, psi and degrees Fahrenheit.")},
-        {QStringLiteral("database"), tr("Records file to use instead of the default."),
+        {QStringLiteral("json"), MainTexts::tr("Write JSON; every key names its unit.")},
+        {QStringLiteral("output"), MainTexts::tr("Where the cards go."), QStringLiteral("PDF")},
+        {QStringLiteral("letter"), MainTexts::tr("Cards of a quarter Letter instead of A6.")},
+        {QStringLiteral("imperial"), MainTexts::tr("Feet, psi and degrees Fahrenheit.")},
+        {QStringLiteral("database"), MainTexts::tr("Records file to use instead of the default."),
          QStringLiteral("FILE")},
-        {QStringLiteral("pictures"), tr("Write a picture of every tab to a folder and quit."),
+        {QStringLiteral("pictures"),
+         MainTexts::tr("Write a picture of every tab to a folder and quit."),
          QStringLiteral("FOLDER")},
-        {QStringLiteral("dark"), tr("Start with the dark look.")},
+        {QStringLiteral("dark"), MainTexts::tr("Start with the dark look.")},
     });
 }
 
@@ -77,7 +82,8 @@ void describe(QCommandLineParser& parser) {
 QString interpret(const QCommandLineParser& parser, Call& call) {
     QStringList words = parser.positionalArguments();
     if (!words.isEmpty() && is_command(words.front())) call.command = words.takeFirst();
-    if (words.size() > 1) return tr("One file at a time: \"%1\" is too much.").arg(words[1]);
+    if (words.size() > 1)
+        return MainTexts::tr("One file at a time: \"%1\" is too much.").arg(words[1]);
     call.options.file = call.window.file = words.value(0);
     call.options.output = parser.value(QStringLiteral("output"));
     call.options.json = parser.isSet(QStringLiteral("json"));
@@ -88,10 +94,10 @@ QString interpret(const QCommandLineParser& parser, Call& call) {
     call.window.pictures = parser.value(QStringLiteral("pictures"));
     call.window.dark = parser.isSet(QStringLiteral("dark"));
     if (!call.command.isEmpty() && call.options.file.isEmpty()) {
-        return tr("\"%1\" needs a session file.").arg(call.command);
+        return MainTexts::tr("\"%1\" needs a session file.").arg(call.command);
     }
     if (call.command == u"cards" && call.options.output.isEmpty()) {
-        return tr("\"cards\" needs --output OUT.pdf.");
+        return MainTexts::tr("\"cards\" needs --output OUT.pdf.");
     }
     return {};
 }
@@ -127,7 +133,7 @@ int main(int argc, char** argv) {
     if (!call.command.isEmpty()) return run_command(call);
     if (!display && call.window.pictures.isEmpty()) {
         if (call.options.file.isEmpty()) {
-            return misuse(tr("No display was found, and no session file was named."));
+            return misuse(MainTexts::tr("No display was found, and no session file was named."));
         }
         return run_command(call);
     }

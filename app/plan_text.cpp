@@ -15,7 +15,10 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) { return QCoreApplication::translate("PlanText", source); }
+/// Names the context of this file's texts to lupdate.
+class PlanTexts {
+    Q_DECLARE_TR_FUNCTIONS(PlanText)
+};
 
 /// Rows of cells set in columns as wide as their widest cell.
 QString columns(const std::vector<QStringList>& rows) {
@@ -41,25 +44,29 @@ QString columns(const std::vector<QStringList>& rows) {
 QString name_of(const Session& session, const GuestId& id) { return subject_name(id, session); }
 
 QString minutes(const std::optional<Minutes>& time) {
-    return time ? leadline::text(*time, Rounding::down) : tr("over 240 min");
+    return time ? leadline::text(*time, Rounding::down) : PlanTexts::tr("over 240 min");
 }
 
 /// Who is likely first at the reserve, how sure the dive is, and the best that could be changed.
 QString forecast_text(const Session& session, const Plan& plan, const GroupForecast& forecast,
                       UnitSystem units) {
     QString text =
-        tr("%1: %2 is likely first at %3, after %4 (10 to 90 of 100 dives: %5 to %6). All last the "
-           "planned dive in %7 dives.")
+        PlanTexts::tr(
+            "%1: %2 is likely first at %3, after %4 (10 to 90 of 100 dives: %5 to %6). All last "
+            "the "
+            "planned dive in %7 dives.")
             .arg(subject_name(forecast.group, session), name_of(session, forecast.likely_first),
                  leadline::text(plan.limits.reserve, units, Rounding::up),
-                 minutes(forecast.first_at_reserve.middle), minutes(forecast.first_at_reserve.early),
-                 minutes(forecast.first_at_reserve.late), chance_text(forecast.completes)) +
+                 minutes(forecast.first_at_reserve.middle),
+                 minutes(forecast.first_at_reserve.early), minutes(forecast.first_at_reserve.late),
+                 chance_text(forecast.completes)) +
         u'\n';
     const auto best = std::find_if(plan.levers.begin(), plan.levers.end(), [&](const Lever& lever) {
         return lever.group == forecast.group;
     });
     if (best != plan.levers.end()) {
-        text += tr("    Would help most: %1\n").arg(words(*best, plan, session, units).sentence);
+        text += PlanTexts::tr("    Would help most: %1\n")
+                    .arg(words(*best, plan, session, units).sentence);
     }
     return text;
 }
@@ -71,7 +78,7 @@ QString groups_text(const Session& session, const Plan& plan, UnitSystem units) 
     }
     for (const GroupGas& group : plan.groups) {
         if (!group.instructor_minimum_gas) continue;
-        text += tr("%1: the instructor keeps at least %2.\n")
+        text += PlanTexts::tr("%1: the instructor keeps at least %2.\n")
                     .arg(subject_name(group.group, session),
                          leadline::text(*group.instructor_minimum_gas, units, Rounding::up));
     }
@@ -80,8 +87,10 @@ QString groups_text(const Session& session, const Plan& plan, UnitSystem units) 
 
 /// Warmth and lead, a row a guest.
 QString body_text(const Session& session, const Plan& plan, UnitSystem units) {
-    std::vector<QStringList> rows{{tr("Guest"), tr("Too cold after"), tr("from"),
-                                   tr("Lead to try first"), tr("from"), tr("to"), tr("carried")}};
+    std::vector<QStringList> rows{{PlanTexts::tr("Guest"), PlanTexts::tr("Too cold after"),
+                                   PlanTexts::tr("from"), PlanTexts::tr("Lead to try first"),
+                                   PlanTexts::tr("from"), PlanTexts::tr("to"),
+                                   PlanTexts::tr("carried")}};
     const QString none = QStringLiteral("-");
     for (std::size_t i = 0; i < plan.warmth.size(); ++i) {
         const GuestWarmth& warmth = plan.warmth[i];
@@ -100,16 +109,17 @@ QString body_text(const Session& session, const Plan& plan, UnitSystem units) {
 
 /// Staff: what the body carries, a row each.
 QString staff_text(const Session& session, const Plan& plan) {
-    std::vector<QStringList> rows{{tr("Staff"), tr("Dives today"), tr("Times up"),
-                                   tr("Days in a row"), tr("No-stop time left"),
-                                   tr("Before flying")}};
+    std::vector<QStringList> rows{{PlanTexts::tr("Staff"), PlanTexts::tr("Dives today"),
+                                   PlanTexts::tr("Times up"), PlanTexts::tr("Days in a row"),
+                                   PlanTexts::tr("No-stop time left"),
+                                   PlanTexts::tr("Before flying")}};
     for (const StaffExposure& exposure : plan.exposures) {
-        rows.push_back({subject_name(exposure.staff, session), QString::number(exposure.dives_today),
-                        QString::number(exposure.ascents_today),
-                        QString::number(exposure.days_in_a_row),
-                        exposure.no_stop_left ? leadline::text(*exposure.no_stop_left, Rounding::down)
-                                              : tr("over 24 h"),
-                        tr("%1 h").arg(std::ceil(exposure.no_fly.value()))});
+        rows.push_back(
+            {subject_name(exposure.staff, session), QString::number(exposure.dives_today),
+             QString::number(exposure.ascents_today), QString::number(exposure.days_in_a_row),
+             exposure.no_stop_left ? leadline::text(*exposure.no_stop_left, Rounding::down)
+                                   : PlanTexts::tr("over 24 h"),
+             PlanTexts::tr("%1 h").arg(std::ceil(exposure.no_fly.value()))});
     }
     return columns(rows);
 }
@@ -125,7 +135,7 @@ QString findings_text(const Session& session, const std::vector<Finding>& findin
                 QStringLiteral(": ") + said.what + u' ' + said.remedy + u'\n';
         if (!said.source.isEmpty()) text += QStringLiteral("    ") + said.source + u'\n';
         if (finding.overruled_because) {
-            text += tr("    Set aside because: %1\n")
+            text += PlanTexts::tr("    Set aside because: %1\n")
                         .arg(QString::fromStdString(*finding.overruled_because));
         }
     }
@@ -138,20 +148,22 @@ QString plan_text(const Session& session, const Plan& plan, UnitSystem units) {
                    leadline::text(session.date) + u' ' + leadline::text(session.dive_time) +
                    QStringLiteral(", ") + QString::fromStdString(session.site.name) +
                    QStringLiteral("\n\n");
-    text += tr("Readiness: %1 stop, %2 care, %3 note, %4 set aside\n")
+    text += PlanTexts::tr("Readiness: %1 stop, %2 care, %3 note, %4 set aside\n")
                 .arg(plan.readiness.stops)
                 .arg(plan.readiness.cautions)
                 .arg(plan.readiness.notes)
                 .arg(plan.readiness.overruled);
-    text += tr("Deepest %1, %2 there (surface %3); planned %4\n\n")
-                .arg(leadline::text(place.deepest, units),
-                     leadline::text(place.bottom_pressure, units),
-                     leadline::text(place.surface_pressure, units),
-                     leadline::text(duration(session.profile)));
+    text +=
+        PlanTexts::tr("Deepest %1, %2 there (surface %3); planned %4\n\n")
+            .arg(leadline::text(place.deepest, units), leadline::text(place.bottom_pressure, units),
+                 leadline::text(place.surface_pressure, units),
+                 leadline::text(duration(session.profile)));
     text += groups_text(session, plan, units) + u'\n';
 
-    std::vector<QStringList> rows{{tr("Guest"), tr("RMV"), tr("Start"), tr("Turn"), tr("Leave"),
-                                   tr("Signal"), tr("End"), tr("Reserve after")}};
+    std::vector<QStringList> rows{{PlanTexts::tr("Guest"), PlanTexts::tr("RMV"),
+                                   PlanTexts::tr("Start"), PlanTexts::tr("Turn"),
+                                   PlanTexts::tr("Leave"), PlanTexts::tr("Signal"),
+                                   PlanTexts::tr("End"), PlanTexts::tr("Reserve after")}};
     for (const GuestGas& gas : plan.guests) {
         const QString none = QStringLiteral("-");
         const auto pressure = [&](Bars value, Rounding rounding) {
@@ -169,15 +181,18 @@ QString plan_text(const Session& session, const Plan& plan, UnitSystem units) {
     }
     text += columns(rows) + u'\n' + body_text(session, plan, units) + u'\n' +
             staff_text(session, plan) + u'\n' + findings_text(session, plan.findings, units);
-    text += tr("\nEstimates for planning, on the side of more air used. The gauge, the guest's "
-               "signal, shivering and the instructor decide. Lead: check at the surface. Staff: the "
-               "diver's own computer and a physician prevail.\n");
+    text += PlanTexts::tr(
+        "\nEstimates for planning, on the side of more air used. The gauge, the guest's "
+        "signal, shivering and the instructor decide. Lead: check at the surface. Staff: the "
+        "diver's own computer and a physician prevail.\n");
     return text;
 }
 
 QString review_text(const Session& session, const Review& review, UnitSystem units) {
-    std::vector<QStringList> rows{{tr("Guest"), tr("Time"), tr("Deepest"), tr("End"),
-                                   tr("Planned end"), tr("RMV planned"), tr("RMV actual")}};
+    std::vector<QStringList> rows{{PlanTexts::tr("Guest"), PlanTexts::tr("Time"),
+                                   PlanTexts::tr("Deepest"), PlanTexts::tr("End"),
+                                   PlanTexts::tr("Planned end"), PlanTexts::tr("RMV planned"),
+                                   PlanTexts::tr("RMV actual")}};
     for (const DiverReview& diver : review.divers) {
         rows.push_back(
             {name_of(session, diver.guest), leadline::text(diver.duration),

@@ -14,7 +14,10 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) { return QCoreApplication::translate("LogEdits", source); }
+/// Names the context of this file's texts to lupdate.
+class LogEditTexts {
+    Q_DECLARE_TR_FUNCTIONS(LogEdits)
+};
 
 std::set<StaffId> staff_in_water(const Session& session) {
     std::set<StaffId> staff;
@@ -79,7 +82,7 @@ Result<Done> load_log(SessionDocument& document, const QString& path) {
     if (!file->log) return Error{ErrorCode::missing_field, "/", "log", ""};
     if (const Result<Done> same = check_same_session(*file, document.session()); !same) return same;
     const DiveLog log = *file->log;
-    return document.edit_log(tr("Open a log"),
+    return document.edit_log(LogEditTexts::tr("Open a log"),
                              [&](std::optional<DiveLog>& current) { current = log; });
 }
 
@@ -87,17 +90,19 @@ int use_as_measured(SessionDocument& document, const std::vector<GuestId>& guest
     if (!document.review()) return 0;
     int changed = 0;
     const Review review = *document.review();
-    const Result<Done> done = document.edit(tr("Use measured breathing"), [&](Session& session) {
-        for (const DiverReview& diver : review.divers) {
-            Guest* guest = find_guest(session, diver.guest);
-            const bool wanted = std::find(guests.begin(), guests.end(), diver.guest) != guests.end();
-            if (guest == nullptr || !wanted || !diver.actual_rmv) continue;
-            const double rounded = std::ceil(diver.actual_rmv->value() * 2.0 - 1e-9) / 2.0;
-            if (rounded < 5.0 || rounded > 100.0) continue;
-            guest->measured_rmv = LitersPerMinute(rounded);
-            ++changed;
-        }
-    });
+    const Result<Done> done =
+        document.edit(LogEditTexts::tr("Use measured breathing"), [&](Session& session) {
+            for (const DiverReview& diver : review.divers) {
+                Guest* guest = find_guest(session, diver.guest);
+                const bool wanted =
+                    std::find(guests.begin(), guests.end(), diver.guest) != guests.end();
+                if (guest == nullptr || !wanted || !diver.actual_rmv) continue;
+                const double rounded = std::ceil(diver.actual_rmv->value() * 2.0 - 1e-9) / 2.0;
+                if (rounded < 5.0 || rounded > 100.0) continue;
+                guest->measured_rmv = LitersPerMinute(rounded);
+                ++changed;
+            }
+        });
     return done ? changed : 0;
 }
 

@@ -11,7 +11,10 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) { return QCoreApplication::translate("GasTab", source); }
+/// Names the context of this file's texts to lupdate.
+class ChartTexts {
+    Q_DECLARE_TR_FUNCTIONS(GasTab)
+};
 
 QString guest_name(const Session& session, const GuestId& id) {
     const Guest* guest = find_guest(session, id);
@@ -24,9 +27,9 @@ void add_bands(std::vector<PressureChart::Band>& bands, const Session& session,
     if (!alone) {
         PressureChart::Band first;
         const QString likely = guest_name(session, forecast.likely_first);
-        first.name = name_group ? tr("First of %1, likely %2")
+        first.name = name_group ? ChartTexts::tr("First of %1, likely %2")
                                       .arg(group_label(session, forecast.group), likely)
-                                : tr("First, likely %1").arg(likely);
+                                : ChartTexts::tr("First, likely %1").arg(likely);
         first.reserve = forecast.first_at_reserve;
         first.first = true;
         bands.push_back(first);

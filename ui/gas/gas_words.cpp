@@ -14,7 +14,10 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) { return QCoreApplication::translate("GasTab", source); }
+/// Names the context of this file's texts to lupdate.
+class GasTexts {
+    Q_DECLARE_TR_FUNCTIONS(GasTab)
+};
 
 QString guest_name(const Session& session, const GuestId& id) {
     const Guest* guest = find_guest(session, id);
@@ -22,7 +25,7 @@ QString guest_name(const Session& session, const GuestId& id) {
 }
 
 QString instructor_name(const StaffMember& instructor) {
-    return instructor.name.empty() ? tr("the instructor")
+    return instructor.name.empty() ? GasTexts::tr("the instructor")
                                    : short_name(QString::fromStdString(instructor.name));
 }
 
@@ -43,7 +46,7 @@ std::optional<Severity> shortage(const Plan& plan, const GroupId& group) {
 }
 
 QString with_word(std::optional<Severity> severity, const QString& text) {
-    return severity ? tr("%1 – %2").arg(label(*severity), text) : text;
+    return severity ? GasTexts::tr("%1 – %2").arg(label(*severity), text) : text;
 }
 
 /// That guest and instructor reach the surface on the instructor's cylinder.
@@ -54,14 +57,15 @@ GasSentence sharing_answer(const SessionDocument& document, const GroupForecast&
     const StaffMember* instructor =
         led != nullptr ? find_staff(session, led->instructor) : nullptr;
     if (instructor == nullptr) {
-        return {std::nullopt, tr("%1: no instructor named yet, so nobody to share air with is "
-                                 "known.")
-                                  .arg(group)};
+        return {std::nullopt,
+                GasTexts::tr("%1: no instructor named yet, so nobody to share air with is "
+                             "known.")
+                    .arg(group)};
     }
     const QString who = instructor_name(*instructor);
     if (!forecast.sharing_lasts) {
         return {std::nullopt,
-                tr("%1: no cylinder is known for %2, so sharing it is not reckoned.")
+                GasTexts::tr("%1: no cylinder is known for %2, so sharing it is not reckoned.")
                     .arg(group, who)};
     }
     const Finding* finding =
@@ -70,9 +74,10 @@ GasSentence sharing_answer(const SessionDocument& document, const GroupForecast&
     const std::optional<Severity> severity =
         finding != nullptr ? std::optional(finding->severity) : std::nullopt;
     return {severity,
-            with_word(severity, tr("%1: if a guest's air fails at depth, both reach the surface on "
+            with_word(severity,
+                      GasTexts::tr("%1: if a guest's air fails at depth, both reach the surface on "
                                    "the cylinder of %2 in %3.")
-                                    .arg(group, who, chance_text(*forecast.sharing_lasts)))};
+                          .arg(group, who, chance_text(*forecast.sharing_lasts)))};
 }
 
 /// The chance in closed form beside the runs.
@@ -83,13 +88,14 @@ QString witness(const QString& group, const GroupForecast& forecast) {
     };
     const RunSummary& runs = forecast.runs;
     const double apart = std::abs(forecast.completes - runs.completes);
-    const QString verdict = apart <= runs.completes_error
-                                ? tr("within the standard error of the runs")
-                            : apart <= 3.0 * runs.completes_error
-                                ? tr("within three standard errors of the runs")
-                                : tr("further apart than the runs explain: do not rely on it");
-    return tr("%1, all last: %2 of 100 in closed form (first of several lognormals: David and "
-              "Nagaraja, Order Statistics, 2003, from memory); %3 ± %4 of 100 in %5 runs, %6.")
+    const QString verdict =
+        apart <= runs.completes_error ? GasTexts::tr("within the standard error of the runs")
+        : apart <= 3.0 * runs.completes_error
+            ? GasTexts::tr("within three standard errors of the runs")
+            : GasTexts::tr("further apart than the runs explain: do not rely on it");
+    return GasTexts::tr(
+               "%1, all last: %2 of 100 in closed form (first of several lognormals: David and "
+               "Nagaraja, Order Statistics, 2003, from memory); %3 ± %4 of 100 in %5 runs, %6.")
         .arg(group, hundredths(forecast.completes, 1), hundredths(runs.completes, 1),
              hundredths(runs.completes_error, 2), locale.toString(runs.runs), verdict);
 }
@@ -108,7 +114,8 @@ const Finding* open_finding(const Plan& plan, FindingCode code, const Subject& s
 QString whole_minutes(Minutes time) { return text(time, Rounding::down); }
 
 QString median_text(const TimeBand& band) {
-    return band.middle ? whole_minutes(*band.middle) : tr("over %1").arg(text(longest_profile));
+    return band.middle ? whole_minutes(*band.middle)
+                       : GasTexts::tr("over %1").arg(text(longest_profile));
 }
 
 QString spread_text(const TimeBand& band) {
@@ -117,14 +124,15 @@ QString spread_text(const TimeBand& band) {
     };
     if (!band.early) return {};
     if (!band.late) {
-        return tr("%1 to over %2").arg(number(*band.early), number(longest_profile));
+        return GasTexts::tr("%1 to over %2").arg(number(*band.early), number(longest_profile));
     }
-    return tr("%1 to %2").arg(number(*band.early), number(*band.late));
+    return GasTexts::tr("%1 to %2").arg(number(*band.early), number(*band.late));
 }
 
 QString band_text(const TimeBand& band) {
     const QString spread = spread_text(band);
-    return spread.isEmpty() ? median_text(band) : tr("%1 (%2)").arg(median_text(band), spread);
+    return spread.isEmpty() ? median_text(band)
+                            : GasTexts::tr("%1 (%2)").arg(median_text(band), spread);
 }
 
 const GroupForecast* find_forecast(const Plan& plan, const GroupId& group) {
@@ -157,7 +165,7 @@ GasSentence group_answer(const SessionDocument& document, const GroupGas& gas) {
     const Session& session = document.session();
     const QString group = group_label(session, gas.group);
     if (guests_in(session, gas.group).empty()) {
-        return {std::nullopt, tr("%1: nobody in this group yet.").arg(group)};
+        return {std::nullopt, GasTexts::tr("%1: nobody in this group yet.").arg(group)};
     }
     const GroupForecast* forecast = find_forecast(document.plan(), gas.group);
     const auto has_cylinder = [&](const GuestGas& one) {
@@ -167,14 +175,16 @@ GasSentence group_answer(const SessionDocument& document, const GroupGas& gas) {
     if (forecast == nullptr && std::any_of(all.begin(), all.end(), has_cylinder)) {
         return {Severity::caution,
                 with_word(Severity::caution,
-                          tr("%1: too many guests in one group for a forecast. Form groups of at "
-                             "most 100.")
+                          GasTexts::tr(
+                              "%1: too many guests in one group for a forecast. Form groups of at "
+                              "most 100.")
                               .arg(group))};
     }
     if (forecast == nullptr) {
         return {Severity::caution,
                 with_word(Severity::caution,
-                          tr("%1: no cylinder is known. Enter cylinder and pressure in the table.")
+                          GasTexts::tr(
+                              "%1: no cylinder is known. Enter cylinder and pressure in the table.")
                               .arg(group))};
     }
     const QString name = guest_name(session, forecast->likely_first);
@@ -182,20 +192,22 @@ GasSentence group_answer(const SessionDocument& document, const GroupGas& gas) {
     const QString planned = text(duration(session.profile));
     const QString chance = chance_text(forecast->completes);
     const QString when = forecast->guests.size() > 1
-                             ? tr("%1 is likely first at %2, after about %3.")
-                             : tr("%1 is at %2 after about %3.");
+                             ? GasTexts::tr("%1 is likely first at %2, after about %3.")
+                             : GasTexts::tr("%1 is at %2 after about %3.");
     const QString first = when.arg(name, reserve, band_text(forecast->first_at_reserve));
     const std::optional<Severity> severity = shortage(document.plan(), gas.group);
     if (gas.cut_short) {
-        return {severity, with_word(severity, tr("%1: the air does not last. %2 All last the "
+        return {severity,
+                with_word(severity, GasTexts::tr("%1: the air does not last. %2 All last the "
                                                  "planned %3 in %4 dives.")
-                                                  .arg(group, first, planned, chance))};
+                                        .arg(group, first, planned, chance))};
     }
     const QString last = forecast->guests.size() > 1
-                             ? tr("All last the planned %1 in %2 dives.")
-                             : tr("The air lasts the planned %1 in %2 dives.");
+                             ? GasTexts::tr("All last the planned %1 in %2 dives.")
+                             : GasTexts::tr("The air lasts the planned %1 in %2 dives.");
     return {severity,
-            with_word(severity, tr("%1: %2 %3").arg(group, first, last.arg(planned, chance)))};
+            with_word(severity,
+                      GasTexts::tr("%1: %2 %3").arg(group, first, last.arg(planned, chance)))};
 }
 
 GasSentence instructor_answer(const SessionDocument& document, const GroupGas& gas) {
@@ -204,13 +216,15 @@ GasSentence instructor_answer(const SessionDocument& document, const GroupGas& g
     const QString name = group_label(session, gas.group);
     const StaffMember* instructor =
         group != nullptr ? find_staff(session, group->instructor) : nullptr;
-    if (instructor == nullptr) return {std::nullopt, tr("%1: no instructor named yet.").arg(name)};
+    if (instructor == nullptr)
+        return {std::nullopt, GasTexts::tr("%1: no instructor named yet.").arg(name)};
     const QString who = instructor_name(*instructor);
     if (!gas.instructor_minimum_gas || !gas.instructor_at_ascent) {
         return {Severity::caution,
                 with_word(Severity::caution,
-                          tr("%1: no cylinder is known for %2, so the air for bringing a guest up "
-                             "is not checked.")
+                          GasTexts::tr(
+                              "%1: no cylinder is known for %2, so the air for bringing a guest up "
+                              "is not checked.")
                               .arg(name, who))};
     }
     const QString needed = text(*gas.instructor_minimum_gas, document.units(), Rounding::up);
@@ -219,9 +233,10 @@ GasSentence instructor_answer(const SessionDocument& document, const GroupGas& g
                                           Subject(instructor->id));
     const std::optional<Severity> severity =
         finding != nullptr ? std::optional<Severity>(finding->severity) : std::nullopt;
-    return {severity, with_word(severity, tr("%1: %2 needs %3 to bring a guest up, and is planned "
+    return {severity,
+            with_word(severity, GasTexts::tr("%1: %2 needs %3 to bring a guest up, and is planned "
                                              "to have %4 at the ascent.")
-                                              .arg(name, who, needed, left))};
+                                    .arg(name, who, needed, left))};
 }
 
 std::vector<GasSentence> group_answers(const SessionDocument& document, const GroupId& group) {
@@ -236,8 +251,8 @@ std::vector<GasSentence> group_answers(const SessionDocument& document, const Gr
     if (group.empty() && !alone.isEmpty()) {
         constexpr qsizetype named = 5;
         const QString more = alone.size() > named ? QStringLiteral(" …") : QString();
-        answers.push_back({std::nullopt,
-                           tr("In no group yet: %1. Put them into one on the Roster tab.")
+        answers.push_back(
+            {std::nullopt, GasTexts::tr("In no group yet: %1. Put them into one on the Roster tab.")
                                .arg(alone.mid(0, named).join(QStringLiteral(", ")) + more)});
     }
     return answers;
@@ -263,8 +278,9 @@ std::vector<GasSentence> trouble_answers(const SessionDocument& document, const 
         constexpr Bars lost{20.0};
         answers.push_back(
             {std::nullopt,
-             tr("%1: all last the planned dive in %2 dives; in %3 when %4 starts with %5 less; in "
-                "%6 when somebody's regulator blows off air for 10 to 60 s.")
+             GasTexts::tr(
+                 "%1: all last the planned dive in %2 dives; in %3 when %4 starts with %5 less; in "
+                 "%6 when somebody's regulator blows off air for 10 to 60 s.")
                  .arg(group_label(session, forecast.group), chance_text(forecast.completes),
                       chance_text(forecast.completes_after_loss),
                       guest_name(session, forecast.likely_first), text(lost, document.units()),
@@ -277,20 +293,23 @@ std::vector<GasSentence> trouble_answers(const SessionDocument& document, const 
 std::vector<GasSentence> answer_reasons(const SessionDocument& document, const GroupId& group) {
     std::vector<GasSentence> reasons;
     const auto say = [&](const QString& text) { reasons.push_back({std::nullopt, text}); };
-    say(tr("How one guest breathes is a spread, not a number: lognormal about the RMV in the "
-           "table. Where nothing is known, of 100 guests the 10th and the 90th differ by a factor "
-           "of two; sea and briefing move all of a group together. How wide, and how much is "
-           "shared: common practice, no source."));
-    say(tr("The minutes hold for a group that stays at the depth from which the final ascent "
-           "starts. In brackets: 10 of 100 such dives are there before the first figure, 10 after "
-           "the second. Minutes and chances are rounded down."));
+    say(GasTexts::tr(
+        "How one guest breathes is a spread, not a number: lognormal about the RMV in the "
+        "table. Where nothing is known, of 100 guests the 10th and the 90th differ by a factor "
+        "of two; sea and briefing move all of a group together. How wide, and how much is "
+        "shared: common practice, no source."));
+    say(GasTexts::tr(
+        "The minutes hold for a group that stays at the depth from which the final ascent "
+        "starts. In brackets: 10 of 100 such dives are there before the first figure, 10 after "
+        "the second. Minutes and chances are rounded down."));
     for (const GroupForecast& forecast : document.plan().forecasts) {
         if (!group.empty() && forecast.group != group) continue;
         say(witness(group_label(document.session(), forecast.group), forecast));
     }
-    say(tr("The same session always gives the same figures: the runs start from one fixed number, "
-           "%1. They are estimates for planning: in the water the gauge and the guest's sign "
-           "decide.")
+    say(GasTexts::tr(
+            "The same session always gives the same figures: the runs start from one fixed number, "
+            "%1. They are estimates for planning: in the water the gauge and the guest's sign "
+            "decide.")
             .arg(forecast_seed));
     return reasons;
 }

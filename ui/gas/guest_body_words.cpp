@@ -20,9 +20,10 @@ namespace {
 
 constexpr Minutes longest_known{240.0};
 
-QString tr(const char* source) {
-    return QCoreApplication::translate("GuestBody", source);
-}
+/// Names the context of this file's texts to lupdate.
+class BodyTexts {
+    Q_DECLARE_TR_FUNCTIONS(GuestBody)
+};
 
 QString number_of(Kilograms mass, UnitSystem units) {
     return text(mass, units).section(QChar(0x00A0), 0, 0);
@@ -31,14 +32,14 @@ QString number_of(Kilograms mass, UnitSystem units) {
 QString brief_words(const Finding& finding, const GuestLead& lead) {
     switch (finding.code) {
         case FindingCode::cold_before_end:
-            return tr("May be too cold before the end");
+            return BodyTexts::tr("May be too cold before the end");
         case FindingCode::bcd_cannot_hold:
-            return tr("The BCD may not hold this guest up");
+            return BodyTexts::tr("The BCD may not hold this guest up");
         case FindingCode::cannot_stay_down:
-            return tr("May not stay down near the end");
+            return BodyTexts::tr("May not stay down near the end");
         case FindingCode::lead_outside_range:
-            return lead.carried > lead.high ? tr("Carries more lead than expected")
-                                            : tr("Carries less lead than expected");
+            return lead.carried > lead.high ? BodyTexts::tr("Carries more lead than expected")
+                                            : BodyTexts::tr("Carries less lead than expected");
         default:
             return {};
     }
@@ -47,13 +48,14 @@ QString brief_words(const Finding& finding, const GuestLead& lead) {
 QString missing_words(WarmthGap gap) {
     switch (gap) {
         case WarmthGap::body_mass:
-            return tr("Weight is missing: Roster, Kit");
+            return BodyTexts::tr("Weight is missing: Roster, Kit");
         case WarmthGap::body_height:
-            return tr("Height is missing: Roster, Kit");
+            return BodyTexts::tr("Height is missing: Roster, Kit");
         case WarmthGap::suit:
-            return tr("Suit in mm is missing: Roster, Kit");
+            return BodyTexts::tr("Suit in mm is missing: Roster, Kit");
         case WarmthGap::outside_range:
-            return tr("Warmth: outside what the estimate holds for (check weight, height and age)");
+            return BodyTexts::tr(
+                "Warmth: outside what the estimate holds for (check weight, height and age)");
         case WarmthGap::none:
             break;
     }
@@ -69,9 +71,10 @@ QString missing_words(LeadGap gap) {
         case LeadGap::suit:
             return missing_words(WarmthGap::suit);
         case LeadGap::cylinder:
-            return tr("Cylinder is missing: Roster, Kit");
+            return BodyTexts::tr("Cylinder is missing: Roster, Kit");
         case LeadGap::outside_range:
-            return tr("Lead: outside what the estimate holds for (check weight, height and age)");
+            return BodyTexts::tr(
+                "Lead: outside what the estimate holds for (check weight, height and age)");
         case LeadGap::none:
             break;
     }
@@ -87,7 +90,7 @@ QStringList missing(const GuestBody& body) {
     add(missing_words(body.warmth->gap));
     add(missing_words(body.lead->gap));
     if (body.lead->gap == LeadGap::none && body.guest->kit.bcd.empty()) {
-        add(tr("BCD is missing, so what it holds up is not checked: Roster, Kit"));
+        add(BodyTexts::tr("BCD is missing, so what it holds up is not checked: Roster, Kit"));
     }
     return all;
 }
@@ -129,48 +132,49 @@ QString others_at_risk(const SessionDocument& document, const GroupId& group, co
             names << QString::fromStdString(guest.name);
         }
     }
-    return names.isEmpty()
-               ? QString()
-               : u' ' + tr("Perhaps too cold before the end, too: %1.").arg(few_names(names));
+    return names.isEmpty() ? QString()
+                           : u' ' + BodyTexts::tr("Perhaps too cold before the end, too: %1.")
+                                        .arg(few_names(names));
 }
 
 QString when_too_cold(const GuestWarmth& warmth) {
-    return warmth.middle ? tr("likely after %1").arg(too_cold_text(warmth))
-                         : tr("likely not within %1, in a bad case after %2")
+    return warmth.middle ? BodyTexts::tr("likely after %1").arg(too_cold_text(warmth))
+                         : BodyTexts::tr("likely not within %1, in a bad case after %2")
                                .arg(text(longest_known), whole_minutes(*warmth.low));
 }
 
 /// @param prefix  the group's name with a colon; empty where there is one group alone
 GasSentence warmth_answer(const SessionDocument& document, const GroupId& group,
                           const QString& prefix) {
-    const QString planned = tr("Planned: %1.").arg(text(duration(document.session().profile)));
+    const QString planned =
+        BodyTexts::tr("Planned: %1.").arg(text(duration(document.session().profile)));
     const GuestWarmth* first = first_cold(document, group);
     if (first == nullptr) {
-        return {
-            std::nullopt,
-            prefix +
-                tr("Nobody is likely to get cold within %1. %2").arg(text(longest_known), planned)};
+        return {std::nullopt, prefix + BodyTexts::tr("Nobody is likely to get cold within %1. %2")
+                                           .arg(text(longest_known), planned)};
     }
     const Guest* guest = find_guest(document.session(), first->guest);
     const QString name = short_name(QString::fromStdString(guest->name));
     const QString feels = first->chilled ? whole_minutes(*first->chilled) : QString();
     if (!first->low) {
         return {std::nullopt,
-                prefix + tr("Nobody is likely to get too cold within %1. First to feel cold: %2, "
-                            "after about %3. %4")
+                prefix + BodyTexts::tr(
+                             "Nobody is likely to get too cold within %1. First to feel cold: %2, "
+                             "after about %3. %4")
                              .arg(text(longest_known), name, feels, planned)};
     }
     const QString risk = others_at_risk(document, group, guest->id);
     const Finding* finding = open_finding(document.plan(), FindingCode::cold_before_end, guest->id);
     const QString too_cold = when_too_cold(*first);
-    QString said = feels.isEmpty()
-                       ? tr("First to get too cold: %1, %2. %3").arg(name, too_cold, planned)
-                       : tr("First to get too cold: %1, %2. Likely feels cold from %3 on. %4")
-                             .arg(name, too_cold, feels, planned);
+    QString said =
+        feels.isEmpty()
+            ? BodyTexts::tr("First to get too cold: %1, %2. %3").arg(name, too_cold, planned)
+            : BodyTexts::tr("First to get too cold: %1, %2. Likely feels cold from %3 on. %4")
+                  .arg(name, too_cold, feels, planned);
     said = prefix + said + risk;
     if (finding == nullptr && risk.isEmpty()) return {std::nullopt, said};
     const Severity severity = finding != nullptr ? finding->severity : Severity::caution;
-    return {severity, tr("%1 – %2").arg(label(severity), said)};
+    return {severity, BodyTexts::tr("%1 – %2").arg(label(severity), said)};
 }
 
 void add_warmth_answers(const SessionDocument& document, std::vector<GasSentence>& answers) {
@@ -185,9 +189,9 @@ void add_warmth_answers(const SessionDocument& document, std::vector<GasSentence
     for (const GroupId& group : known) {
         QString prefix;
         if (named) {
-            const QString who =
-                group.empty() ? tr("In no group yet") : short_name(group_label(session, group));
-            prefix = tr("%1: ").arg(who);
+            const QString who = group.empty() ? BodyTexts::tr("In no group yet")
+                                              : short_name(group_label(session, group));
+            prefix = BodyTexts::tr("%1: ").arg(who);
         }
         answers.push_back(warmth_answer(document, group, prefix));
     }
@@ -206,7 +210,7 @@ void add_lead_answers(const SessionDocument& document, std::vector<GasSentence>&
         const QString name = QString::fromStdString(guest->name);
         if (const Finding* finding = open_finding(plan, FindingCode::bcd_cannot_hold, lead.guest)) {
             const FindingText said = words(*finding, document.session(), document.units());
-            heavy.push_back({finding->severity, tr("%1 – %2: %3 %4")
+            heavy.push_back({finding->severity, BodyTexts::tr("%1 – %2: %3 %4")
                                                     .arg(label(finding->severity), short_name(name),
                                                          said.what, said.remedy)});
         }
@@ -215,18 +219,20 @@ void add_lead_answers(const SessionDocument& document, std::vector<GasSentence>&
     for (std::size_t i = 0; i < heavy.size() && i < most_named; ++i) answers.push_back(heavy[i]);
     if (heavy.size() > most_named) {
         answers.push_back(
-            {Severity::caution, tr("%1 – too heavy for the BCD, perhaps, %2 more: see the table.")
-                                    .arg(label(Severity::caution))
-                                    .arg(heavy.size() - most_named)});
+            {Severity::caution,
+             BodyTexts::tr("%1 – too heavy for the BCD, perhaps, %2 more: see the table.")
+                 .arg(label(Severity::caution))
+                 .arg(heavy.size() - most_named)});
     }
     if (!light.isEmpty()) {
         answers.push_back(
-            {std::nullopt,
-             tr("May not stay down with a nearly empty cylinder: %1.").arg(few_names(light))});
+            {std::nullopt, BodyTexts::tr("May not stay down with a nearly empty cylinder: %1.")
+                               .arg(few_names(light))});
     }
     if (known && heavy.empty() && light.isEmpty()) {
-        answers.push_back({std::nullopt, tr("Lead: as far as there is an estimate, nobody is too "
-                                            "heavy for the BCD or too light at the end.")});
+        answers.push_back(
+            {std::nullopt, BodyTexts::tr("Lead: as far as there is an estimate, nobody is too "
+                                         "heavy for the BCD or too light at the end.")});
     }
 }
 
@@ -245,9 +251,9 @@ void add_missing(const SessionDocument& document, std::vector<GasSentence>& answ
     for (const auto& [gap, names] : gaps) {
         const bool all = static_cast<std::size_t>(names.size()) == document.session().guests.size();
         answers.push_back(
-            {std::nullopt,
-             tr("%1 (%2).")
-                 .arg(gap, all && all_of_many(names) ? tr("all guests") : few_names(names))});
+            {std::nullopt, BodyTexts::tr("%1 (%2).")
+                               .arg(gap, all && all_of_many(names) ? BodyTexts::tr("all guests")
+                                                                   : few_names(names))});
     }
 }
 
@@ -265,7 +271,7 @@ std::optional<GuestBody> guest_body(const SessionDocument& document, const Guest
 
 QString too_cold_text(const GuestWarmth& warmth) {
     if (warmth.low && !warmth.middle) {
-        return tr("over %1 (from %2)")
+        return BodyTexts::tr("over %1 (from %2)")
             .arg(text(longest_known), whole_minutes(*warmth.low).section(QChar(0x00A0), 0, 0));
     }
     return band_text(TimeBand{warmth.low, warmth.middle, warmth.high});
@@ -278,15 +284,17 @@ QString feels_cold_text(const GuestWarmth& warmth) {
 QString lift_text(Kilograms lift, UnitSystem units) {
     const Kilograms size(std::abs(lift.value()));
     const QString written = text(size, units);
-    if (QLocale().toDouble(written.section(QChar(0x00A0), 0, 0)) == 0.0) return tr("neutral");
-    return lift.value() < 0.0 ? tr("sinks %1").arg(written) : tr("floats %1").arg(written);
+    if (QLocale().toDouble(written.section(QChar(0x00A0), 0, 0)) == 0.0)
+        return BodyTexts::tr("neutral");
+    return lift.value() < 0.0 ? BodyTexts::tr("sinks %1").arg(written)
+                              : BodyTexts::tr("floats %1").arg(written);
 }
 
 QString lead_text(const GuestLead& lead, UnitSystem units) {
     const QString low = number_of(lead.low, units);
     const QString high = number_of(lead.high, units);
     const QString first = text(lead.middle, units);
-    return low == high ? first : tr("%1 (%2 to %3)").arg(first, low, high);
+    return low == high ? first : BodyTexts::tr("%1 (%2 to %3)").arg(first, low, high);
 }
 
 std::vector<BodyNote> body_notes(const SessionDocument& document, const GuestId& guest) {
@@ -300,12 +308,13 @@ std::vector<BodyNote> body_notes(const SessionDocument& document, const GuestId&
         const FindingText said = words(finding, document.session(), document.units());
         if (finding.overruled_because) {
             notes.push_back(
-                {finding.code, std::nullopt, tr("%1 (set aside)").arg(brief),
-                 tr("%1 Set aside: %2")
+                {finding.code, std::nullopt, BodyTexts::tr("%1 (set aside)").arg(brief),
+                 BodyTexts::tr("%1 Set aside: %2")
                      .arg(said.what, QString::fromStdString(*finding.overruled_because))});
         } else {
-            notes.push_back({finding.code, finding.severity, brief,
-                             tr("%1: %2 %3").arg(label(finding.severity), said.what, said.remedy)});
+            notes.push_back(
+                {finding.code, finding.severity, brief,
+                 BodyTexts::tr("%1: %2 %3").arg(label(finding.severity), said.what, said.remedy)});
         }
     }
     // Whoever is too heavy for the BCD or floats up has the wrong lead: that need not be said

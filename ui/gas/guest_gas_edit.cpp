@@ -8,7 +8,10 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) { return QCoreApplication::translate("GasTab", source); }
+/// Names the context of this file's texts to lupdate.
+class GasEditTexts {
+    Q_DECLARE_TR_FUNCTIONS(GasTab)
+};
 
 }  // namespace
 
@@ -32,12 +35,13 @@ QString gas_refusal(const Error& error, const Guest& guest, UnitSystem units) {
         const Bars given(QString::fromStdString(error.given).toDouble(&given_ok));
         const Bars allowed(QString::fromStdString(error.allowed).toDouble(&allowed_ok));
         if (given_ok && allowed_ok) {
-            return tr("Not changed: %1 is over the working pressure of %2's cylinder, %3. Read the "
-                      "gauge again; never use an overfilled cylinder.")
-                .arg(text(given, units), name, text(allowed, units));
+            return GasEditTexts::
+                tr("Not changed: %1 is over the working pressure of %2's cylinder, %3. Read the "
+                   "gauge again; never use an overfilled cylinder.")
+                    .arg(text(given, units), name, text(allowed, units));
         }
     }
-    return tr("Not changed for %1. %2").arg(name, words(error));
+    return GasEditTexts::tr("Not changed for %1. %2").arg(name, words(error));
 }
 
 }  // namespace leadline

@@ -9,14 +9,15 @@ namespace {
 constexpr qsizetype most_letters = 40;
 constexpr qsizetype most_names = 5;
 
-QString tr(const char* source) {
-    return QCoreApplication::translate("ShortNames", source);
-}
+/// Names the context of this file's texts to lupdate.
+class ShortNameTexts {
+    Q_DECLARE_TR_FUNCTIONS(ShortNames)
+};
 
 }  // namespace
 
 QString short_name(const QString& name) {
-    if (name.isEmpty()) return tr("(no name)");
+    if (name.isEmpty()) return ShortNameTexts::tr("(no name)");
     if (name.size() <= most_letters) return name;
     QString cut = name.left(most_letters - 1);
     if (cut.back().isHighSurrogate()) cut.chop(1);
@@ -29,7 +30,7 @@ QString few_names(const QStringList& names) {
     const QString listed = shown.join(QStringLiteral(", "));
     return names.size() <= most_names
                ? listed
-               : tr("%1 and %2 more").arg(listed).arg(names.size() - most_names);
+               : ShortNameTexts::tr("%1 and %2 more").arg(listed).arg(names.size() - most_names);
 }
 
 bool all_of_many(const QStringList& names) {

@@ -20,9 +20,10 @@ constexpr std::array exposure_codes{
     FindingCode::staff_needs_stop, FindingCode::staff_dives_over_limit,
     FindingCode::staff_ascents_over_limit, FindingCode::staff_days_over_limit};
 
-QString tr(const char* source) {
-    return QCoreApplication::translate("StaffExposure", source);
-}
+/// Names the context of this file's texts to lupdate.
+class ExposureTexts {
+    Q_DECLARE_TR_FUNCTIONS(StaffExposure)
+};
 
 QString staff_name(const SessionDocument& document, const StaffId& id) {
     const StaffMember* member = find_staff(document.session(), id);
@@ -31,7 +32,7 @@ QString staff_name(const SessionDocument& document, const StaffId& id) {
 
 QString what_and_remedy(const SessionDocument& document, const Finding& finding) {
     const FindingText said = words(finding, document.session(), document.units());
-    return tr("%1 %2").arg(said.what, said.remedy);
+    return ExposureTexts::tr("%1 %2").arg(said.what, said.remedy);
 }
 
 /// The findings about one's exposure, open ones and those set aside.
@@ -54,16 +55,18 @@ QString limit_words(const SessionDocument& document, RuleKind kind, const QStrin
 
 QString limits_reason(const SessionDocument& document) {
     QStringList said;
-    for (const QString& one : {limit_words(document, RuleKind::staff_dives_per_day,
-                                           tr("At most %1 dives a day (%2: %3).")),
-                               limit_words(document, RuleKind::staff_ascents_per_day,
-                                           tr("At most %1 times up a day (%2: %3).")),
-                               limit_words(document, RuleKind::staff_days_in_a_row,
-                                           tr("At most %1 days with a dive in a row (%2: %3)."))}) {
+    for (const QString& one :
+         {limit_words(document, RuleKind::staff_dives_per_day,
+                      ExposureTexts::tr("At most %1 dives a day (%2: %3).")),
+          limit_words(document, RuleKind::staff_ascents_per_day,
+                      ExposureTexts::tr("At most %1 times up a day (%2: %3).")),
+          limit_words(document, RuleKind::staff_days_in_a_row,
+                      ExposureTexts::tr("At most %1 days with a dive in a row (%2: %3)."))}) {
         if (!one.isEmpty()) said << one;
     }
-    if (said.isEmpty()) return tr("Limits: the chosen rule sets name none for staff.");
-    return tr("Limits: %1").arg(said.join(u' '));
+    if (said.isEmpty())
+        return ExposureTexts::tr("Limits: the chosen rule sets name none for staff.");
+    return ExposureTexts::tr("Limits: %1").arg(said.join(u' '));
 }
 
 QString half_times(int compartment) {
@@ -76,21 +79,22 @@ QString half_times(int compartment) {
 
 QString own_reason(const SessionDocument& document, const StaffExposure& exposure) {
     const QString name = staff_name(document, exposure.staff);
-    const QString when =
-        exposure.dives_now ? tr("at the worst moment of this dive") : tr("before this session");
+    const QString when = exposure.dives_now ? ExposureTexts::tr("at the worst moment of this dive")
+                                            : ExposureTexts::tr("before this session");
     QString said;
     if (exposure.leading_compartment > 0) {
-        said = tr("%1: going straight up %2 would use %3 of what the house allows; nearest to its "
-                  "limit is tissue %4 of 16 (half-time %5 min).")
+        said = ExposureTexts::tr(
+                   "%1: going straight up %2 would use %3 of what the house allows; nearest to its "
+                   "limit is tissue %4 of 16 (half-time %5 min).")
                    .arg(name, when, tissue_share_text(exposure))
                    .arg(exposure.leading_compartment)
                    .arg(half_times(exposure.leading_compartment));
     } else {
-        said = tr("%1: no load above that of the surface.").arg(name);
+        said = ExposureTexts::tr("%1: no load above that of the surface.").arg(name);
     }
     if (!exposure.no_fly_source.empty()) {
         said +=
-            u' ' + tr("Before flying %1: %2.")
+            u' ' + ExposureTexts::tr("Before flying %1: %2.")
                        .arg(no_fly_text(exposure), QString::fromStdString(exposure.no_fly_source));
     }
     return said;
@@ -122,7 +126,7 @@ StaffVerdict staff_verdict(const SessionDocument& document, const StaffExposure&
         const QString said = what_and_remedy(document, *finding);
         if (finding->overruled_because) {
             aside = true;
-            full << tr("%1 Set aside: %2")
+            full << ExposureTexts::tr("%1 Set aside: %2")
                         .arg(said, QString::fromStdString(*finding->overruled_because));
             continue;
         }
@@ -134,14 +138,15 @@ StaffVerdict staff_verdict(const SessionDocument& document, const StaffExposure&
     }
     verdict.full = full.join(u' ');
     if (verdict.severity) {
-        verdict.word = tr("%1: %2").arg(label(*verdict.severity),
-                                        stop ? tr("needs a stop") : tr("over a limit"));
+        verdict.word = ExposureTexts::tr("%1: %2").arg(
+            label(*verdict.severity),
+            stop ? ExposureTexts::tr("needs a stop") : ExposureTexts::tr("over a limit"));
     } else if (aside) {
-        verdict.word = tr("Over a limit, set aside");
+        verdict.word = ExposureTexts::tr("Over a limit, set aside");
     } else if (!exposure.dives_now) {
-        verdict.word = tr("Does not dive now");
+        verdict.word = ExposureTexts::tr("Does not dive now");
     } else {
-        verdict.word = tr("Within limits");
+        verdict.word = ExposureTexts::tr("Within limits");
     }
     if (verdict.full.isEmpty()) verdict.full = verdict.word;
     return verdict;
@@ -153,36 +158,41 @@ QString long_time_text(Minutes time) {
     constexpr int hour = 60;
     constexpr int day = 24 * hour;
     const QChar space(0x00A0);
-    if (minutes < hour) return tr("%1 min").arg(minutes).replace(u' ', space);
+    if (minutes < hour) return ExposureTexts::tr("%1 min").arg(minutes).replace(u' ', space);
     if (minutes < day) {
-        return tr("%1 h %2 min").arg(minutes / hour).arg(minutes % hour).replace(u' ', space);
+        return ExposureTexts::tr("%1 h %2 min")
+            .arg(minutes / hour)
+            .arg(minutes % hour)
+            .replace(u' ', space);
     }
-    if (minutes < 2 * day) return tr("%1 h").arg(minutes / hour).replace(u' ', space);
-    return tr("%1 days").arg(minutes / day).replace(u' ', space);
+    if (minutes < 2 * day)
+        return ExposureTexts::tr("%1 h").arg(minutes / hour).replace(u' ', space);
+    return ExposureTexts::tr("%1 days").arg(minutes / day).replace(u' ', space);
 }
 
 QString surface_interval_text(const StaffExposure& exposure) {
-    return exposure.surface_interval ? long_time_text(*exposure.surface_interval) : tr("No record");
+    return exposure.surface_interval ? long_time_text(*exposure.surface_interval)
+                                     : ExposureTexts::tr("No record");
 }
 
 QString no_stop_text(const StaffExposure& exposure) {
-    return exposure.no_stop_left
-               ? whole_minutes(*exposure.no_stop_left)
-               : tr("over 24 h").replace(QStringLiteral("24 "), QStringLiteral("24\u00A0"));
+    return exposure.no_stop_left ? whole_minutes(*exposure.no_stop_left)
+                                 : ExposureTexts::tr("over 24 h")
+                                       .replace(QStringLiteral("24 "), QStringLiteral("24\u00A0"));
 }
 
 QString tissue_share_text(const StaffExposure& exposure) {
     constexpr double percent = 100.0;
     constexpr double slack = 1e-6;
     const double shown = std::ceil(exposure.highest_saturation * percent - slack);
-    return tr("%1 %")
+    return ExposureTexts::tr("%1 %")
         .arg(QLocale().toString(std::max(0.0, shown), 'f', 0))
         .replace(u' ', QChar(0x00A0));
 }
 
 QString no_fly_text(const StaffExposure& exposure) {
     if (exposure.no_fly.value() <= 0.0) return QString(QChar(0x2013));
-    return tr("%1 h")
+    return ExposureTexts::tr("%1 h")
         .arg(QLocale().toString(std::ceil(exposure.no_fly.value()), 'f', 0))
         .replace(u' ', QChar(0x00A0));
 }
@@ -206,7 +216,7 @@ std::vector<GasSentence> staff_answers(const SessionDocument& document) {
             if (finding->overruled_because) {
                 aside.push_back(
                     {std::nullopt,
-                     tr("%1: %2 Set aside: %3")
+                     ExposureTexts::tr("%1: %2 Set aside: %3")
                          .arg(short_name(name),
                               words(*finding, document.session(), document.units()).what,
                               QString::fromStdString(*finding->overruled_because))});
@@ -214,8 +224,8 @@ std::vector<GasSentence> staff_answers(const SessionDocument& document) {
             }
             open = true;
             answers.push_back(
-                {finding->severity,
-                 tr("%1 – %2: %3").arg(label(finding->severity), short_name(name), said)});
+                {finding->severity, ExposureTexts::tr("%1 – %2: %3")
+                                        .arg(label(finding->severity), short_name(name), said)});
         }
         if (!open && !any) (exposure.dives_now ? within : ashore) << name;
         if (member->earlier_dives.empty()) unrecorded << name;
@@ -224,17 +234,20 @@ std::vector<GasSentence> staff_answers(const SessionDocument& document) {
                      [](const auto& a, const auto& b) { return *a.severity < *b.severity; });
     answers.insert(answers.end(), aside.begin(), aside.end());
     if (!within.isEmpty()) {
-        answers.push_back({std::nullopt, tr("Within the limits: %1.").arg(few_names(within))});
+        answers.push_back(
+            {std::nullopt, ExposureTexts::tr("Within the limits: %1.").arg(few_names(within))});
     }
     if (!ashore.isEmpty()) {
         answers.push_back(
-            {std::nullopt, tr("Does not dive in this session: %1.").arg(few_names(ashore))});
+            {std::nullopt,
+             ExposureTexts::tr("Does not dive in this session: %1.").arg(few_names(ashore))});
     }
     if (!unrecorded.isEmpty()) {
         answers.push_back(
             {std::nullopt,
-             tr("Taken as rested, as no earlier dive is on record: %1. Enter dives on the Roster "
-                "tab, Groups and staff, with the button in the column Dives.")
+             ExposureTexts::tr(
+                 "Taken as rested, as no earlier dive is on record: %1. Enter dives on the Roster "
+                 "tab, Groups and staff, with the button in the column Dives.")
                  .arg(few_names(unrecorded))});
     }
     return answers;
@@ -248,33 +261,37 @@ std::vector<GasSentence> staff_reasons(const SessionDocument& document, const St
         say(own_reason(document, *exposure));
     }
     say(limits_reason(document));
-    say(tr("Nitrogen in sixteen tissues by ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm "
-           "and "
-           "Nussberger, 2002; partly from memory), with gradient factors %1/%2 of the house: "
-           "common "
-           "practice, no source. With %2 at the surface no time without a stop is longer than in "
-           "the "
-           "DCIEM table of 1992 (to %3) or in the U.S. Navy's Revision 7 (to %4). What is left "
-           "without a stop is at the deepest planned point before this session, rounded down.")
+    say(ExposureTexts::tr(
+            "Nitrogen in sixteen tissues by ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm "
+            "and "
+            "Nussberger, 2002; partly from memory), with gradient factors %1/%2 of the house: "
+            "common "
+            "practice, no source. With %2 at the surface no time without a stop is longer than in "
+            "the "
+            "DCIEM table of 1992 (to %3) or in the U.S. Navy's Revision 7 (to %4). What is left "
+            "without a stop is at the deepest planned point before this session, rounded down.")
             .arg(QLocale().toString(house_gradient_factors.low * 100.0, 'f', 0),
                  QLocale().toString(house_gradient_factors.high * 100.0, 'f', 0),
                  text(Depth(Meters(45.0)), units, Rounding::down),
                  text(Depth(Meters(58.0)), units, Rounding::down)));
-    say(tr("What is not known of an earlier dive is taken as what loads more: down at once at %1, "
-           "at "
-           "the deepest point for all of its time, up at %2; at an altitude as if just come from "
-           "the "
-           "sea. Expected ascents with a guest come on top of the planned time, and no gas lost on "
-           "them is credited. Dives of the %3 days before this one count.")
+    say(ExposureTexts::tr(
+            "What is not known of an earlier dive is taken as what loads more: down at once at %1, "
+            "at "
+            "the deepest point for all of its time, up at %2; at an altitude as if just come from "
+            "the "
+            "sea. Expected ascents with a guest come on top of the planned time, and no gas lost "
+            "on "
+            "them is credited. Dives of the %3 days before this one count.")
             .arg(text(assumed_descent_rate, units), text(assumed_ascent_rate, units))
             .arg(exposure_days));
-    say(tr("Flying: %1 h after a single dive, %2 h after repeated dives, %3 h after a dive with "
-           "stops: "
-           "the longer of the DAN workshop of 2002 and the UHMS workshop of 1989.")
+    say(ExposureTexts::tr(
+            "Flying: %1 h after a single dive, %2 h after repeated dives, %3 h after a dive with "
+            "stops: "
+            "the longer of the DAN workshop of 2002 and the UHMS workshop of 1989.")
             .arg(no_fly_single.value())
             .arg(no_fly_repeated.value())
             .arg(no_fly_after_stops.value()));
-    say(tr(
+    say(ExposureTexts::tr(
         "Outside the model: bubbles and what repeated ascents do to them, cold, work, dehydration "
         "and age. Each ascent carries its own risk."));
     return reasons;

@@ -11,7 +11,10 @@ namespace {
 
 constexpr int of_age_years = 18;
 
-QString tr(const char* source) { return QCoreApplication::translate("Roster", source); }
+/// Names the context of this file's texts to lupdate.
+class GuestFactTexts {
+    Q_DECLARE_TR_FUNCTIONS(Roster)
+};
 
 bool is_about(const Finding& finding, const GuestId& guest) {
     const auto* about = std::get_if<GuestId>(&finding.subject);
@@ -71,13 +74,14 @@ bool consent_matters(const SessionDocument& document, const Guest& guest) {
 QString group_name(const Session& session, const GroupId& group) {
     const Group* found = find_group(session, group);
     if (found == nullptr) return {};
-    return found->name.empty() ? tr("(no name)") : QString::fromStdString(found->name);
+    return found->name.empty() ? GuestFactTexts::tr("(no name)")
+                               : QString::fromStdString(found->name);
 }
 
 QString staff_name(const StaffMember& member) {
     if (!member.name.empty()) return QString::fromStdString(member.name);
-    return member.role == StaffRole::instructor ? tr("Instructor, no name yet")
-                                                : tr("Assistant, no name yet");
+    return member.role == StaffRole::instructor ? GuestFactTexts::tr("Instructor, no name yet")
+                                                : GuestFactTexts::tr("Assistant, no name yet");
 }
 
 QString missing_kit(const Plan& plan, const GuestId& guest) {
@@ -102,8 +106,8 @@ QString cylinder_text(const std::optional<Cylinder>& cylinder, UnitSystem units)
 
 QString count_text(const Readiness& counts) {
     QStringList parts;
-    if (counts.stops > 0) parts << tr("%1 stop").arg(counts.stops);
-    if (counts.cautions > 0) parts << tr("%1 care").arg(counts.cautions);
+    if (counts.stops > 0) parts << GuestFactTexts::tr("%1 stop").arg(counts.stops);
+    if (counts.cautions > 0) parts << GuestFactTexts::tr("%1 care").arg(counts.cautions);
     return parts.join(QStringLiteral(", "));
 }
 

@@ -13,9 +13,10 @@ constexpr double margin_mm = 25.0;
 constexpr double width_mm = 160.0;
 constexpr int groups_in_row = 3;
 
-QString tr(const char* source) {
-    return QCoreApplication::translate("RecoverySheet", source);
-}
+/// Names the context of this file's texts to lupdate.
+class RecoverySheetTexts {
+    Q_DECLARE_TR_FUNCTIONS(RecoverySheet)
+};
 
 TextStyle style(double points, bool bold, int most_lines) {
     TextStyle made;
@@ -38,8 +39,8 @@ Page recovery_sheet(const SecretBytes& recovery_key, const QString& made_on,
         page.items.emplace_back(setter.set({text, 0}, QRectF(margin_mm, top, width_mm, height),
                                            style(points, bold, lines)));
     };
-    put(tr("Recovery key of the health vault"), 25, 10, 18, true, 1);
-    put(tr("Made on %1").arg(made_on), 37, 6, 10, false, 1);
+    put(RecoverySheetTexts::tr("Recovery key of the health vault"), 25, 10, 18, true, 1);
+    put(RecoverySheetTexts::tr("Made on %1").arg(made_on), 37, 6, 10, false, 1);
 
     constexpr double top_mm = 55.0;
     constexpr double row_mm = 17.0;
@@ -61,17 +62,21 @@ Page recovery_sheet(const SecretBytes& recovery_key, const QString& made_on,
         LineItem{QLineF(margin_mm, 48, margin_mm + width_mm, 48), 0.2, Ink::grey});
     page.items.emplace_back(
         LineItem{QLineF(margin_mm, 110, margin_mm + width_mm, 110), 0.2, Ink::grey});
-    put(tr("Whoever has this paper and the records can read every guest's health answers. Keep it "
-           "locked away, apart from the computer. Do not photograph it."),
+    put(RecoverySheetTexts::tr(
+            "Whoever has this paper and the records can read every guest's health answers. Keep it "
+            "locked away, apart from the computer. Do not photograph it."),
         116, 20, 11, false, 4);
-    put(tr("It opens the vault when the passphrase is forgotten or the computer's keyring is lost: "
-           "choose \"Use the recovery key\" when unlocking. The nine groups hold no 0, 1, I or O. "
-           "Small letters will do."),
+    put(RecoverySheetTexts::tr(
+            "It opens the vault when the passphrase is forgotten or the computer's keyring is "
+            "lost: "
+            "choose \"Use the recovery key\" when unlocking. The nine groups hold no 0, 1, I or O. "
+            "Small letters will do."),
         138, 22, 11, false, 4);
-    put(tr("Without passphrase and without this paper nobody can open the vault any more, nor can "
-           "the makers of Leadline."),
+    put(RecoverySheetTexts::tr(
+            "Without passphrase and without this paper nobody can open the vault any more, nor can "
+            "the makers of Leadline."),
         162, 16, 11, true, 3);
-    put(tr("Records: %1").arg(records), 184, 12, 9, false, 3);
+    put(RecoverySheetTexts::tr("Records: %1").arg(records), 184, 12, 9, false, 3);
     return page;
 }
 

@@ -16,9 +16,10 @@ namespace {
 
 constexpr int longest_name = 200;
 
-QString tr(const char* source) {
-    return QCoreApplication::translate("VaultDialogs", source);
-}
+/// Names the context of this file's texts to lupdate.
+class SecretFieldTexts {
+    Q_DECLARE_TR_FUNCTIONS(VaultDialogs)
+};
 
 }  // namespace
 
@@ -55,8 +56,8 @@ QComboBox* who_field(const QStringList& names, QWidget* parent) {
     field->addItems(names);
     field->setCurrentIndex(names.isEmpty() ? -1 : 0);
     field->lineEdit()->setMaxLength(longest_name);
-    field->lineEdit()->setPlaceholderText(tr("Your name"));
-    field->setToolTip(tr("Stands in the audit trail."));
+    field->lineEdit()->setPlaceholderText(SecretFieldTexts::tr("Your name"));
+    field->setToolTip(SecretFieldTexts::tr("Stands in the audit trail."));
     return field;
 }
 
@@ -88,7 +89,7 @@ QProgressBar* busy_bar(QWidget* parent) {
     bar->setRange(0, 0);
     bar->setTextVisible(false);
     bar->setFixedHeight(bar->fontMetrics().height() / 3);
-    bar->setAccessibleName(tr("Working"));
+    bar->setAccessibleName(SecretFieldTexts::tr("Working"));
     QSizePolicy policy = bar->sizePolicy();
     policy.setRetainSizeWhenHidden(true);
     bar->setSizePolicy(policy);

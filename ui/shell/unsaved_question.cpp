@@ -10,14 +10,17 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) { return QCoreApplication::translate("UnsavedQuestion", source); }
+/// Names the context of this file's texts to lupdate.
+class UnsavedTexts {
+    Q_DECLARE_TR_FUNCTIONS(UnsavedQuestion)
+};
 
 }  // namespace
 
 UnsavedAnswer ask_about_unsaved(const QString& reason, QWidget* parent) {
-    QMessageBox box(QMessageBox::Warning, tr("Not saved"),
-                    tr("The last changes to this session are not saved."), QMessageBox::NoButton,
-                    parent);
+    QMessageBox box(QMessageBox::Warning, UnsavedTexts::tr("Not saved"),
+                    UnsavedTexts::tr("The last changes to this session are not saved."),
+                    QMessageBox::NoButton, parent);
     box.setObjectName(QStringLiteral("unsaved_question"));
     box.setInformativeText(reason);
     const auto add = [&box](const QString& text, const char* name, QMessageBox::ButtonRole role) {
@@ -26,12 +29,14 @@ UnsavedAnswer ask_about_unsaved(const QString& reason, QWidget* parent) {
         return button;
     };
     const std::array<std::pair<const QAbstractButton*, UnsavedAnswer>, 4> answers{{
-        {add(tr("&Try again"), "unsaved_try", QMessageBox::AcceptRole), UnsavedAnswer::try_again},
-        {add(tr("&Write to a file…"), "unsaved_write", QMessageBox::ActionRole),
+        {add(UnsavedTexts::tr("&Try again"), "unsaved_try", QMessageBox::AcceptRole),
+         UnsavedAnswer::try_again},
+        {add(UnsavedTexts::tr("&Write to a file…"), "unsaved_write", QMessageBox::ActionRole),
          UnsavedAnswer::write_file},
-        {add(tr("&Lose them"), "unsaved_lose", QMessageBox::DestructiveRole),
+        {add(UnsavedTexts::tr("&Lose them"), "unsaved_lose", QMessageBox::DestructiveRole),
          UnsavedAnswer::give_up},
-        {add(tr("&Go back"), "unsaved_stay", QMessageBox::RejectRole), UnsavedAnswer::stay},
+        {add(UnsavedTexts::tr("&Go back"), "unsaved_stay", QMessageBox::RejectRole),
+         UnsavedAnswer::stay},
     }};
     box.setDefaultButton(box.findChild<QPushButton*>(QStringLiteral("unsaved_try")));
     box.setEscapeButton(box.findChild<QPushButton*>(QStringLiteral("unsaved_stay")));

@@ -9,15 +9,19 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) { return QCoreApplication::translate("ProfileRefusal", source); }
+/// Names the context of this file's texts to lupdate.
+class ProfileRefusalTexts {
+    Q_DECLARE_TR_FUNCTIONS(ProfileRefusal)
+};
 
 /// "/profile/points/3/time_min" -> "Corner 3"; "The dive" when no corner is meant.
 QString corner_of(const std::string& place) {
     const QStringList parts = QString::fromStdString(place).split(u'/');
     bool is_number = false;
     const int index = parts.value(3).toInt(&is_number);
-    if (!is_number) return tr("The dive");
-    return index == 0 ? tr("The start") : tr("Corner %1").arg(index);
+    if (!is_number) return ProfileRefusalTexts::tr("The dive");
+    return index == 0 ? ProfileRefusalTexts::tr("The start")
+                      : ProfileRefusalTexts::tr("Corner %1").arg(index);
 }
 
 }  // namespace
@@ -29,19 +33,24 @@ QString profile_refusal(const Error& error) {
     const bool time = error.place.ends_with("time_min");
     switch (error.code) {
         case ErrorCode::time_not_increasing:
-            return tr("Not changed: %1 would be at %2 min, not later than the corner before it at "
-                      "%3 min. Times must grow from corner to corner.")
+            return ProfileRefusalTexts::tr(
+                       "Not changed: %1 would be at %2 min, not later than the corner before it at "
+                       "%3 min. Times must grow from corner to corner.")
                 .arg(corner, given, allowed);
         case ErrorCode::out_of_range:
-            return time ? tr("Not changed: %1 would be at %2 min; a dive may last %3 min.")
+            return time ? ProfileRefusalTexts::tr(
+                              "Not changed: %1 would be at %2 min; a dive may last %3 min.")
                               .arg(corner, given, allowed)
-                        : tr("Not changed: %1 would be at %2 m; possible is %3 m.")
+                        : ProfileRefusalTexts::tr(
+                              "Not changed: %1 would be at %2 m; possible is %3 m.")
                               .arg(corner, given, allowed);
         case ErrorCode::profile_not_closed:
-            return tr("Not changed: a dive starts and ends at the surface.");
+            return ProfileRefusalTexts::tr("Not changed: a dive starts and ends at the surface.");
         case ErrorCode::bad_count:
-            return tr("Not changed: a dive has %1 corners with its start.").arg(allowed);
-        default: return tr("Not changed. %1").arg(words(error));
+            return ProfileRefusalTexts::tr("Not changed: a dive has %1 corners with its start.")
+                .arg(allowed);
+        default:
+            return ProfileRefusalTexts::tr("Not changed. %1").arg(words(error));
     }
 }
 

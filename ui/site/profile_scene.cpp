@@ -12,7 +12,10 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) { return QCoreApplication::translate("ProfileView", source); }
+/// Names the context of this file's texts to lupdate.
+class ProfileSceneTexts {
+    Q_DECLARE_TR_FUNCTIONS(ProfileView)
+};
 
 QString titled(const QString& level, const std::string& rule_set) {
     return rule_set.empty() ? level
@@ -29,16 +32,18 @@ std::vector<DepthLine> depth_lines(const SessionDocument& document) {
     if (const auto& limit = document.plan().limits.max_depth) {
         const Depth depth{Meters(limit->value)};
         add(DepthLine::Kind::limit, depth,
-            titled(tr("At most %1").arg(text(depth, units, Rounding::down)), limit->rule_set));
+            titled(ProfileSceneTexts::tr("At most %1").arg(text(depth, units, Rounding::down)),
+                   limit->rule_set));
     }
     if (const auto usual = strictest_for_age(document.rules(), document.session().rule_sets,
                                              RuleKind::usual_depth_m, std::nullopt)) {
         const Depth depth{Meters(usual->value)};
         add(DepthLine::Kind::usual, depth,
-            titled(tr("Usual %1").arg(text(depth, units)), usual->rule_set));
+            titled(ProfileSceneTexts::tr("Usual %1").arg(text(depth, units)), usual->rule_set));
     }
     if (const auto bottom = document.session().site.bottom_depth) {
-        add(DepthLine::Kind::bottom, *bottom, tr("Bottom %1").arg(text(*bottom, units)));
+        add(DepthLine::Kind::bottom, *bottom,
+            ProfileSceneTexts::tr("Bottom %1").arg(text(*bottom, units)));
     }
     return lines;
 }
@@ -79,13 +84,15 @@ ProfileLeg leg_between(const ProfilePoint& from, const ProfilePoint& to,
     }
     leg.text += text(speed, document.units());
     if (to.phase != Phase::descent && to.phase != Phase::ascent) {
-        leg.text += u' ' + (leg.downward ? tr("down") : tr("up"));
+        leg.text +=
+            u' ' + (leg.downward ? ProfileSceneTexts::tr("down") : ProfileSceneTexts::tr("up"));
     }
     const auto limit = broken_rate(document.plan(), leg.downward ? FindingCode::descent_too_fast
                                                                  : FindingCode::ascent_too_fast);
     if (limit && speed.value() > limit->allowed.value() + slack) {
         leg.warning = limit->severity;
-        leg.text += u'\n' + tr("too fast: at most %1").arg(text(limit->allowed, document.units()));
+        leg.text += u'\n' + ProfileSceneTexts::tr("too fast: at most %1")
+                                .arg(text(limit->allowed, document.units()));
     }
     return leg;
 }
@@ -118,7 +125,7 @@ ProfileScene profile_scene(const SessionDocument& document, const QRectF& area,
     ProfileScene scene;
     scene.profile = document.session().profile;
     scene.lines = depth_lines(document);
-    const double left = metrics.horizontalAdvance(tr("88.8 m")) + 8.0;
+    const double left = metrics.horizontalAdvance(ProfileSceneTexts::tr("88.8 m")) + 8.0;
     const double sky = metrics.height() + 20.0;
     const QRectF plot = area.adjusted(left, sky, -16.0, -(metrics.height() + 12.0));
     std::vector<Depth> depths;
@@ -127,10 +134,11 @@ ProfileScene profile_scene(const SessionDocument& document, const QRectF& area,
     scene.scale.plot = plot;
     for (DepthLine& line : scene.lines) {
         line.in_view = line.depth.meters().value() <= scene.scale.meters;
-        if (!line.in_view) line.text += tr(" (below this view)");
+        if (!line.in_view) line.text += ProfileSceneTexts::tr(" (below this view)");
     }
     scene.depth_marks = depth_marks(scene.scale, document.units(), metrics.height() * 1.8);
-    scene.time_marks = time_marks(scene.scale, metrics.horizontalAdvance(tr("240 min")) + 16.0);
+    scene.time_marks =
+        time_marks(scene.scale, metrics.horizontalAdvance(ProfileSceneTexts::tr("240 min")) + 16.0);
     for (std::size_t i = 1; i < scene.profile.points.size(); ++i) {
         scene.legs.push_back(leg_between(scene.profile.points[i - 1], scene.profile.points[i],
                                          scene.scale, document));
@@ -138,7 +146,7 @@ ProfileScene profile_scene(const SessionDocument& document, const QRectF& area,
     const ClearingLadder& ladder = document.plan().environment.ladder;
     scene.clearing_marks = clearing_marks(scene, ladder);
     const QString clearing =
-        tr("Clear ears every %1").arg(text(ladder.step, document.units()));
+        ProfileSceneTexts::tr("Clear ears every %1").arg(text(ladder.step, document.units()));
     scene.labels = place_labels(scene, area.adjusted(left, 4.0, -8.0, -(metrics.height() + 12.0)),
                                 metrics, clearing);
     return scene;

@@ -9,7 +9,10 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) { return QCoreApplication::translate("Findings", source); }
+/// Names the context of this file's texts to lupdate.
+class FindingTexts {
+    Q_DECLARE_TR_FUNCTIONS(Findings)
+};
 
 /// What and remedy, before names and sources are added.
 struct Pair {
@@ -54,14 +57,22 @@ QString kit_list(const std::string& raw) {
 
 QString ratio_cause(RatioReason reason) {
     switch (reason) {
-        case RatioReason::plain: return tr("for one instructor");
-        case RatioReason::with_assistant: return tr("even with an assistant");
-        case RatioReason::visibility: return tr("in this visibility");
-        case RatioReason::current: return tr("in this current");
-        case RatioReason::waves: return tr("in these waves");
-        case RatioReason::children: return tr("with a child in the group");
-        case RatioReason::language: return tr("when a guest shares no language with the staff");
-        case RatioReason::nervous: return tr("with a nervous guest in the group");
+        case RatioReason::plain:
+            return FindingTexts::tr("for one instructor");
+        case RatioReason::with_assistant:
+            return FindingTexts::tr("even with an assistant");
+        case RatioReason::visibility:
+            return FindingTexts::tr("in this visibility");
+        case RatioReason::current:
+            return FindingTexts::tr("in this current");
+        case RatioReason::waves:
+            return FindingTexts::tr("in these waves");
+        case RatioReason::children:
+            return FindingTexts::tr("with a child in the group");
+        case RatioReason::language:
+            return FindingTexts::tr("when a guest shares no language with the staff");
+        case RatioReason::nervous:
+            return FindingTexts::tr("with a nervous guest in the group");
     }
     return {};
 }
@@ -69,47 +80,53 @@ QString ratio_cause(RatioReason reason) {
 Pair place_words(const Finding& finding, const Values& v) {
     switch (finding.code) {
         case FindingCode::depth_over_limit:
-            return {tr("Planned to %1, deeper than the %2 allowed.").arg(v[0], v[1]),
-                    tr("Plan no deeper than %1.").arg(v[1])};
+            return {FindingTexts::tr("Planned to %1, deeper than the %2 allowed.").arg(v[0], v[1]),
+                    FindingTexts::tr("Plan no deeper than %1.").arg(v[1])};
         case FindingCode::depth_over_usual:
-            return {tr("Planned to %1; %2 is usual for a first dive.").arg(v[0], v[1]),
-                    tr("Stay shallower unless the site asks for it.")};
+            return {
+                FindingTexts::tr("Planned to %1; %2 is usual for a first dive.").arg(v[0], v[1]),
+                FindingTexts::tr("Stay shallower unless the site asks for it.")};
         case FindingCode::bottom_below_limit:
-            return {tr("The bottom lies at %1; no more than %2 is wanted below first-time guests.")
+            return {FindingTexts::tr(
+                        "The bottom lies at %1; no more than %2 is wanted below first-time guests.")
                         .arg(v[0], v[1]),
-                    tr("Choose a shallower spot, or keep guests over a slope or a line.")};
+                    FindingTexts::tr(
+                        "Choose a shallower spot, or keep guests over a slope or a line.")};
         case FindingCode::water_too_cold:
-            return {tr("The water has %1, colder than the %2 wanted.").arg(v[0], v[1]),
-                    tr("Choose warmer water, a shorter dive or warmer suits.")};
+            return {
+                FindingTexts::tr("The water has %1, colder than the %2 wanted.").arg(v[0], v[1]),
+                FindingTexts::tr("Choose warmer water, a shorter dive or warmer suits.")};
         case FindingCode::minutes_over_limit:
-            return {tr("Planned for %1; at most %2 while the water is below %3.")
+            return {FindingTexts::tr("Planned for %1; at most %2 while the water is below %3.")
                         .arg(v[0], v[1], v[2]),
-                    tr("Shorten the dive to %1.").arg(v[1])};
+                    FindingTexts::tr("Shorten the dive to %1.").arg(v[1])};
         case FindingCode::visibility_low:
-            return {tr("Visibility is %1; at least %2 is wanted.").arg(v[0], v[1]),
-                    tr("Take fewer guests within arm's reach, or do not dive.")};
+            return {FindingTexts::tr("Visibility is %1; at least %2 is wanted.").arg(v[0], v[1]),
+                    FindingTexts::tr("Take fewer guests within arm's reach, or do not dive.")};
         case FindingCode::current_strong:
-            return {tr("There is more current than first-time guests should meet."),
-                    tr("Wait for slack water or choose a sheltered spot.")};
+            return {FindingTexts::tr("There is more current than first-time guests should meet."),
+                    FindingTexts::tr("Wait for slack water or choose a sheltered spot.")};
         case FindingCode::waves_high:
-            return {tr("Waves reach %1; at most %2 is wanted.").arg(v[0], v[1]),
-                    tr("Choose a sheltered entry or do not dive.")};
+            return {FindingTexts::tr("Waves reach %1; at most %2 is wanted.").arg(v[0], v[1]),
+                    FindingTexts::tr("Choose a sheltered entry or do not dive.")};
         case FindingCode::ascent_too_fast:
-            return {tr("Goes up at %1, faster than the %2 allowed.").arg(v[0], v[1]),
-                    tr("Give the way up more time.")};
+            return {FindingTexts::tr("Goes up at %1, faster than the %2 allowed.").arg(v[0], v[1]),
+                    FindingTexts::tr("Give the way up more time.")};
         case FindingCode::descent_too_fast:
-            return {tr("Goes down at %1, faster than the %2 wanted.").arg(v[0], v[1]),
-                    tr("Give the way down more time: ears need it.")};
+            return {FindingTexts::tr("Goes down at %1, faster than the %2 wanted.").arg(v[0], v[1]),
+                    FindingTexts::tr("Give the way down more time: ears need it.")};
         case FindingCode::ear_step_over_locking:
-            return {tr("Clearing every %1 is too seldom: the tube to the ear can lock after %2.")
+            return {FindingTexts::tr(
+                        "Clearing every %1 is too seldom: the tube to the ear can lock after %2.")
                         .arg(v[0], v[1]),
-                    tr("Clear in smaller steps.")};
+                    FindingTexts::tr("Clear in smaller steps.")};
         case FindingCode::no_rules_chosen:
-            return {tr("No rules are chosen, so no limit of depth, age or ratio is checked."),
-                    tr("Tick the rules that apply on the Site tab.")};
+            return {FindingTexts::tr(
+                        "No rules are chosen, so no limit of depth, age or ratio is checked."),
+                    FindingTexts::tr("Tick the rules that apply on the Site tab.")};
         case FindingCode::emergency_line_missing:
-            return {tr("No emergency number is entered for the site."),
-                    tr("Enter the number to call; it is printed on every card.")};
+            return {FindingTexts::tr("No emergency number is entered for the site."),
+                    FindingTexts::tr("Enter the number to call; it is printed on every card.")};
         default: return {};
     }
 }
@@ -117,28 +134,33 @@ Pair place_words(const Finding& finding, const Values& v) {
 Pair person_words(const Finding& finding, const Values& v) {
     switch (finding.code) {
         case FindingCode::guest_too_young:
-            return {tr("Is %1; the least age is %2.").arg(v[0], v[1]),
-                    tr("Offer something else: no dive before %1.").arg(v[1])};
+            return {FindingTexts::tr("Is %1; the least age is %2.").arg(v[0], v[1]),
+                    FindingTexts::tr("Offer something else: no dive before %1.").arg(v[1])};
         case FindingCode::birth_date_missing:
-            return {tr("The birth date is missing, so no age limit can be checked."),
-                    tr("Enter the birth date.")};
+            return {FindingTexts::tr("The birth date is missing, so no age limit can be checked."),
+                    FindingTexts::tr("Enter the birth date.")};
         case FindingCode::consent_missing:
-            return {tr("Is %1 and no guardian's consent is on record.").arg(v[0]),
-                    tr("Get a guardian's signed consent and tick it.")};
+            return {FindingTexts::tr("Is %1 and no guardian's consent is on record.").arg(v[0]),
+                    FindingTexts::tr("Get a guardian's signed consent and tick it.")};
         case FindingCode::guest_without_group:
-            return {tr("Is in no group."), tr("Put the guest into a group.")};
+            return {FindingTexts::tr("Is in no group."),
+                    FindingTexts::tr("Put the guest into a group.")};
         case FindingCode::no_common_language:
-            return {tr("Reads %1, which nobody leading the group speaks.")
-                        .arg(language_name(finding.text)),
-                    tr("Swap groups, find a translator, or brief with pictures and a small group.")};
+            return {
+                FindingTexts::tr("Reads %1, which nobody leading the group speaks.")
+                    .arg(language_name(finding.text)),
+                FindingTexts::tr(
+                    "Swap groups, find a translator, or brief with pictures and a small group.")};
         case FindingCode::cylinder_missing:
-            return {tr("Has no cylinder."), tr("Hand one out and enter its pressure.")};
+            return {FindingTexts::tr("Has no cylinder."),
+                    FindingTexts::tr("Hand one out and enter its pressure.")};
         case FindingCode::kit_missing:
-            return {tr("Still missing: %1.").arg(kit_list(finding.text)),
-                    tr("Fit it and enter the size or number.")};
+            return {FindingTexts::tr("Still missing: %1.").arg(kit_list(finding.text)),
+                    FindingTexts::tr("Fit it and enter the size or number.")};
         case FindingCode::staff_cylinder_missing:
-            return {tr("Leads a group and has no cylinder entered."),
-                    tr("Enter it, so that the air for bringing a guest up can be checked.")};
+            return {FindingTexts::tr("Leads a group and has no cylinder entered."),
+                    FindingTexts::tr(
+                        "Enter it, so that the air for bringing a guest up can be checked.")};
         default: return {};
     }
 }
@@ -146,62 +168,73 @@ Pair person_words(const Finding& finding, const Values& v) {
 Pair screening_words(const Finding& finding, const Values& v) {
     switch (finding.code) {
         case FindingCode::screening_unanswered:
-            return {tr("The health questions are still open."),
-                    tr("Go through them with the guest, or take the centre's own form.")};
+            return {
+                FindingTexts::tr("The health questions are still open."),
+                FindingTexts::tr("Go through them with the guest, or take the centre's own form.")};
         case FindingCode::screening_physician:
-            return {tr("The health questions call for a physician."),
-                    tr("Ask the guest for a physician's written release to dive, and tick it when "
-                       "you have read it.")};
+            return {FindingTexts::tr("The health questions call for a physician."),
+                    FindingTexts::tr(
+                        "Ask the guest for a physician's written release to dive, and tick it when "
+                        "you have read it.")};
         case FindingCode::screening_does_not_dive:
-            return {tr("Does not dive, by the health questions."),
-                    tr("Tell the guest in private, and offer something else. No release changes "
-                       "this.")};
+            return {FindingTexts::tr("Does not dive, by the health questions."),
+                    FindingTexts::tr(
+                        "Tell the guest in private, and offer something else. No release changes "
+                        "this.")};
         case FindingCode::screening_today_flagged:
             if (finding.severity == Severity::stop) {
-                return {tr("Not today, by the questions of the day."),
-                        tr("Tell the guest in private, and offer another day.")};
+                return {FindingTexts::tr("Not today, by the questions of the day."),
+                        FindingTexts::tr("Tell the guest in private, and offer another day.")};
             }
-            return {tr("Dives with care, by the questions of the day."),
-                    tr("Talk it over with the guest, see that all were asked, and when in doubt "
-                       "do not dive today.")};
+            return {FindingTexts::tr("Dives with care, by the questions of the day."),
+                    FindingTexts::tr(
+                        "Talk it over with the guest, see that all were asked, and when in doubt "
+                        "do not dive today.")};
         case FindingCode::screening_today_unanswered:
-            return {tr("Today's questions are still open."), tr("Ask them before kitting up.")};
+            return {FindingTexts::tr("Today's questions are still open."),
+                    FindingTexts::tr("Ask them before kitting up.")};
         case FindingCode::screening_out_of_date:
             if (finding.text.empty()) {
-                return {tr("The day of the health check is not on record."),
-                        tr("Go through the questions again with the guest.")};
+                return {FindingTexts::tr("The day of the health check is not on record."),
+                        FindingTexts::tr("Go through the questions again with the guest.")};
             }
-            return {tr("The health check of %1 counts for %2 months and is out of date.")
-                        .arg(day_of(finding), v[0]),
-                    tr("Go through the questions again with the guest.")};
+            return {
+                FindingTexts::tr("The health check of %1 counts for %2 months and is out of date.")
+                    .arg(day_of(finding), v[0]),
+                FindingTexts::tr("Go through the questions again with the guest.")};
         case FindingCode::screening_in_future:
-            return {tr("The health check or the physician's release has the date %1, after the "
-                       "session.")
+            return {FindingTexts::tr(
+                        "The health check or the physician's release has the date %1, after the "
+                        "session.")
                         .arg(day_of(finding)),
-                    tr("Correct the date, or go through the questions again.")};
+                    FindingTexts::tr("Correct the date, or go through the questions again.")};
         case FindingCode::approval_older_than_check:
             if (finding.text.empty()) {
-                return {tr("The day of the physician's release is not on record."),
-                        tr("Read the release and enter its date; without one nobody can tell "
-                           "whether it still counts.")};
+                return {FindingTexts::tr("The day of the physician's release is not on record."),
+                        FindingTexts::tr(
+                            "Read the release and enter its date; without one nobody can tell "
+                            "whether it still counts.")};
             }
             if (finding.severity == Severity::stop) {
-                return {tr("The physician's release of %1 is out of date.").arg(day_of(finding)),
-                        tr("Ask the guest for a new one.")};
+                return {FindingTexts::tr("The physician's release of %1 is out of date.")
+                            .arg(day_of(finding)),
+                        FindingTexts::tr("Ask the guest for a new one.")};
             }
-            return {tr("The physician's release of %1 is older than the health check.")
-                        .arg(day_of(finding)),
-                    tr("Make sure that the physician knew what the guest answered since; else ask "
-                       "for a new one.")};
+            return {
+                FindingTexts::tr("The physician's release of %1 is older than the health check.")
+                    .arg(day_of(finding)),
+                FindingTexts::tr(
+                    "Make sure that the physician knew what the guest answered since; else ask "
+                    "for a new one.")};
         case FindingCode::screening_not_signed:
-            return {tr("Nobody has signed the health check."),
-                    tr("Have the guest sign, and for a minor a guardian too.")};
+            return {FindingTexts::tr("Nobody has signed the health check."),
+                    FindingTexts::tr("Have the guest sign, and for a minor a guardian too.")};
         case FindingCode::screening_edition_older:
             return {finding.text.empty()
-                        ? tr("It is not on record which questions were asked.")
-                        : tr("The questions were those of an earlier edition (%1).")
+                        ? FindingTexts::tr("It is not on record which questions were asked.")
+                        : FindingTexts::tr("The questions were those of an earlier edition (%1).")
                               .arg(QString::fromStdString(finding.text)),
-                    tr("At the next check the present ones are asked.")};
+                    FindingTexts::tr("At the next check the present ones are asked.")};
         default: return {};
     }
 }
@@ -209,18 +242,24 @@ Pair screening_words(const Finding& finding, const Values& v) {
 Pair group_words(const Finding& finding, const Values& v) {
     switch (finding.code) {
         case FindingCode::ratio_exceeded:
-            return {tr("%1 places used, %2 allowed %3.")
+            return {FindingTexts::tr("%1 places used, %2 allowed %3.")
                         .arg(v[0], v[1], ratio_cause(finding.reason)),
-                    tr("Move guests to another group, add an instructor, or dive in turns.")};
+                    FindingTexts::tr(
+                        "Move guests to another group, add an instructor, or dive in turns.")};
         case FindingCode::staff_in_two_groups:
-            return {tr("Is counted on in %1 groups at once.").arg(v[0]),
-                    tr("Give each group staff of its own, or let the groups dive one after the "
-                       "other in sessions of their own.")};
+            return {FindingTexts::tr("Is counted on in %1 groups at once.").arg(v[0]),
+                    FindingTexts::tr(
+                        "Give each group staff of its own, or let the groups dive one after the "
+                        "other in sessions of their own.")};
         case FindingCode::group_without_instructor:
-            return {tr("Has no instructor."), tr("Name an instructor for the group.")};
-        case FindingCode::group_empty: return {tr("Has no guests."), tr("Add guests or remove it.")};
+            return {FindingTexts::tr("Has no instructor."),
+                    FindingTexts::tr("Name an instructor for the group.")};
+        case FindingCode::group_empty:
+            return {FindingTexts::tr("Has no guests."),
+                    FindingTexts::tr("Add guests or remove it.")};
         case FindingCode::no_guests:
-            return {tr("No guests yet."), tr("Add the first one on the Roster tab.")};
+            return {FindingTexts::tr("No guests yet."),
+                    FindingTexts::tr("Add the first one on the Roster tab.")};
         default: return {};
     }
 }
@@ -228,26 +267,34 @@ Pair group_words(const Finding& finding, const Values& v) {
 Pair gas_words(const Finding& finding, const Values& v) {
     switch (finding.code) {
         case FindingCode::ends_below_reserve:
-            return {tr("Would surface with %1; %2 must be left. The reserve is reached after %3.")
+            return {FindingTexts::tr(
+                        "Would surface with %1; %2 must be left. The reserve is reached after %3.")
                         .arg(v[0], v[1], v[2]),
-                    tr("Shorten the dive, go shallower, or give a bigger or fuller cylinder.")};
+                    FindingTexts::tr(
+                        "Shorten the dive, go shallower, or give a bigger or fuller cylinder.")};
         case FindingCode::minimum_gas_above_reserve:
-            return {tr("Bringing two up from the deepest point takes %1, more than the reserve of "
-                       "%2.")
+            return {FindingTexts::tr(
+                        "Bringing two up from the deepest point takes %1, more than the reserve of "
+                        "%2.")
                         .arg(v[0], v[1]),
-                    tr("Have the guest signal at the higher pressure; the card says so.")};
+                    FindingTexts::tr(
+                        "Have the guest signal at the higher pressure; the card says so.")};
         case FindingCode::group_unlikely_to_finish:
-            return {tr("All last the planned dive in only %1 of 100 such dives.").arg(v[0]),
-                    tr("See what would buy more minutes on the Gas tab, or plan a shorter dive.")};
-        case FindingCode::sharing_may_not_last:
-            return {tr("If a guest's air fails, this cylinder brings both up in only %1 of 100 "
-                       "cases.")
+            return {FindingTexts::tr("All last the planned dive in only %1 of 100 such dives.")
                         .arg(v[0]),
-                    tr("Take a bigger or fuller cylinder, or stay less deep.")};
+                    FindingTexts::tr(
+                        "See what would buy more minutes on the Gas tab, or plan a shorter dive.")};
+        case FindingCode::sharing_may_not_last:
+            return {FindingTexts::tr(
+                        "If a guest's air fails, this cylinder brings both up in only %1 of 100 "
+                        "cases.")
+                        .arg(v[0]),
+                    FindingTexts::tr("Take a bigger or fuller cylinder, or stay less deep.")};
         case FindingCode::staff_gas_below_minimum:
-            return {tr("Is planned to have %1 at the ascent; bringing a guest up takes %2.")
+            return {FindingTexts::tr(
+                        "Is planned to have %1 at the ascent; bringing a guest up takes %2.")
                         .arg(v[0], v[1]),
-                    tr("Take a bigger or fuller cylinder, or shorten the dive.")};
+                    FindingTexts::tr("Take a bigger or fuller cylinder, or shorten the dive.")};
         default: return {};
     }
 }
@@ -255,19 +302,25 @@ Pair gas_words(const Finding& finding, const Values& v) {
 Pair staff_words(const Finding& finding, const Values& v) {
     switch (finding.code) {
         case FindingCode::staff_dives_over_limit:
-            return {tr("Would make dive number %1 today; at most %2 are wanted.").arg(v[0], v[1]),
-                    tr("Have somebody else lead this group, or dive on another day.")};
+            return {
+                FindingTexts::tr("Would make dive number %1 today; at most %2 are wanted.")
+                    .arg(v[0], v[1]),
+                FindingTexts::tr("Have somebody else lead this group, or dive on another day.")};
         case FindingCode::staff_ascents_over_limit:
-            return {tr("Would come up %1 times today; at most %2 are wanted.").arg(v[0], v[1]),
-                    tr("Plan fewer training ascents, or share them with others.")};
-        case FindingCode::staff_days_over_limit:
-            return {tr("Dives on day %1 in a row; at most %2 are wanted.").arg(v[0], v[1]),
-                    tr("Plan a day without diving.")};
-        case FindingCode::staff_needs_stop:
-            return {tr("Would be in the water for %1 with %2 left before a stop is needed: could "
-                       "not go straight up with a guest.")
+            return {FindingTexts::tr("Would come up %1 times today; at most %2 are wanted.")
                         .arg(v[0], v[1]),
-                    tr("Dive shallower or shorter, wait longer, or have somebody else lead.")};
+                    FindingTexts::tr("Plan fewer training ascents, or share them with others.")};
+        case FindingCode::staff_days_over_limit:
+            return {FindingTexts::tr("Dives on day %1 in a row; at most %2 are wanted.")
+                        .arg(v[0], v[1]),
+                    FindingTexts::tr("Plan a day without diving.")};
+        case FindingCode::staff_needs_stop:
+            return {FindingTexts::tr(
+                        "Would be in the water for %1 with %2 left before a stop is needed: could "
+                        "not go straight up with a guest.")
+                        .arg(v[0], v[1]),
+                    FindingTexts::tr(
+                        "Dive shallower or shorter, wait longer, or have somebody else lead.")};
         default: return {};
     }
 }
@@ -275,21 +328,25 @@ Pair staff_words(const Finding& finding, const Values& v) {
 Pair body_words(const Finding& finding, const Values& v) {
     switch (finding.code) {
         case FindingCode::cold_before_end:
-            return {tr("May be cold after %1; %2 are planned.").arg(v[0], v[1]),
-                    tr("Give a warmer suit or shorten the dive. Shivering ends it at once.")};
+            return {FindingTexts::tr("May be cold after %1; %2 are planned.").arg(v[0], v[1]),
+                    FindingTexts::tr(
+                        "Give a warmer suit or shorten the dive. Shivering ends it at once.")};
         case FindingCode::bcd_cannot_hold:
-            return {tr("With %1 of lead may be heavier at depth than the %2 the BCD is likely to "
-                       "lift.")
+            return {FindingTexts::tr(
+                        "With %1 of lead may be heavier at depth than the %2 the BCD is likely to "
+                        "lift.")
                         .arg(v[0], v[1]),
-                    tr("Take off lead, or give a BCD with more lift.")};
+                    FindingTexts::tr("Take off lead, or give a BCD with more lift.")};
         case FindingCode::cannot_stay_down:
-            return {tr("With %1 of lead is likely to float up near the end, with little air left; "
-                       "%2 to %3 is expected.")
+            return {FindingTexts::tr(
+                        "With %1 of lead is likely to float up near the end, with little air left; "
+                        "%2 to %3 is expected.")
                         .arg(v[0], v[1], v[2]),
-                    tr("Check at the surface, and take spare lead along.")};
+                    FindingTexts::tr("Check at the surface, and take spare lead along.")};
         case FindingCode::lead_outside_range:
-            return {tr("Carries %1 of lead; %2 to %3 is expected.").arg(v[0], v[1], v[2]),
-                    tr("Check at the surface before going down.")};
+            return {
+                FindingTexts::tr("Carries %1 of lead; %2 to %3 is expected.").arg(v[0], v[1], v[2]),
+                FindingTexts::tr("Check at the surface before going down.")};
         default: return {};
     }
 }
@@ -297,22 +354,25 @@ Pair body_words(const Finding& finding, const Values& v) {
 Pair log_words(const Finding& finding, const Values& v) {
     switch (finding.code) {
         case FindingCode::logged_too_deep:
-            return {tr("Went to %1; %2 was planned.").arg(v[0], v[1]),
-                    tr("Talk it over and hold the depth next time.")};
+            return {FindingTexts::tr("Went to %1; %2 was planned.").arg(v[0], v[1]),
+                    FindingTexts::tr("Talk it over and hold the depth next time.")};
         case FindingCode::logged_depth_over_limit:
-            return {tr("Went to %1, deeper than the %2 allowed.").arg(v[0], v[1]),
-                    tr("Report it as the centre asks, and ask how the guest feels.")};
+            return {FindingTexts::tr("Went to %1, deeper than the %2 allowed.").arg(v[0], v[1]),
+                    FindingTexts::tr("Report it as the centre asks, and ask how the guest feels.")};
         case FindingCode::logged_below_reserve:
-            return {tr("Came back with %1; %2 should have been left.").arg(v[0], v[1]),
-                    tr("Use the guest's own breathing rate for the next plan.")};
+            return {
+                FindingTexts::tr("Came back with %1; %2 should have been left.").arg(v[0], v[1]),
+                FindingTexts::tr("Use the guest's own breathing rate for the next plan.")};
         case FindingCode::logged_longer:
-            return {tr("Was in the water for %1; %2 was planned.").arg(v[0], v[1]),
-                    tr("Check the air and the cold for the longer time.")};
+            return {FindingTexts::tr("Was in the water for %1; %2 was planned.").arg(v[0], v[1]),
+                    FindingTexts::tr("Check the air and the cold for the longer time.")};
         case FindingCode::log_missing:
-            return {tr("Has no entry in the log."), tr("Enter the pressures and the time.")};
+            return {FindingTexts::tr("Has no entry in the log."),
+                    FindingTexts::tr("Enter the pressures and the time.")};
         case FindingCode::head_count_open:
-            return {tr("%1 went in, %2 counted back.").arg(v[0], v[1]),
-                    tr("Count again, two people, by name. Nobody leaves before it agrees.")};
+            return {FindingTexts::tr("%1 went in, %2 counted back.").arg(v[0], v[1]),
+                    FindingTexts::tr(
+                        "Count again, two people, by name. Nobody leaves before it agrees.")};
         default: return {};
     }
 }
@@ -326,13 +386,14 @@ QString subject_name(const Subject& subject, const Session& session) {
     }
     if (const auto* id = std::get_if<GroupId>(&subject)) {
         const Group* group = find_group(session, *id);
-        return tr("Group %1").arg(QString::fromStdString(group != nullptr ? group->name : id->text));
+        return FindingTexts::tr("Group %1")
+            .arg(QString::fromStdString(group != nullptr ? group->name : id->text));
     }
     if (const auto* id = std::get_if<StaffId>(&subject)) {
         const StaffMember* member = find_staff(session, *id);
         return QString::fromStdString(member != nullptr ? member->name : id->text);
     }
-    return tr("Session");
+    return FindingTexts::tr("Session");
 }
 
 FindingText words(const Finding& finding, const Session& session, UnitSystem units) {

@@ -10,15 +10,18 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) { return QCoreApplication::translate("Levers", source); }
+/// Names the context of this file's texts to lupdate.
+class LeverTexts {
+    Q_DECLARE_TR_FUNCTIONS(Levers)
+};
 
 constexpr double certain = 0.99;
 constexpr double hardly = 0.01;
 
 /// The number alone, for "83 → 91 of 100".
 QString of_hundred(double chance) {
-    if (chance > certain) return tr("over 99");
-    if (chance < hardly) return tr("fewer than 1");
+    if (chance > certain) return LeverTexts::tr("over 99");
+    if (chance < hardly) return LeverTexts::tr("fewer than 1");
     // A hair of slack keeps 0.83, which no double holds exactly, from being shown as 82.
     constexpr double slack = 1e-9;
     return QString::number(static_cast<int>(std::floor(chance * 100.0 + slack)));
@@ -45,27 +48,30 @@ QString what_of(const Lever& lever, const Session& session, UnitSystem units) {
     const QString name = name_of(session, lever.guest);
     switch (lever.kind) {
         case LeverKind::shallower:
-            return tr("No deeper than %1").arg(text(lever.deepest, units));
+            return LeverTexts::tr("No deeper than %1").arg(text(lever.deepest, units));
         case LeverKind::shorter_skills:
-            return tr("%1 less for skills").arg(text(lever.minutes_off));
+            return LeverTexts::tr("%1 less for skills").arg(text(lever.minutes_off));
         case LeverKind::bigger_cylinder: {
             const CylinderType* type = find_cylinder_type(lever.cylinder);
-            return tr("%1 for %2")
+            return LeverTexts::tr("%1 for %2")
                 .arg(type != nullptr ? cylinder_size(*type, units)
                                      : QString::fromStdString(lever.cylinder.text),
                      name);
         }
         case LeverKind::warmer_suit:
-            return tr("Suit %1 for %2").arg(QString::fromStdString(lever.suit), name);
+            return LeverTexts::tr("Suit %1 for %2").arg(QString::fromStdString(lever.suit), name);
         case LeverKind::swap_guests:
-            return tr("%1 and %2 change places").arg(name, name_of(session, lever.other_guest));
-        case LeverKind::one_guest_fewer: return tr("Without %1").arg(name);
+            return LeverTexts::tr("%1 and %2 change places")
+                .arg(name, name_of(session, lever.other_guest));
+        case LeverKind::one_guest_fewer:
+            return LeverTexts::tr("Without %1").arg(name);
     }
     return {};
 }
 
 QString if_free(const Lever& lever) {
-    return lever.stock_known ? tr("one is free by the stock list") : tr("if one is free");
+    return lever.stock_known ? LeverTexts::tr("one is free by the stock list")
+                             : LeverTexts::tr("if one is free");
 }
 
 /// What the bigger cylinder weighs more than the one in hand.
@@ -77,53 +83,57 @@ QString heavier(const Lever& lever, const Session& session, UnitSystem units) {
                                   : nullptr;
     if (now == nullptr || next == nullptr || now->empty_mass.value() <= 0.0 ||
         next->empty_mass.value() <= 0.0) {
-        return tr("Heavier to carry");
+        return LeverTexts::tr("Heavier to carry");
     }
     const Kilograms more = next->empty_mass - now->empty_mass;
     // The table's masses are good to 1.5 kg; a smaller difference says nothing.
     constexpr double told_apart = 0.5;
-    if (std::abs(more.value()) < told_apart) return tr("About as heavy");
+    if (std::abs(more.value()) < told_apart) return LeverTexts::tr("About as heavy");
     const QString by = text(Kilograms(std::abs(more.value())), units);
-    return more.value() > 0.0 ? tr("%1 more on land").arg(by)
-                              : tr("%1 less on land").arg(by);
+    return more.value() > 0.0 ? LeverTexts::tr("%1 more on land").arg(by)
+                              : LeverTexts::tr("%1 less on land").arg(by);
 }
 
 QString swap_cost(const Lever& lever, const Plan& plan, const Session& session) {
     const Guest* other = find_guest(session, lever.other_guest);
     if (other == nullptr) return {};
     const double before = chance_now(plan, other->group);
-    return tr("Ask first whether they came together. %1: %2 last the plan.")
+    return LeverTexts::tr("Ask first whether they came together. %1: %2 last the plan.")
         .arg(group_label(session, other->group),
              chance_change_text(before, before + lever.other_group_change));
 }
 
 QString cost_of(const Lever& lever, const Plan& plan, const Session& session, UnitSystem units) {
     switch (lever.kind) {
-        case LeverKind::shallower: return tr("Less to see.");
+        case LeverKind::shallower:
+            return LeverTexts::tr("Less to see.");
         case LeverKind::shorter_skills:
-            return tr("Less practice; the whole dive is %1 shorter.").arg(text(lever.minutes_off));
+            return LeverTexts::tr("Less practice; the whole dive is %1 shorter.")
+                .arg(text(lever.minutes_off));
         case LeverKind::bigger_cylinder:
-            return tr("%1; %2. Read its gauge, check the lead.")
+            return LeverTexts::tr("%1; %2. Read its gauge, check the lead.")
                 .arg(heavier(lever, session, units), if_free(lever));
         case LeverKind::warmer_suit:
-            return tr("Needs more lead, check at the surface; %1.").arg(if_free(lever));
+            return LeverTexts::tr("Needs more lead, check at the surface; %1.").arg(if_free(lever));
         case LeverKind::swap_guests: return swap_cost(lever, plan, session);
         case LeverKind::one_guest_fewer:
-            return tr("Needs another group or another time.");
+            return LeverTexts::tr("Needs another group or another time.");
     }
     return {};
 }
 
 QString gain_of(const Lever& lever) {
-    if (!lever.gain) return tr("–");
+    if (!lever.gain) return LeverTexts::tr("–");
     const double minutes = lever.gain->value();
     constexpr double noticed = 0.05;
     // More dives last, but the first may be there sooner: never shown as less than it is.
-    if (minutes <= -noticed) return tr("−%1").arg(text(Minutes(-minutes), Rounding::up));
+    if (minutes <= -noticed)
+        return LeverTexts::tr("−%1").arg(text(Minutes(-minutes), Rounding::up));
     if (minutes < noticed) return text(Minutes(0.0));
-    if (minutes < 1.0) return tr("under %1").arg(text(Minutes(1.0)));
-    if (lever.gain_is_least) return tr("over +%1").arg(text(*lever.gain, Rounding::down));
-    return tr("+%1").arg(text(*lever.gain, Rounding::down));
+    if (minutes < 1.0) return LeverTexts::tr("under %1").arg(text(Minutes(1.0)));
+    if (lever.gain_is_least)
+        return LeverTexts::tr("over +%1").arg(text(*lever.gain, Rounding::down));
+    return LeverTexts::tr("+%1").arg(text(*lever.gain, Rounding::down));
 }
 
 QString sentence_of(const LeverText& said, const Lever& lever, const Plan& plan,
@@ -132,22 +142,24 @@ QString sentence_of(const LeverText& said, const Lever& lever, const Plan& plan,
     const QString before = chance_text(chance_now(plan, lever.group));
     const QString after = chance_text(lever.completes);
     const QString gain = lever.gain
-                             ? tr("%1 until the first is at the reserve").arg(said.gain)
-                             : tr("the first is at the reserve later than %1")
+                             ? LeverTexts::tr("%1 until the first is at the reserve").arg(said.gain)
+                             : LeverTexts::tr("the first is at the reserve later than %1")
                                    .arg(text(longest_profile));
-    return tr("%1: %2. %3; all last the plan in %4, now %5. %6")
+    return LeverTexts::tr("%1: %2. %3; all last the plan in %4, now %5. %6")
         .arg(group, said.what, gain, after, before, said.cost);
 }
 
 }  // namespace
 
-QString chance_text(double chance) { return tr("%1 of 100").arg(of_hundred(chance)); }
+QString chance_text(double chance) {
+    return LeverTexts::tr("%1 of 100").arg(of_hundred(chance));
+}
 
 QString chance_change_text(double before, double after) {
     const QString from = of_hundred(before);
     const QString to = of_hundred(after);
-    if (from == to) return tr("%1 of 100, as now").arg(to);
-    return tr("%1 → %2 of 100").arg(from, to);
+    if (from == to) return LeverTexts::tr("%1 of 100, as now").arg(to);
+    return LeverTexts::tr("%1 → %2 of 100").arg(from, to);
 }
 
 QString group_label(const Session& session, const GroupId& id) {
@@ -157,7 +169,7 @@ QString group_label(const Session& session, const GroupId& id) {
     // "Blue" stands for itself; a bare number or nothing at all needs the word.
     bool is_number = false;
     static_cast<void>(name.toInt(&is_number));
-    return name.isEmpty() || is_number ? tr("Group %1").arg(name).trimmed() : name;
+    return name.isEmpty() || is_number ? LeverTexts::tr("Group %1").arg(name).trimmed() : name;
 }
 
 LeverText words(const Lever& lever, const Plan& plan, const Session& session, UnitSystem units) {

@@ -8,18 +8,19 @@
 namespace leadline {
 namespace {
 
-QString tr(const char* source) {
-    return QCoreApplication::translate("VaultWords", source);
-}
+/// Names the context of this file's texts to lupdate.
+class VaultTexts {
+    Q_DECLARE_TR_FUNCTIONS(VaultWords)
+};
 
 QString label(VaultWay way) {
     switch (way) {
         case VaultWay::passphrase:
-            return tr("Passphrase");
+            return VaultTexts::tr("Passphrase");
         case VaultWay::keyring:
-            return tr("Keyring");
+            return VaultTexts::tr("Keyring");
         case VaultWay::recovery:
-            return tr("Recovery key");
+            return VaultTexts::tr("Recovery key");
     }
     return {};
 }
@@ -27,33 +28,33 @@ QString label(VaultWay way) {
 QString label(AuditEvent event) {
     switch (event) {
         case AuditEvent::vault_set_up:
-            return tr("Set the vault up");
+            return VaultTexts::tr("Set the vault up");
         case AuditEvent::unlocked:
-            return tr("Unlocked");
+            return VaultTexts::tr("Unlocked");
         case AuditEvent::unlock_failed:
-            return tr("Failed to unlock");
+            return VaultTexts::tr("Failed to unlock");
         case AuditEvent::locked:
-            return tr("Locked");
+            return VaultTexts::tr("Locked");
         case AuditEvent::passphrase_changed:
-            return tr("Changed the passphrase");
+            return VaultTexts::tr("Changed the passphrase");
         case AuditEvent::way_added:
-            return tr("Set a way to unlock");
+            return VaultTexts::tr("Set a way to unlock");
         case AuditEvent::way_removed:
-            return tr("Removed a way to unlock");
+            return VaultTexts::tr("Removed a way to unlock");
         case AuditEvent::record_written:
-            return tr("Wrote a record");
+            return VaultTexts::tr("Wrote a record");
         case AuditEvent::record_opened:
-            return tr("Opened a record");
+            return VaultTexts::tr("Opened a record");
         case AuditEvent::record_exported:
-            return tr("Exported records");
+            return VaultTexts::tr("Exported records");
         case AuditEvent::record_erased:
-            return tr("Erased a record");
+            return VaultTexts::tr("Erased a record");
         case AuditEvent::record_erased_locked:
-            return tr("Erased a record without the vault's key");
+            return VaultTexts::tr("Erased a record without the vault's key");
         case AuditEvent::record_moved:
-            return tr("Moved a record to this guest");
+            return VaultTexts::tr("Moved a record to this guest");
         case AuditEvent::trail_broken:
-            return tr("Found this list broken");
+            return VaultTexts::tr("Found this list broken");
     }
     return {};
 }
@@ -63,13 +64,13 @@ QString label(AuditEvent event) {
 QString label(HealthKind kind) {
     switch (kind) {
         case HealthKind::screening:
-            return tr("Screening answers");
+            return VaultTexts::tr("Screening answers");
         case HealthKind::physician_note:
-            return tr("Physician's note");
+            return VaultTexts::tr("Physician's note");
         case HealthKind::emergency_contact:
-            return tr("Emergency contact");
+            return VaultTexts::tr("Emergency contact");
         case HealthKind::signature:
-            return tr("Signature");
+            return VaultTexts::tr("Signature");
     }
     return {};
 }
@@ -85,7 +86,8 @@ QString audit_detail_words(const std::string& stored_detail) {
     if (const auto kind = from_stored_name<HealthKind>(word)) return label(*kind);
     if (const auto way = from_stored_name<VaultWay>(word)) return label(*way);
     if (from_stored_name<AuditFault>(word) && word.size() < stored_detail.size()) {
-        return tr("at entry %1").arg(QString::fromStdString(stored_detail.substr(word.size() + 1)));
+        return VaultTexts::tr("at entry %1")
+            .arg(QString::fromStdString(stored_detail.substr(word.size() + 1)));
     }
     return QString::fromStdString(stored_detail);
 }
@@ -94,19 +96,23 @@ QString audit_fault_words(AuditFault fault, long long number) {
     const QString at = QString::number(number);
     switch (fault) {
         case AuditFault::entry_changed:
-            return tr("Broken at entry %1: it was changed outside Leadline.").arg(at);
+            return VaultTexts::tr("Broken at entry %1: it was changed outside Leadline.").arg(at);
         case AuditFault::entry_missing:
-            return tr("Broken at entry %1: it is missing.").arg(at);
+            return VaultTexts::tr("Broken at entry %1: it is missing.").arg(at);
         case AuditFault::end_cut:
-            return tr("Broken at entry %1: it and what came after were cut off.").arg(at);
+            return VaultTexts::tr("Broken at entry %1: it and what came after were cut off.")
+                .arg(at);
         case AuditFault::head_replaced:
-            return tr("Broken: entries up to %1 were written anew outside Leadline.").arg(at);
+            return VaultTexts::tr("Broken: entries up to %1 were written anew outside Leadline.")
+                .arg(at);
         case AuditFault::seal_wrong:
-            return tr("Broken at entry %1: the seal over the list is missing or false.").arg(at);
+            return VaultTexts::tr("Broken at entry %1: the seal over the list is missing or false.")
+                .arg(at);
         case AuditFault::written_without_key:
-            return tr("Broken at entry %1: it was not written by an open vault.").arg(at);
+            return VaultTexts::tr("Broken at entry %1: it was not written by an open vault.")
+                .arg(at);
         case AuditFault::found_earlier:
-            return tr("This list was found broken before: see entry %1.").arg(at);
+            return VaultTexts::tr("This list was found broken before: see entry %1.").arg(at);
     }
     return {};
 }
