@@ -457,10 +457,8 @@ void DebriefTab::use_measured(bool all) {
     const int changed = use_as_measured(document_, guests);
     if (changed == 0) {
         say(tr("No rate could be taken over."), Severity::note);
-    } else if (changed == 1) {
-        say(tr("1 guest will be planned with the rate breathed here."), Severity::note);
     } else {
-        say(tr("%1 guests will be planned with the rate breathed here.").arg(changed),
+        say(tr("%n guests will be planned with the rate breathed here.", nullptr, changed),
             Severity::note);
     }
 }

@@ -259,7 +259,7 @@ void PressureChart::place_labels() {
     }
     if (hidden > 0) {
         Label more;
-        more.text = tr("and %1 more in the table").arg(hidden);
+        more.text = tr("and %n more in the table", nullptr, static_cast<int>(hidden));
         more.box = QRectF(left, bottom - metrics.height(),
                           metrics.horizontalAdvance(more.text), metrics.height());
         more.box.moveRight(std::min(more.box.right(), width() - 2.0));

@@ -30,7 +30,9 @@ QString few_names(const QStringList& names) {
     const QString listed = shown.join(QStringLiteral(", "));
     return names.size() <= most_names
                ? listed
-               : ShortNameTexts::tr("%1 and %2 more").arg(listed).arg(names.size() - most_names);
+               : ShortNameTexts::tr("%1 and %n more", nullptr,
+                                    static_cast<int>(names.size() - most_names))
+                     .arg(listed);
 }
 
 bool all_of_many(const QStringList& names) {

@@ -167,7 +167,7 @@ QString long_time_text(Minutes time) {
     }
     if (minutes < 2 * day)
         return ExposureTexts::tr("%1 h").arg(minutes / hour).replace(u' ', space);
-    return ExposureTexts::tr("%1 days").arg(minutes / day).replace(u' ', space);
+    return ExposureTexts::tr("%n days", nullptr, minutes / day).replace(u' ', space);
 }
 
 QString surface_interval_text(const StaffExposure& exposure) {

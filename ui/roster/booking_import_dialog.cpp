@@ -61,7 +61,7 @@ void in_background(QWidget* dialog, Work work, Take take) {
 
 template <typename Choice, std::size_t count>
 void offer(QComboBox& box, const std::array<Choice, count>& choices) {
-    box.addItem(QCoreApplication::translate("leadline::BookingImportDialog", "Choose…"));
+    box.addItem(BookingImportDialog::tr("Choose…"));
     for (const Choice choice : choices) box.addItem(label(choice));
 }
 
@@ -391,13 +391,13 @@ void BookingImportDialog::refresh_foot() {
     const int count = model_->ticked();
     const int wrong = model_->ticked_with_error();
     const int repeats = model_->repeats_left_out();
-    add_->setText(count == 1 ? tr("&Add 1 guest") : tr("&Add %1 guests").arg(count));
+    add_->setText(tr("&Add %n guests", nullptr, count));
     add_->setEnabled(is_ready() && count > 0);
     next_->setEnabled(table_ != nullptr);
     leave_out_->setEnabled(wrong > 0);
     QStringList parts;
-    if (wrong > 0) parts << (wrong == 1 ? tr("1 row with an error") : tr("%1 rows with errors").arg(wrong));
-    if (repeats > 0) parts << tr("%1 there already").arg(repeats);
+    if (wrong > 0) parts << tr("%n rows with errors", nullptr, wrong);
+    if (repeats > 0) parts << tr("%n there already", nullptr, repeats);
     summary_->setText(parts.join(QStringLiteral(" · ")));
 }
 
@@ -442,9 +442,9 @@ void BookingImportDialog::accept() {
                        .arg(room),
                    true);
     }
-    const Result<Done> done = document_.edit(
-        guests.size() == 1 ? tr("Add 1 guest") : tr("Add %1 guests").arg(guests.size()),
-        [&](Session& session) { add_guests(session, guests); });
+    const Result<Done> done =
+        document_.edit(tr("Add %n guests", nullptr, static_cast<int>(guests.size())),
+                       [&](Session& session) { add_guests(session, guests); });
     if (!done) return say(words(done.error()), true);
     added_ = static_cast<int>(guests.size());
     QDialog::accept();

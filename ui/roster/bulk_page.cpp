@@ -51,7 +51,7 @@ BulkPage::BulkPage(SessionDocument& document, QWidget* parent)
 void BulkPage::show_guests(const std::vector<GuestId>& guests) {
     if (guests != guests_) form_->clear_complaints();
     guests_ = guests;
-    title_->setText(tr("%1 guests selected").arg(guests.size()));
+    title_->setText(tr("%n guests selected", nullptr, static_cast<int>(guests.size())));
     refresh();
 }
 
@@ -74,8 +74,8 @@ void BulkPage::focus_first() { group_->setFocus(Qt::ShortcutFocusReason); }
 void BulkPage::set_group() {
     const GroupId group(group_->choice().toStdString());
     group_field_->complain(desk_.change_session(
-        tr("Put %1 guests into a group").arg(guests_.size()), tr("Group"), {},
-        [&](Session& session) {
+        tr("Put %n guests into a group", nullptr, static_cast<int>(guests_.size())), tr("Group"),
+        {}, [&](Session& session) {
             for (const GuestId& id : guests_) {
                 if (Guest* guest = find_guest(session, id)) guest->group = group;
             }
@@ -84,13 +84,14 @@ void BulkPage::set_group() {
 
 void BulkPage::hand_out() {
     const std::optional<Cylinder> cylinder = cylinder_->cylinder();
-    fill_field_->complain(desk_.change_session(
-        tr("Hand out %1 cylinders").arg(guests_.size()), tr("Cylinder"), {},
-        [&](Session& session) {
-            for (const GuestId& id : guests_) {
-                if (Guest* guest = find_guest(session, id)) guest->kit.cylinder = cylinder;
-            }
-        }));
+    fill_field_->complain(
+        desk_.change_session(tr("Hand out %n cylinders", nullptr, static_cast<int>(guests_.size())),
+                             tr("Cylinder"), {}, [&](Session& session) {
+                                 for (const GuestId& id : guests_) {
+                                     if (Guest* guest = find_guest(session, id))
+                                         guest->kit.cylinder = cylinder;
+                                 }
+                             }));
 }
 
 }  // namespace leadline

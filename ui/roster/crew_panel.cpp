@@ -128,11 +128,10 @@ void CrewPanel::refresh() {
         stops += ours && finding.severity == Severity::stop ? 1 : 0;
         cautions += ours && finding.severity == Severity::caution ? 1 : 0;
     }
-    QString said = session.groups.size() == 1 ? tr("1 group")
-                                              : tr("%1 groups").arg(session.groups.size());
-    said += QStringLiteral(" · ") + tr("%1 staff").arg(session.staff.size());
-    if (stops > 0) said += QStringLiteral(" · ") + tr("%1 stop").arg(stops);
-    if (cautions > 0) said += QStringLiteral(" · ") + tr("%1 care").arg(cautions);
+    QString said = tr("%n groups", nullptr, static_cast<int>(session.groups.size()));
+    said += QStringLiteral(" · ") + tr("%n staff", nullptr, static_cast<int>(session.staff.size()));
+    if (stops > 0) said += QStringLiteral(" · ") + tr("%n stops", nullptr, stops);
+    if (cautions > 0) said += QStringLiteral(" · ") + tr("%n care", nullptr, cautions);
     summary_->setText(said);
 }
 

@@ -170,8 +170,8 @@ void GroupList::refresh_line(const Line& line, const Group& group) {
     line.assistant->setAccessibleName(tr("Assistant of group %1").arg(name));
     line.remove->setAccessibleName(tr("Remove group %1").arg(name));
     line.remove->setToolTip(plain_tip(line.remove->accessibleName()));
-    const std::size_t count = guests_in(session, group.id).size();
-    line.guests->setText(count == 1 ? tr("1 guest") : tr("%1 guests").arg(count));
+    const auto count = static_cast<int>(guests_in(session, group.id).size());
+    line.guests->setText(tr("%n guests", nullptr, count));
     std::vector<const Finding*> found;
     for (const Finding& finding : desk_.document().plan().findings) {
         const auto* about = std::get_if<GroupId>(&finding.subject);

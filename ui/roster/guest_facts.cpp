@@ -106,8 +106,10 @@ QString cylinder_text(const std::optional<Cylinder>& cylinder, UnitSystem units)
 
 QString count_text(const Readiness& counts) {
     QStringList parts;
-    if (counts.stops > 0) parts << GuestFactTexts::tr("%1 stop").arg(counts.stops);
-    if (counts.cautions > 0) parts << GuestFactTexts::tr("%1 care").arg(counts.cautions);
+    if (counts.stops > 0)
+        parts << GuestFactTexts::tr("%n stops", nullptr, static_cast<int>(counts.stops));
+    if (counts.cautions > 0)
+        parts << GuestFactTexts::tr("%n care", nullptr, static_cast<int>(counts.cautions));
     return parts.join(QStringLiteral(", "));
 }
 

@@ -59,9 +59,9 @@ void KnownGuestList::offer(const QString& typed, const Session& session) {
         const QString born = known.guest.birth_date
                                  ? tr("born %1").arg(spelled(*known.guest.birth_date))
                                  : tr("birth date not known");
-        auto* item = new QStandardItem(
-            person + QStringLiteral(" · ") + born + QStringLiteral(" · ") +
-            (known.sessions == 1 ? tr("1 session") : tr("%1 sessions").arg(known.sessions)));
+        auto* item =
+            new QStandardItem(person + QStringLiteral(" · ") + born + QStringLiteral(" · ") +
+                              tr("%n sessions", nullptr, static_cast<int>(known.sessions)));
         item->setData(person, name_role);
         item->setEditable(false);
         model_->appendRow(item);

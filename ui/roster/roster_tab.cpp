@@ -299,7 +299,7 @@ void RosterTab::select_row(int row) {
 
 void RosterTab::selection_changed() {
     const std::vector<GuestId> ids = selected();
-    remove_->setText(ids.size() > 1 ? tr("Remove %1 guests").arg(ids.size())
+    remove_->setText(ids.size() > 1 ? tr("Remove %n guests", nullptr, static_cast<int>(ids.size()))
                                     : tr("Remove guest"));
     if (ids.empty()) {
         if (!refreshing_ || filter_->rowCount() == 0) right_->setCurrentWidget(nobody_);
@@ -341,8 +341,9 @@ void RosterTab::remove_guests() {
     const std::vector<GuestId> ids = selected();
     if (ids.empty()) return;
     const Guest* first = find_guest(document_.session(), ids.front());
-    const QString who = ids.size() == 1 && first != nullptr ? QString::fromStdString(first->name)
-                                                            : tr("%1 guests").arg(ids.size());
+    const QString who = ids.size() == 1 && first != nullptr
+                            ? QString::fromStdString(first->name)
+                            : tr("%n guests", nullptr, static_cast<int>(ids.size()));
     const Result<Done> done =
         document_.edit(tr("Remove %1").arg(who),
                        [&](Session& session) { leadline::remove_guests(session, ids); });
@@ -393,8 +394,8 @@ void RosterTab::import_bookings() {
         select(guests[guests.size() - added].id);
         table_->setFocus();
         removed_.clear();
-        notice_->say_with_undo(added == 1 ? tr("Added 1 guest from the list")
-                                          : tr("Added %1 guests from the list").arg(added));
+        notice_->say_with_undo(
+            tr("Added %n guests from the list", nullptr, static_cast<int>(added)));
     });
     dialog->open();
 }

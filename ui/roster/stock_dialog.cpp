@@ -132,7 +132,8 @@ QWidget* StockDialog::build_cylinders() {
         const int issued = issued_of(session, type.id);
         grid->addWidget(label, row, 0);
         grid->addWidget(count, row, 1);
-        auto* out = faint(issued > 0 ? tr("%1 handed out").arg(issued) : QString(), part);
+        auto* out = faint(
+            issued > 0 ? tr("%n handed out", nullptr, static_cast<int>(issued)) : QString(), part);
         out->setWordWrap(false);
         grid->addWidget(out, row, 2);
         connect(count, &CountBox::edited, this, &StockDialog::refresh);

@@ -47,7 +47,7 @@ std::optional<QString> work_apart(QWidget* parent, const QString& database_path,
                                   const QString& label, bool may_stop,
                                   BackgroundWork::Work work) {
     constexpr int a_moment_ms = 200;
-    QProgressDialog box(label, may_stop ? QObject::tr("Stop") : QString(), 0, 0, parent);
+    QProgressDialog box(label, may_stop ? BackgroundWork::tr("Stop") : QString(), 0, 0, parent);
     box.setObjectName(QStringLiteral("work_box"));
     box.setWindowModality(Qt::WindowModal);
     box.setMinimumDuration(a_moment_ms);

@@ -211,9 +211,9 @@ void PeopleDialog::update_count() {
     if (model_->is_cut()) {
         count_->setText(tr("More than %L1 found").arg(PeopleModel::most_found));
     } else if (search_->text().simplified().isEmpty()) {
-        count_->setText(count == 1 ? tr("1 guest") : tr("%L1 guests").arg(count));
+        count_->setText(tr("%Ln guests", nullptr, count));
     } else {
-        count_->setText(count == 0 ? tr("Nobody found") : tr("%L1 found").arg(count));
+        count_->setText(count == 0 ? tr("Nobody found") : tr("%Ln found", nullptr, count));
     }
 }
 
@@ -258,7 +258,8 @@ void PeopleDialog::update_details() {
     if (guest.body_height) add(height_text(*guest.body_height, units_));
     if (guest.shoe_size_eu) add(tr("shoe %1").arg(*guest.shoe_size_eu));
     if (guest.measured_rmv) add(tr("air use %1").arg(text(*guest.measured_rmv, units_)));
-    if (guest.dives_before) add(tr("%1 dives before").arg(*guest.dives_before));
+    if (guest.dives_before)
+        add(tr("%n dives before", nullptr, static_cast<int>(*guest.dives_before)));
     QStringList lines{plain(guest.name), known.join(QStringLiteral(" · "))};
     if (!merges_.empty()) {
         QStringList names;
@@ -299,12 +300,9 @@ void PeopleDialog::look_for_due() {
             for (const DueErasure& due : due_) due_of_[due.person] = due;
             if (due_.empty()) return;
             strip_text_->setText(
-                due_.size() == 1
-                    ? tr("1 guest is due for erasure by the centre's periods. Nothing is erased by "
-                         "itself.")
-                    : tr("%L1 guests are due for erasure by the centre's periods. Nothing is erased "
-                         "by itself.")
-                          .arg(due_.size()));
+                tr("%Ln guests are due for erasure by the centre's periods. Nothing is erased by "
+                   "itself.",
+                   nullptr, static_cast<int>(due_.size())));
             strip_->show();
             update_details();
         });

@@ -109,12 +109,9 @@ RemovalDialog::RemovalDialog(const RemovalPreview& preview, const RetentionRule*
     layout->addWidget(copies_note);
     if (preview_.backups > 0) {
         auto* backups = wrapped(
-            preview_.backups == 1
-                ? tr("1 copy in Records > Copies of the records may still hold this guest. Delete it "
-                     "there, or it brings the guest back when it is restored.")
-                : tr("%1 copies in Records > Copies of the records may still hold this guest. Delete "
-                     "them there, or they bring the guest back when one is restored.")
-                      .arg(preview_.backups),
+            tr("%n copies in Records > Copies of the records may still hold this guest. Delete "
+               "them there, or they bring the guest back when one is restored.",
+               nullptr, static_cast<int>(preview_.backups)),
             this);
         backups->setObjectName(QStringLiteral("removal_backups"));
         layout->addWidget(backups);

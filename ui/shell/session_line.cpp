@@ -179,12 +179,14 @@ void SessionLine::show_readiness() {
     QString words;
     QColor ink = colours.note;
     if (ready.stops > 0) {
-        words = ready.stops == 1 ? tr("1 stop") : tr("%1 stops").arg(ready.stops);
-        if (ready.cautions > 0) words += QStringLiteral(" · ") + tr("%1 care").arg(ready.cautions);
+        words = tr("%n stops", nullptr, static_cast<int>(ready.stops));
+        if (ready.cautions > 0)
+            words +=
+                QStringLiteral(" · ") + tr("%n care", nullptr, static_cast<int>(ready.cautions));
         ready_->setIcon(severity_icon(Severity::stop, palette()));
         ink = colours.stop;
     } else if (ready.cautions > 0) {
-        words = tr("Ready · %1 care").arg(ready.cautions);
+        words = tr("Ready · %n care", nullptr, static_cast<int>(ready.cautions));
         ready_->setIcon(severity_icon(Severity::caution, palette()));
         ink = colours.caution;
     } else {
@@ -192,7 +194,8 @@ void SessionLine::show_readiness() {
         ready_->setIcon(severity_icon(Severity::note, palette()));
     }
     if (ready.overruled > 0) {
-        words += QStringLiteral(" · ") + tr("%1 set aside").arg(ready.overruled);
+        words +=
+            QStringLiteral(" · ") + tr("%n set aside", nullptr, static_cast<int>(ready.overruled));
     }
     ready_->setText(words);
     QPalette own = palette();

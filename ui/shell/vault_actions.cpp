@@ -111,7 +111,6 @@ void VaultActions::build_idle_menu(QMenu& menu) {
     const int chosen = idle_minutes(keeper_);
     for (const int minutes : idle_choices) {
         QAction* action = menu.addAction(tr("%n minutes", nullptr, minutes));
-        if (minutes == 1) action->setText(tr("1 minute"));
         action->setObjectName(QStringLiteral("action_vault_idle_%1").arg(minutes));
         action->setCheckable(true);
         action->setChecked(minutes == chosen);
@@ -195,8 +194,7 @@ void VaultActions::set_up_or_unlock() {
 }
 
 void VaultActions::tell_sealed(int answers) {
-    sealed_ = answers == 1 ? tr("1 answer an older version kept open is sealed now.")
-                           : tr("%1 answers an older version kept open are sealed now.").arg(answers);
+    sealed_ = tr("%n answers an older version kept open are sealed now.", nullptr, answers);
     sealed_ += u' ' + tr("Copies made before still hold them: delete those in Records > Copies of "
                          "the records, and files named ...before-schema-*.");
     Q_EMIT said(sealed_);

@@ -31,9 +31,9 @@ struct Water {
     const char* name;
     double salinity;
 };
-constexpr std::array waters{Water{QT_TRANSLATE_NOOP("PlaceForm", "Sea"), 35.0},
-                            Water{QT_TRANSLATE_NOOP("PlaceForm", "Fresh water"), 0.0},
-                            Water{QT_TRANSLATE_NOOP("PlaceForm", "Brackish"), 7.0}};
+constexpr std::array waters{Water{QT_TRANSLATE_NOOP("leadline::PlaceForm", "Sea"), 35.0},
+                            Water{QT_TRANSLATE_NOOP("leadline::PlaceForm", "Fresh water"), 0.0},
+                            Water{QT_TRANSLATE_NOOP("leadline::PlaceForm", "Brackish"), 7.0}};
 
 /// Index of the water with a salinity; past the last when it is none of them.
 int water_of(double salinity) {
