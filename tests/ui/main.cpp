@@ -5,6 +5,7 @@
 #include <QStandardPaths>
 
 #include "ui/widgets/theme.h"
+#include "ui/words/window_language.h"
 
 int main(int argc, char** argv) {
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -12,6 +13,7 @@ int main(int argc, char** argv) {
     QStandardPaths::setTestModeEnabled(true);  // never the user's own folders
     QApplication application(argc, argv);
     QLocale::setDefault(QLocale::c());
+    leadline::speak(QStringLiteral("en"));
     leadline::apply_theme(application, leadline::Shade::light);
     return RUN_ALL_TESTS();
 }
