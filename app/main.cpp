@@ -8,6 +8,7 @@
 
 #include "app/commands.h"
 #include "app/window_start.h"
+#include "ui/words/window_language.h"
 
 namespace {
 
@@ -44,6 +45,12 @@ struct Call {
     WindowOptions window;
 };
 
+QString language_tags() {
+    QStringList tags;
+    for (const WindowLanguage& language : window_languages()) tags << language.tag;
+    return tags.join(QStringLiteral(", "));
+}
+
 int misuse(const QString& message) {
     QTextStream(stderr) << message << QStringLiteral("\n")
                         << MainTexts::tr("\"leadline --help\" shows how to call it.") << Qt::endl;
@@ -75,6 +82,8 @@ void describe(QCommandLineParser& parser) {
          MainTexts::tr("Write a picture of every tab to a folder and quit."),
          QStringLiteral("FOLDER")},
         {QStringLiteral("dark"), MainTexts::tr("Start with the dark look.")},
+        {QStringLiteral("language"), MainTexts::tr("Language of the window, for example \"en\"."),
+         QStringLiteral("TAG")},
     });
 }
 
@@ -92,9 +101,15 @@ QString interpret(const QCommandLineParser& parser, Call& call) {
     call.options.units = call.window.imperial ? UnitSystem::imperial : UnitSystem::metric;
     call.window.database = parser.value(QStringLiteral("database"));
     call.window.pictures = parser.value(QStringLiteral("pictures"));
+    call.window.language = parser.value(QStringLiteral("language"));
     call.window.dark = parser.isSet(QStringLiteral("dark"));
     if (!call.command.isEmpty() && call.options.file.isEmpty()) {
         return MainTexts::tr("\"%1\" needs a session file.").arg(call.command);
+    }
+    if (!call.window.language.isEmpty() &&
+        language_for(call.window.language, {}) != call.window.language) {
+        return MainTexts::tr("\"%1\" is no language of the window. There are: %2.")
+            .arg(call.window.language, language_tags());
     }
     if (call.command == u"cards" && call.options.output.isEmpty()) {
         return MainTexts::tr("\"cards\" needs --output OUT.pdf.");
@@ -123,6 +138,7 @@ int main(int argc, char** argv) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
     }
     QApplication application(argc, argv);
+    speak_and_write({});
     QCommandLineParser parser;
     describe(parser);
     if (!parser.parse(QCoreApplication::arguments())) return misuse(parser.errorText());
@@ -130,6 +146,7 @@ int main(int argc, char** argv) {
     if (parser.isSet(QStringLiteral("version"))) parser.showVersion();
     Call call;
     if (const QString message = interpret(parser, call); !message.isEmpty()) return misuse(message);
+    if (!call.window.language.isEmpty()) speak_and_write(call.window.language);
     if (!call.command.isEmpty()) return run_command(call);
     if (!display && call.window.pictures.isEmpty()) {
         if (call.options.file.isEmpty()) {

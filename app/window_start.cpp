@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QDate>
 #include <QDir>
+#include <QLocale>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTabBar>
@@ -20,13 +21,20 @@
 #include "ui/document/resources.h"
 #include "ui/document/session_document.h"
 #include "ui/shell/copy_timer.h"
+#include "ui/shell/language_menu.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/record_keeper.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/error_words.h"
+#include "ui/words/window_language.h"
 
 namespace leadline {
 namespace {
+
+/// Names the context of this file's texts to lupdate.
+class CommandWindowTexts {
+    Q_DECLARE_TR_FUNCTIONS(Commands)
+};
 
 Date today() {
     const QDate day = QDate::currentDate();
@@ -92,16 +100,14 @@ void show(MainWindow& window, const Picture& picture) {
 int write_pictures(MainWindow& window, const QString& folder) {
     QTextStream err(stderr);
     if (!QDir().mkpath(folder)) {
-        err << QCoreApplication::translate("Commands", "%1 cannot be made.").arg(folder)
-            << Qt::endl;
+        err << CommandWindowTexts::tr("%1 cannot be made.").arg(folder) << Qt::endl;
         return exit_bad_input;
     }
     for (const Picture& picture : all_pictures()) {
         show(window, picture);
         const QString path = folder + u'/' + picture.name + QStringLiteral(".png");
         if (!window.grab().save(path)) {
-            err << QCoreApplication::translate("Commands", "%1 cannot be written.").arg(path)
-                << Qt::endl;
+            err << CommandWindowTexts::tr("%1 cannot be written.").arg(path) << Qt::endl;
             return exit_bad_input;
         }
     }
@@ -109,6 +115,13 @@ int write_pictures(MainWindow& window, const QString& folder) {
 }
 
 }  // namespace
+
+void speak_and_write(const QString& chosen) {
+    const QLocale system = QLocale::system();
+    const QString tag = language_for(chosen, system.uiLanguages());
+    speak(tag);
+    QLocale::setDefault(locale_for(tag, system));
+}
 
 int run_window(QApplication& application, const WindowOptions& options) {
     QTextStream err(stderr);
@@ -126,6 +139,10 @@ int run_window(QApplication& application, const WindowOptions& options) {
     RecordKeeper keeper(document,
                         database ? std::move(database).value() : std::unique_ptr<Database>(),
                         nullptr, path);
+    if (options.language.isEmpty()) {
+        const QString name = QString::fromLatin1(language_setting);
+        speak_and_write(keeper.setting(name).value_or(QString()));
+    }
     const bool dark = options.dark || keeper.setting(QStringLiteral("shade")) == QStringLiteral("dark");
     apply_theme(application, dark ? Shade::dark : Shade::light);
     if (options.file.isEmpty()) open_start(keeper);

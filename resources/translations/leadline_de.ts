@@ -1773,6 +1773,21 @@ at</source>
     </message>
 </context>
 <context>
+    <name>LanguageMenu</name>
+    <message>
+        <source>&amp;Language</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept. The language changes when Leadline is started again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That of the &amp;computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Levers</name>
     <message>
         <source>over 99</source>
@@ -1978,6 +1993,14 @@ A planning aid: local law, the instructor and a physician come first.</source>
     </message>
     <message>
         <source>No display was found, and no session file was named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Language of the window, for example &quot;en&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no language of the window. There are: %2.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -17,6 +17,7 @@
 #include "ui/roster/red_list_dialog.h"
 #include "ui/roster/roster_tab.h"
 #include "ui/shell/backups_dialog.h"
+#include "ui/shell/language_menu.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/people_dialog.h"
 #include "ui/shell/sessions_dialog.h"
@@ -162,6 +163,9 @@ void WindowActions::build_view_menu() {
     dark->setCheckable(true);
     dark->setChecked(shade_of(window_.palette()) == Shade::dark);
     connect(dark, &QAction::toggled, this, &WindowActions::set_dark);
+    menu->addSeparator();
+    add_language_menu(*menu, window_.keeper_,
+                      [this](const QString& kept) { window_.show_message(kept, Severity::note); });
 }
 
 void WindowActions::build_help_menu() {

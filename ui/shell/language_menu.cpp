@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/language_menu.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QCoreApplication>
+#include <QMenu>
+
+#include "ui/shell/record_keeper.h"
+#include "ui/words/window_language.h"
+
+namespace leadline {
+namespace {
+
+/// Names the context of this file's texts to lupdate.
+class LanguageMenuTexts {
+    Q_DECLARE_TR_FUNCTIONS(LanguageMenu)
+};
+
+}  // namespace
+
+void add_language_menu(QMenu& menu, RecordKeeper& keeper, std::function<void(const QString&)> say) {
+    QMenu* languages = menu.addMenu(LanguageMenuTexts::tr("&Language"));
+    languages->setObjectName(QStringLiteral("language_menu"));
+    languages->setEnabled(keeper.has_database());
+    QObject::connect(&keeper, &RecordKeeper::database_changed, languages,
+                     [languages, &keeper] { languages->setEnabled(keeper.has_database()); });
+    auto* group = new QActionGroup(languages);
+    const QString name = QString::fromLatin1(language_setting);
+    const QString chosen = keeper.setting(name).value_or(QString());
+    const auto add = [&](const QString& tag, const QString& text) {
+        QAction* action = languages->addAction(text);
+        action->setObjectName(QStringLiteral("action_language_") + tag);
+        action->setCheckable(true);
+        action->setChecked(tag == chosen);
+        group->addAction(action);
+        QObject::connect(action, &QAction::triggered, languages, [=, &keeper] {
+            keeper.put_setting(name, tag);
+            say(LanguageMenuTexts::tr(
+                "Kept. The language changes when Leadline is started again."));
+        });
+    };
+    add({}, LanguageMenuTexts::tr("That of the &computer"));
+    languages->addSeparator();
+    for (const WindowLanguage& language : window_languages()) add(language.tag, language.own_name);
+}
+
+}  // namespace leadline
