@@ -21,7 +21,7 @@ class LanguageMenuTexts {
 
 void add_language_menu(QMenu& menu, RecordKeeper& keeper, std::function<void(const QString&)> say) {
     QMenu* languages = menu.addMenu(LanguageMenuTexts::tr("&Language"));
-    languages->setObjectName(QStringLiteral("language_menu"));
+    languages->setObjectName(QStringLiteral("window_language_menu"));
     languages->setEnabled(keeper.has_database());
     QObject::connect(&keeper, &RecordKeeper::database_changed, languages,
                      [languages, &keeper] { languages->setEnabled(keeper.has_database()); });

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/name_words.h"
 
+#include <unicode/uloc.h>
+
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -263,11 +265,18 @@ QString language_name(const std::string& tag) {
     const QString text = QString::fromStdString(tag);
     const QLocale locale(text);
     if (locale.language() == QLocale::C || locale.language() == QLocale::AnyLanguage) return text;
-    const QString name = QLocale::languageToString(locale.language());
-    // Two scripts of one language are two things to read.
-    const QString script = text.section(u'-', 1, 1);
-    if (script.size() != 4) return name;
-    return name + QStringLiteral(", ") + QLocale::scriptToString(locale.script());
+    const QLocale window;
+    const QByteArray shown_in = window.language() == QLocale::C ? "en" : window.name().toLatin1();
+    constexpr int longest = 100;
+    char16_t name[longest];
+    UErrorCode trouble = U_ZERO_ERROR;
+    // Two scripts of one language are two things to read: "Chinese (Simplified)".
+    const bool has_script = text.section(u'-', 1, 1).size() == 4;
+    const auto display = has_script ? uloc_getDisplayName : uloc_getDisplayLanguage;
+    const std::int32_t letters =
+        display(tag.c_str(), shown_in.constData(), name, longest, &trouble);
+    if (U_FAILURE(trouble) != 0 || letters <= 0) return text;
+    return QString::fromUtf16(name, letters);
 }
 
 QStringList common_languages() {
