@@ -3347,6 +3347,11 @@ Estimates for planning, on the side of more air used. The gauge, the guest&apos;
         <source>Written to %1. Names, phone numbers and outcomes stand open in it: keep it safe.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>ddd d MMM yyyy  hh:mm</source>
+        <comment>date and time; the letters stay</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>leadline::BirthDateLine</name>
@@ -3997,6 +4002,14 @@ Estimates for planning, on the side of more air used. The gauge, the guest&apos;
     </message>
     <message>
         <source>Of the gas when the gauge was read. Hot from filling or the sun, it holds less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>leadline::DayEdit</name>
+    <message>
+        <source>d MMM yyyy</source>
+        <comment>date; d, MMM and yyyy stay</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7083,6 +7096,11 @@ a lung can tear</source>
     </message>
     <message>
         <source>Show the findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ddd d MMM yyyy</source>
+        <comment>date; ddd, d, MMM and yyyy stay</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

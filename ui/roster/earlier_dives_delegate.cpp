@@ -12,7 +12,7 @@
 namespace leadline {
 
 DayEdit::DayEdit(QWidget* parent) : QDateEdit(parent) {
-    setDisplayFormat(QStringLiteral("d MMM yyyy"));
+    setDisplayFormat(tr("d MMM yyyy", "date; d, MMM and yyyy stay"));
     setCalendarPopup(true);
     guard_wheel(this);
 }

@@ -36,7 +36,8 @@ QDateTime local_time(CopyTime time) {
 QString when(CopyTime time) {
     const QLocale locale;
     const QDateTime local = local_time(time);
-    return locale.toString(local, QStringLiteral("ddd d MMM yyyy  hh:mm"));
+    return locale.toString(
+        local, BackupsDialog::tr("ddd d MMM yyyy  hh:mm", "date and time; the letters stay"));
 }
 
 QString why(CopyKind kind) {

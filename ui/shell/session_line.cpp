@@ -77,7 +77,7 @@ SessionLine::SessionLine(SessionDocument& document, QWidget* parent)
     title_->setFont(large);
     date_->setObjectName(QStringLiteral("session_date"));
     date_->setCalendarPopup(true);
-    date_->setDisplayFormat(QStringLiteral("ddd d MMM yyyy"));
+    date_->setDisplayFormat(tr("ddd d MMM yyyy", "date; ddd, d, MMM and yyyy stay"));
     meeting_->setObjectName(QStringLiteral("session_meeting_time"));
     dive_->setObjectName(QStringLiteral("session_dive_time"));
     for (QTimeEdit* edit : {meeting_, dive_}) edit->setDisplayFormat(QStringLiteral("HH:mm"));
