@@ -134,6 +134,23 @@ def number_hand(p, up, m=Mat(), thumb=False, spread=0.0, folded=True):
         p.shape([T("M65 81 L%g 71" % (50 if up[2] else 40), 9.5)], m)
 
 
+# A flat hand, palm down, its fingers towards the viewer; knuckles at 0, thumb left.
+FRONT_HAND = [
+    F("M-12 -44 L12 -44 L13 -26 C17 -20 26 -14 28 -4 L28 5 L-28 5 L-28 -4 C-26 -14 -17 -20 -13 -26 Z"),
+    T("M-21.5 0 L-23.5 19", 12), T("M-7.3 0 L-8 27", 12), T("M7.3 0 L8 27", 12),
+    T("M21.5 0 L23.5 18", 12),
+    F("M-14 -24 C-26 -22 -41 -12 -43 2 C-43 10 -34 11 -32 5 C-31 -1 -26 -5 -22 -8 Z")]
+
+
+def front_hand(p, m=Mat()):
+    """FRONT_HAND with its sleeve and nails, which tell the back of the hand."""
+    p.shape(FRONT_HAND, m)
+    p.line("M-14.5 8 L-15.3 17 M0 8 L0 20 M14.5 8 L15.3 17 M-13 -29 L13 -29", m)
+    p.line("".join("M%g %g L%g %g L%g %g L%g %g" % (
+        x - 2.3, y + 3, x - 2.3, y - 2, x + 2.3, y - 2, x + 2.3, y + 3)
+        for x, y in ((-23.3, 20), (-8, 28), (8, 28), (23.3, 19))), m, w=2)
+
+
 def bubbles(p, *at):
     """Air bubbles: (x, y, radius) each."""
     p.shape([T(dot(x, y), 2 * r) for x, y, r in at], line=3)

@@ -16,7 +16,7 @@ HERE = os.path.dirname(os.path.abspath(__file__))
 OUT = sys.argv[1] if len(sys.argv) > 1 else HERE
 sys.dont_write_bytecode = True
 sys.path.insert(0, os.path.dirname(HERE))
-from figures import (BLADE, arm_over, back_fist, blade, blade_thumb, body, cuff, head,     # noqa: E402
+from figures import (BLADE, arm_over, back_fist, blade, blade_thumb, body, cuff, front_hand, head,     # noqa: E402
                      number_hand, point_hand, side_head, torso, water)
 from line_art import (F, Mat, Pic, T, arc, flip, move, on_oval, oval, put, scale, turn)   # noqa: E402
 
@@ -77,14 +77,14 @@ def flat_arm(p, y):
     m = move(62, y) * flip(0) * scale(1.08)
     p.shape([F("M60 %g L103 %g L103 %g L60 %g Z" % (y - 8, y - 9, y + 9, y + 7))])
     blade(p, m)
-    p.fill("M67 %g L57 %g L57 %g L67 %g Z" % (y - 8, y - 8, y + 7, y + 7), colour="#fff")
+    p.fill("M71 %g L57 %g L57 %g L71 %g Z" % (y - 7.5, y - 7.5, y + 7, y + 7), colour="#fff")
     p.line("M80 %g L80 %g" % (y - 8, y + 8))
 
 
 def level_off():
     p = Pic("Level off")
-    flat_arm(p, 36)
-    p.arrow(4, 72, 104, 72, both=True)
+    front_hand(p, move(53, 36) * scale(1.02, .72))
+    p.arrow(0, 76, 100, 76, both=True)
     p.save(OUT, "level-off")
 
 
@@ -98,17 +98,8 @@ def slow_down():
 
 def something_wrong():
     p = Pic("Something is wrong")
-    # A flat hand, palm down, pointing at the viewer and tilted.
-    m = turn(-21, 50, 50) * move(50, 52) * scale(.88, .58) * move(-50, -46)
-    p.shape([F("M38 -4 L62 -4 L64 12 C68 20 76 26 79 38 L79 60 L21 60 L21 38 C24 26 32 20 36 12 Z"),
-             T("M28 56 L20 80", 13), T("M43 56 L41 90", 13),
-             T("M57.5 56 L60 90", 13), T("M72 56 L80 80", 13),
-             T("M24 40 C14 42 8 46 4 54", 11)], m)
-    for x in (35.6, 50, 64.6):
-        p.line("M%g 60 L%g 66" % (x, x + (x - 50) * .1), m)
-    p.line("M36.5 9 L63.5 9", m)
-    p.arrow(9, 27, 7, 91, bend=8, both=True)
-    p.arrow(91, 7, 93, 71, bend=-8, both=True)
+    front_hand(p, move(50, 66) * turn(-22) * scale(1.1, .72))
+    p.arrow(2, 30, 92, 20, bend=-13, both=True)
     p.save(OUT, "something-wrong")
 
 
