@@ -100,18 +100,18 @@ def blade_thumb(p, m):
 def back_fist(p, m):
     """Fist from its back, about 32 wide and 30 high, knuckles to the right,
     thumb on top."""
-    p.shape([T("M-2 -12 L12 -14", 6.5)], m)
-    p.shape([F("M-14 -9 L2 -12 L9 -12 L9 14 L-2 14 L-14 10 Z"), T("M8 -8.6 L11 -8.6", 7),
-             T("M8 -1.8 L12 -1.8", 7), T("M8 5 L11.5 5", 7), T("M8 11.4 L10 11.4", 6)], m)
-    for y, x in ((-5.2, 6), (1.6, 6), (8.2, 6)):
-        p.line("M%g %g L%g %g" % (x, y, x + 6, y), m, w=3)
+    p.shape([F("M-14 -8 C-8 -13 0 -14 8 -13 C15 -12 17 -8 16 -4 C18 0 17 4 15 6 "
+               "C16 11 12 15 4 14 L-14 9 Z"),
+             T("M-4 -13 L6 -16", 6)], m)
+    p.line("M8 -5 L15 -4.6 M8 1.5 L15.5 1.5 M7 8 L13.5 7.6", m)
 
 
 def point_hand(p, m):
-    """Fist with the index finger out to the left; wrist below; finger tip at 0."""
-    p.shape([F("M17 -4 L28 -5 C34 -4 36 2 36 8 L34 25 L20 25 Z"), T("M4 0 L26 0", 7)], m)
-    p.shape([T("M%g %g L%g %g" % (x, y, 27, y), 3.8) for y, x in ((8.2, 17), (15, 18), (21.6, 20))], m)
-    p.shape([T("M31 15 C29 8 26 5 20 5.5", 4.8)], m)
+    """Index finger out to the left, in line with the arm; finger tip at 0,
+    wrist at 48."""
+    p.shape([T("M4 0 L26 0", 8),
+             F("M22 -5 L38 -6 L48 -2 L48 12 L40 20 L26 20 C22 13 22 4 22 -5 Z")], m)
+    p.shape([T("M%g %g L%g %g" % (x, y, x + 7, y), 5) for x, y in ((20, 9.5), (22, 18))], m)
 
 
 def number_hand(p, up, m=Mat(), thumb=False, spread=0.0, folded=True):
@@ -134,17 +134,14 @@ def number_hand(p, up, m=Mat(), thumb=False, spread=0.0, folded=True):
         p.shape([T("M65 81 L%g 71" % (50 if up[2] else 40), 9.5)], m)
 
 
-# A flat hand, palm down, its fingers towards the viewer; knuckles at 0, thumb left.
-FRONT_HAND = [
-    F("M-12 -44 L12 -44 L13 -26 C17 -20 26 -14 28 -4 L28 5 L-28 5 L-28 -4 C-26 -14 -17 -20 -13 -26 Z"),
-    T("M-21.5 0 L-23.5 19", 12), T("M-7.3 0 L-8 27", 12), T("M7.3 0 L8 27", 12),
-    T("M21.5 0 L23.5 18", 12),
-    F("M-14 -24 C-26 -22 -41 -12 -43 2 C-43 10 -34 11 -32 5 C-31 -1 -26 -5 -22 -8 Z")]
-
-
 def front_hand(p, m=Mat()):
-    """FRONT_HAND with its sleeve and nails, which tell the back of the hand."""
-    p.shape(FRONT_HAND, m)
+    """A flat hand, palm down, its fingers towards the viewer; about 74 wide and
+    78 high, knuckles at 0, thumb left. Nails tell the back of the hand."""
+    p.shape([F("M-12 -44 L12 -44 L13 -26 C17 -20 26 -14 28 -4 L28 5 L-28 5 L-28 -4 "
+               "C-26 -14 -17 -20 -13 -26 Z"),
+             T("M-21.5 0 L-23.5 19", 12), T("M-7.3 0 L-8 27", 12), T("M7.3 0 L8 27", 12),
+             T("M21.5 0 L23.5 18", 12),
+             F("M-14 -24 C-26 -22 -41 -12 -43 2 C-43 10 -34 11 -32 5 C-31 -1 -26 -5 -22 -8 Z")], m)
     p.line("M-14.5 8 L-15.3 17 M0 8 L0 20 M14.5 8 L15.3 17 M-13 -29 L13 -29", m)
     p.line("".join("M%g %g L%g %g L%g %g L%g %g" % (
         x - 2.3, y + 3, x - 2.3, y - 2, x + 2.3, y - 2, x + 2.3, y + 3)
@@ -183,5 +180,3 @@ def water(p, y):
     p.fill(wave(y) + " L94 %g L6 %g Z" % (y + 17, y + 17), colour="#fff")
     p.line(wave(y))
     p.line(wave(y + 13))
-
-

@@ -16,8 +16,8 @@ HERE = os.path.dirname(os.path.abspath(__file__))
 OUT = sys.argv[1] if len(sys.argv) > 1 else HERE
 sys.dont_write_bytecode = True
 sys.path.insert(0, os.path.dirname(HERE))
-from figures import (BLADE, arm_over, back_fist, blade, blade_thumb, body, cuff, front_hand, head,     # noqa: E402
-                     number_hand, point_hand, side_head, torso, water)
+from figures import (BLADE, arm_over, back_fist, blade, blade_thumb, body, cuff,     # noqa: E402
+                     front_hand, head, number_hand, point_hand, side_head, torso, water)
 from line_art import (F, Mat, Pic, T, arc, flip, move, on_oval, oval, put, scale, turn)   # noqa: E402
 
 
@@ -105,14 +105,15 @@ def something_wrong():
 
 def ok_at_surface():
     p = Pic("OK at the surface")
-    torso(p, 50, 62, 18, 86)
-    head(p, 50, 45, 16, hose=False)
+    torso(p, 50, 66, 24, 90, neck=8)
+    head(p, 50, 46, 20, mouth=False)
+    p.line("M43 57 Q50 64 57 57")
+    p.shape([T(put(m, "M28 80 C8 70 0 50 10 34 C16 24 25 16 34 14"), 11) for m in (Mat(), flip(50))]
+            + [T("M34 14.5 L45 19.5 M66 14.5 L55 19.5", 9.5)])
     for m in (Mat(), flip(50)):
-        p.shape([T("M33 84 L30 72 L9 46 L27 18", 10)], m)
-        p.shape([T("M27 18 C32 10 38 7.5 47 8.5", 7), T("M29 20 L38 19", 5)], m)
-        p.line("M27 18 L33 12", m, w=7, colour="#fff")
-        cuff(p, 9, 46, 24, 22.5, 12, m)
-    water(p, 80)
+        cuff(p, 20, 20, 29, 15.5, 11, m)
+    p.line("M50 14 L50 25")
+    water(p, 84)
     p.save(OUT, "ok-at-surface")
 
 
@@ -132,64 +133,64 @@ def help_at_surface():
 
 def ears():
     p = Pic("Ears")
-    draw = arm_over(p, body(32, 66, 27, 93, neck=9), "M52 80 L76 91", "M76 91 L85 62", 12)
-    head(p, 29, 34, 22, hose=False)
-    p.shape([F("M50 26 C56 20 63 25 62 33 C61 39 57 41 55 46 C53 49 49 48 49 44 Z")])
-    p.line("M53.5 31 C56 29 58 31 57 34")
+    draw = arm_over(p, body(40, 72, 33, 112, neck=10), "M64 96 L114 108", "M114 108 L104 87", 13)
+    p.shape([F("M60 32 C64 20 81 22 80 35 C79 43 73 46 71 53 C68 58 62 56 61 51 Z")])
+    head(p, 40, 38, 26, hose=False)
+    p.line("M68 37 C69 31 75 33 73.5 38 L71 43")
     draw()
-    point_hand(p, move(70, 34) * scale(.76))
+    point_hand(p, move(83, 46) * turn(58))
+    p.line("M86 28 L92 19 M92 37 L102 32")
     p.save(OUT, "ears")
 
 
 def cold():
     p = Pic("Cold")
-    torso(p, 50, 38, 27, 92, waist=22)
-    head(p, 50, 19, 15, hose=False)
-    for m in (Mat(), flip(50)):
-        p.shape([T("M28 54 L17 82", 12)], m)
+    torso(p, 50, 38, 31, 92, slope=6, waist=24)
+    head(p, 50, 19, 16, hose=False)
     for m in (flip(50), Mat()):
-        p.shape([T("M18 82 L67 68", 11)], m)
-        p.shape([F("M60 58 L78 56 L80 74 L64 76 Z"), T("M63 62 L62 54", 4.5)], m)
-        p.shape([T("M74 %g L83 %g" % (y, y - 1), 3.2) for y in (57.5, 64.5, 71.5)], m)
+        p.shape([T("M20 84 L66 71", 12)], m)
+        p.shape([F("M62 64 L72 57 L80 57 L84 74 L66 78 Z")]
+                + [T("M74 %g L85 %g" % (y + 2, y - 1), 4.4) for y in (57, 64.5, 72)], m)
+        p.line("M68 66 L74 64 M70 72 L74 71", m, w=6, colour="#fff")
     for m in (Mat(), flip(50)):
-        p.line("M21 8 L15 15 L21 22 L15 29 L21 36", m)
-        p.line("M10 15 L4.5 22 L10 29 L4.5 36", m)
+        p.line("M5 42 L-1 50 L5 58 L-1 66 L5 74", m)
     p.save(OUT, "cold")
 
 
 def look():
     p = Pic("Look")
-    torso(p, 36, 70, 32, 93, neck=9, slope=3)
-    head(p, 36, 30, 24, mouth=False)
-    p.shape([
-        F("M27 66 L50 66 L53 75 C52 84 49 86 49 93 L29 93 C29 86 26 82 26 74 Z"),
-        T("M30.5 70 L28 38", 7), T("M41 68 L45.5 38", 7)])
-    p.shape([T("M%g 66 L%g 73" % (x, x), 4.5) for x in (40.5, 49)])
-    p.shape([T("M28 78 L42 74", 5.5)])
-    p.arrow(67, 27, 98, 27)
+    p.shape([F("M14 54 L38 54 L38 66 C46 70 50 78 50 99 L2 99 C2 80 6 70 14 66 Z")])
+    side_head(p, 26, 32, 24, m=flip(26))
+    p.shape([T("M66 98 L85 74", 12)])
+    p.shape([T("M89 56 L67 18", 7.5), T("M82 60 L62 38", 7.5),
+             F("M78 56 L91 53 C98 57 100 65 96 75 L87 82 L77 73 C75 68 75 62 78 56 Z")])
+    p.arrow(60, 5, 102, 5)
     p.save(OUT, "look")
 
 
 def low_on_air():
     p = Pic("Low on air")
-    draw = arm_over(p, body(52, 40, 34, 93, neck=8, waist=22), "M25 60 L12 84", "M12 84 L44 76", 12)
+    draw = arm_over(p, body(52, 41, 36, 100, neck=8, waist=24), "M25 62 L6 91", "M6 91 L36 81", 12)
+    p.line("M77 68 L77 98")
     head(p, 52, 20, 17, hose=False)
     draw()
-    cuff(p, 12, 84, 36, 78, 12)
-    back_fist(p, move(56, 70) * scale(1.05))
+    cuff(p, 6, 91, 31, 82.5, 12)
+    back_fist(p, move(46, 76) * turn(-12) * scale(1.05))
+    p.line("M61 53 L65 48 M67 62 L73 59", w=3.5)
     p.save(OUT, "low-on-air")
 
 
 def out_of_air():
     p = Pic("Out of air")
-    p.shape([body(48, 62, 32, 93, neck=9, waist=24), T("M24 78 L9 80", 11)])
-    head(p, 48, 22, 18, hose=False)
-    m = move(17, 53) * turn(-3) * scale(.92, .84)
-    p.shape([T("M9 80 L16 54", 11), F(put(m, BLADE))])
-    p.line("M24 78 L9 80", w=11, colour="#fff")
-    cuff(p, 9, 80, 14, 62, 13)
-    p.line("M46 51.5 L60 51", w=3)
-    p.arrow(73, 50, 98, 50)
+    p.shape([body(52, 76, 34, 103, neck=10, waist=24), T("M26 91 L8 91", 11),
+             F("M42 36 L62 36 L62 74 L42 74 Z")])
+    head(p, 52, 20, 18, hose=False)
+    m = move(15, 52) * scale(.97, .8)
+    p.shape([T("M8 91 L14 54", 11), F(put(m, BLADE))])
+    p.line("M26 91 L8 91", w=11, colour="#fff")
+    cuff(p, 8, 91, 12.5, 66, 13)
+    p.line("M45 50.5 L59 50", w=3)
+    p.arrow(25, 67, 87, 67, both=True)
     p.save(OUT, "out-of-air")
 
 
@@ -207,14 +208,12 @@ def share_air():
 
 def come_here():
     p = Pic("Come here")
-    p.shape([F("M71 40 L89 40 L89 50 C95 54 96 68 96 93 L66 93 C66 70 65 58 72 52 Z")])
-    side_head(p, 79, 23, 16)
-    p.shape([T("M82 60 L66 80 L40 75", 11)])
-    p.shape([T("M26 72 C12 74 4 66 6 50", 5.5)])
-    p.shape([T("M28 74 C16 76 10 68 13 46", 5.5)])
-    p.shape([F("M44 68 L34 66 L22 72 L24 82 L44 83 Z"), T("M28 76 C20 76 18 66 20 50", 5.5),
-             T("M38 72 L32 58", 5.5)])
-    p.arrow(10, 32, 58, 54, bend=-14)
+    p.shape([F("M74 36 L92 36 L92 46 C99 50 100 64 100 97 L66 97 C66 72 68 54 76 48 Z")])
+    side_head(p, 82, 22, 17)
+    p.shape([T("M85 66 L74 89 L34 82", 12)])
+    p.shape([F("M40 75 L28 73 C24 72 22 69 20 63 L13 46 C10 40 2 43 4 50 L10 72 C12 82 18 88 28 88 L38 89 Z"),
+             T("M32 78 L37 65", 6)])
+    p.arrow(6, 34, 66, 62, bend=-16)
     p.save(OUT, "come-here")
 
 
@@ -229,16 +228,12 @@ def stay_together():
 def hold_hands():
     p = Pic("Hold hands")
     for m in (Mat(), flip(50)):
-        p.shape([body(22, 42, 16, 92, neck=5, slope=4, waist=13)], m)
-    p.shape([T("M10 60 L7 84", 8), T("M90 60 L93 84", 8)])
-    for m in (Mat(), flip(50)):
-        head(p, 22, 24, 15, hose=False, m=m)
-    p.shape([T("M34 60 L46 78 L56 80", 8)])
-    p.shape([T("M66 60 L55 78", 8), T("M54 78 L46 75", 4)])
-    p.shape([T("M54 84 L47 82", 4)])
-    p.line("M66 60 L55 78", w=8, colour="#fff")
-    for m in (Mat(), flip(50)):
-        p.line("M30 56 L34 60", m, w=8, colour="#fff")
+        p.shape([body(16, 40, 18, 98, neck=6, slope=4, waist=14)], m)
+        head(p, 16, 21, 16, hose=False, m=m)
+    p.shape([T("M27 56 L46 78", 11)])
+    p.shape([T("M73 56 L56 76", 11), F("M52 70 L62 76 L60 86 L54 92 L46 90 L42 78 Z")])
+    p.shape([T("M56 %g L44 %g" % (y, y), 4) for y in (76, 82.5, 89)])
+    p.shape([T("M44 72 L51 66", 5)])
     p.save(OUT, "hold-hands")
 
 
