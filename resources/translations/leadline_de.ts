@@ -5,1935 +5,1944 @@
     <name>Bookings</name>
     <message>
         <source>Not used</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht verwendet</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>First name</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorname</translation>
     </message>
     <message>
         <source>Family name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachname</translation>
     </message>
     <message>
         <source>Birth date</source>
-        <translation type="unfinished"></translation>
+        <translation>Geburtsdatum</translation>
     </message>
     <message>
         <source>Age</source>
-        <translation type="unfinished"></translation>
+        <translation>Alter</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>Shoe size</source>
-        <translation type="unfinished"></translation>
+        <translation>Schuhgröße</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Telefon</translation>
     </message>
     <message>
         <source>E-mail</source>
-        <translation type="unfinished"></translation>
+        <translation>E-Mail</translation>
     </message>
     <message>
         <source>Dives before</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisherige Tauchgänge</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>day, month, year (31/12/1990)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag, Monat, Jahr (31/12/1990)</translation>
     </message>
     <message>
         <source>month, day, year (12/31/1990)</source>
-        <translation type="unfinished"></translation>
+        <translation>Monat, Tag, Jahr (12/31/1990)</translation>
     </message>
     <message>
         <source>year, month, day (1990/12/31)</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr, Monat, Tag (1990/12/31)</translation>
     </message>
     <message>
         <source>kilograms</source>
-        <translation type="unfinished"></translation>
+        <translation>Kilogramm</translation>
     </message>
     <message>
         <source>pounds</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfund (lb)</translation>
     </message>
     <message>
         <source>centimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>Zentimeter</translation>
     </message>
     <message>
         <source>metres</source>
-        <translation type="unfinished"></translation>
+        <translation>Meter</translation>
     </message>
     <message>
         <source>inches</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoll</translation>
     </message>
     <message>
         <source>feet and inches (5&apos;9&quot;)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuß und Zoll (5&apos;9&quot;)</translation>
     </message>
     <message>
         <source>UTF-8</source>
-        <translation type="unfinished"></translation>
+        <translation>UTF-8</translation>
     </message>
     <message>
         <source>UTF-16</source>
-        <translation type="unfinished"></translation>
+        <translation>UTF-16</translation>
     </message>
     <message>
         <source>Windows-1252</source>
-        <translation type="unfinished"></translation>
+        <translation>Windows-1252</translation>
     </message>
     <message>
         <source>There is no name. Choose the column with the names, or untick the row.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name fehlt. Wählen Sie die Spalte mit den Namen, oder nehmen Sie das Häkchen der Zeile weg.</translation>
     </message>
     <message>
         <source>%1 characters; at most %2 can be kept. Shorten it in the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Zeichen; höchstens %2 können behalten werden. Kürzen Sie den Text in der Liste.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a date in this order. Check it, or choose the order of dates above.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist in dieser Reihenfolge kein Datum. Prüfen Sie es, oder wählen Sie oben die Reihenfolge der Daten.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is after the session on %2. Check the year.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ liegt nach dem Termin am %2. Prüfen Sie das Jahr.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a weight. Wanted: a number, with kg or lb behind it if you like.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Gewicht. Erwartet: eine Zahl, auf Wunsch mit kg oder lb dahinter.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a height. Wanted: 175, 1.75 m or 5&apos;9&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Körpergröße. Erwartet: 175, 1,75 m oder 5&apos;9&quot;.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is outside 15 to 250 kg. Check the number and the unit above.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ liegt nicht zwischen 15 und 250 kg. Prüfen Sie die Zahl und die Einheit oben.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is outside 80 to 250 cm. Check the number and the unit above.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ liegt nicht zwischen 80 und 250 cm. Prüfen Sie die Zahl und die Einheit oben.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; can be read in more than one way. Answer the question above.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ lässt sich auf mehrere Arten lesen. Beantworten Sie die Frage oben.</translation>
     </message>
     <message>
         <source>&quot;%1&quot;: the year was taken for %2. Check it with the guest.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“: Als Jahr wurde %2 angenommen. Fragen Sie den Gast.</translation>
     </message>
     <message>
         <source>%1 years old on the day. Check the birth date.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Jahre alt an diesem Tag. Prüfen Sie das Geburtsdatum.</translation>
     </message>
     <message>
         <source>Age %1 goes into the note. Ask for the birth date: without it the rules on age cannot be checked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Alter %1 kommt in die Notiz. Fragen Sie nach dem Geburtsdatum: Ohne dieses lassen sich die Altersregeln nicht prüfen.</translation>
     </message>
     <message>
         <source>The list says %1 years, the birth date %2. One of them is wrong; ask the guest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste sagt %1 Jahre, das Geburtsdatum %2. Eines davon ist falsch; fragen Sie den Gast.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not an age. Left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Alter. Weggelassen.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no language known here. English is put; choose another in the Roster.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist hier als Sprache nicht bekannt. Englisch wurde eingesetzt; wählen Sie in der Gästeliste eine andere.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no European shoe size (20 to 55). Left empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine europäische Schuhgröße (20 bis 55). Leer gelassen.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a number of dives. Left empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Zahl von Tauchgängen. Leer gelassen.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; does not look like an e-mail address. Taken over as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ sieht nicht wie eine E-Mail-Adresse aus. Unverändert übernommen.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; does not look like a phone number. Taken over as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ sieht nicht wie eine Telefonnummer aus. Unverändert übernommen.</translation>
     </message>
     <message>
         <source>&quot;%1&quot;: some letters could not be read. Correct them in the Roster.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“: Einige Buchstaben waren nicht lesbar. Berichtigen Sie sie in der Gästeliste.</translation>
     </message>
     <message>
         <source>Same phone or e-mail as %1 in the roster: family, perhaps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiches Telefon oder gleiche E-Mail wie %1 in der Gästeliste: vielleicht Familie.</translation>
     </message>
     <message>
         <source>Same phone or e-mail as %1 in row %2: family, perhaps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiches Telefon oder gleiche E-Mail wie %1 in Zeile %2: vielleicht Familie.</translation>
     </message>
     <message>
         <source>Same as %1 in the roster</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleich wie %1 in der Gästeliste</translation>
     </message>
     <message>
         <source>Same as %1 in row %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleich wie %1 in Zeile %2</translation>
     </message>
 </context>
 <context>
     <name>Commands</name>
     <message>
         <source>No card for %1: a stop stands. &quot;leadline plan&quot; says which.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Karte für %1: Ein Stopp besteht. „leadline plan“ zeigt, welcher.</translation>
     </message>
     <message>
         <source>No cards were written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurden keine Karten geschrieben.</translation>
     </message>
     <message>
         <source>Cards: %1. Pages: %2. Written to %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Karten: %1. Seiten: %2. Geschrieben nach %3</translation>
     </message>
     <message>
         <source>No display was found: showing the plan here and writing the cards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Bildschirm gefunden: Der Plan wird hier gezeigt, die Karten werden geschrieben.</translation>
     </message>
     <message>
         <source>%1 cannot be made.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann nicht angelegt werden.</translation>
     </message>
     <message>
         <source>%1 cannot be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann nicht geschrieben werden.</translation>
     </message>
 </context>
 <context>
     <name>EarsAndLungs</name>
     <message>
         <source>3 ft</source>
-        <translation type="unfinished"></translation>
+        <translation>3 ft</translation>
     </message>
     <message>
         <source>1 m</source>
-        <translation type="unfinished"></translation>
+        <translation>1 m</translation>
     </message>
     <message>
         <source>less than a second</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger als eine Sekunde</translation>
     </message>
     <message>
         <source>%1 s</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 s</translation>
     </message>
     <message>
         <source>%1 mmHg</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mmHg</translation>
     </message>
     <message>
         <source>Clear before %1: this dive is shallower than one step. The tube locks after %2 without clearing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckausgleich vor %1: Dieser Tauchgang ist flacher als ein Schritt. Ohne Druckausgleich verschließt sich die Ohrtrompete nach %2.</translation>
     </message>
     <message>
         <source>once on the way down</source>
-        <translation type="unfinished"></translation>
+        <translation>einmal beim Abstieg</translation>
     </message>
     <message>
         <source>%1 times on the way down, every %2 at the planned speed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1-mal beim Abstieg, alle %2 bei der geplanten Geschwindigkeit</translation>
     </message>
     <message>
         <source>Clear at least every %1: %2. The tube locks after %3 without clearing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckausgleich mindestens alle %1: %2. Ohne Druckausgleich verschließt sich die Ohrtrompete nach %3.</translation>
     </message>
     <message>
         <source>Largest step for half of that: %1. The step of the rules is longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Schritt für die Hälfte davon: %1. Der Schritt der Regeln ist länger.</translation>
     </message>
     <message>
         <source>Largest step for half of that: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Schritt für die Hälfte davon: %1.</translation>
     </message>
     <message>
         <source>Pain is the limit, not a figure: stop, go up %1, clear, go on. Never force. Ears that will not clear end the dive; ears that still hurt afterwards need a physician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Grenze ist der Schmerz, keine Zahl: anhalten, %1 aufsteigen, Druck ausgleichen, weiter. Nie erzwingen. Gelingt der Druckausgleich nicht, ist der Tauchgang zu Ende; Ohren, die danach noch schmerzen, gehören zum Arzt.</translation>
     </message>
     <message>
         <source>People were hurt from %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verletzt wurden Menschen schon ab %1.</translation>
     </message>
     <message>
         <source>On so shallow a dive the surface comes before the published limit, which is no promise. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei einem so flachen Tauchgang kommt die Oberfläche vor der veröffentlichten Grenze; das ist keine Zusage. %1</translation>
     </message>
     <message>
         <source>From anywhere on this dive, about %1 of ascent with held breath and full lungs can tear a lung. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Von jeder Stelle dieses Tauchgangs aus können etwa %1 Aufstieg mit angehaltenem Atem und voller Lunge die Lunge reißen lassen. %2</translation>
     </message>
     <message>
         <source>Breathe all the time, most of all on the way up. Pain in the chest, trouble breathing or anything odd after a dive: oxygen, the emergency line, a physician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Immer atmen, vor allem beim Aufstieg. Schmerzen in der Brust, Atemnot oder sonst etwas Ungewöhnliches nach einem Tauchgang: Sauerstoff, Notruf, Arzt.</translation>
     </message>
 </context>
 <context>
     <name>Errors</name>
     <message>
         <source>%1 cannot be read (%2). Check the name and the permissions.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann nicht gelesen werden (%2). Prüfen Sie den Namen und die Berechtigungen.</translation>
     </message>
     <message>
         <source>%1 cannot be written (%2). Choose another folder or free some space.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 kann nicht geschrieben werden (%2). Wählen Sie einen anderen Ordner oder schaffen Sie Platz.</translation>
     </message>
     <message>
         <source>%1 is too large (%2 bytes; at most %3). Choose another file.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist zu groß (%2 Bytes; höchstens %3). Wählen Sie eine andere Datei.</translation>
     </message>
     <message>
         <source>Not valid JSON at %1: %2. Correct the text there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein gültiges JSON bei %1: %2. Berichtigen Sie den Text dort.</translation>
     </message>
     <message>
         <source>Nested too deep at %1 (at most %2 levels). This is not a session file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei %1 zu tief geschachtelt (höchstens %2 Ebenen). Das ist keine Termindatei.</translation>
     </message>
     <message>
         <source>The file has version %1; this program reads up to %2. Update Leadline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei hat die Version %1; dieses Programm liest bis %2. Aktualisieren Sie Leadline.</translation>
     </message>
     <message>
         <source>%1 %2 was not found. It may have been removed meanwhile.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 wurde nicht gefunden. Vielleicht wurde es inzwischen entfernt.</translation>
     </message>
     <message>
         <source>The records in %1 cannot be used (%2). Check the disk and the permissions, or choose another file with --database.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aufzeichnungen in %1 sind nicht benutzbar (%2). Prüfen Sie Datenträger und Berechtigungen, oder wählen Sie mit --database eine andere Datei.</translation>
     </message>
     <message>
         <source>The records in %1 were written by a newer Leadline (schema %2; this one knows %3). Update Leadline; nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aufzeichnungen in %1 stammen von einem neueren Leadline (Schema %2; dieses kennt %3). Aktualisieren Sie Leadline; es wurde nichts geändert.</translation>
     </message>
     <message>
         <source>The records in %1 are in use by another program. Close it and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aufzeichnungen in %1 werden gerade von einem anderen Programm benutzt. Schließen Sie es und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <source>The list has %1 rows; at most %2 can be read. Split it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste hat %1 Zeilen; höchstens %2 können gelesen werden. Teilen Sie sie.</translation>
     </message>
     <message>
         <source>The list has %1 columns; at most %2 can be read. Take out those that are not needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste hat %1 Spalten; höchstens %2 können gelesen werden. Nehmen Sie nicht benötigte heraus.</translation>
     </message>
     <message>
         <source>A quotation mark is opened in %1 of the list and never closed. Close it, or save the list anew as CSV.</source>
-        <translation type="unfinished"></translation>
+        <translation>In %1 der Liste wird ein Anführungszeichen geöffnet und nie geschlossen. Schließen Sie es, oder speichern Sie die Liste neu als CSV.</translation>
     </message>
     <message>
         <source>There are no rows to be read. Save the list as CSV (comma-separated values) and choose that file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt keine Zeilen zu lesen. Speichern Sie die Liste als CSV (durch Komma getrennte Werte) und wählen Sie diese Datei.</translation>
     </message>
     <message>
         <source>%1 is damaged or holds no records (%2). Put back a copy: Records, Copies of the records. The damaged file is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist beschädigt oder enthält keine Aufzeichnungen (%2). Spielen Sie eine Kopie zurück: Aufzeichnungen, Kopien der Aufzeichnungen. Die beschädigte Datei bleibt erhalten.</translation>
     </message>
     <message>
         <source>The records file %1 is not there, or another one took its place. Bring the folder or disk back and try again; until then nothing can be saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei %1 mit den Aufzeichnungen ist nicht da, oder eine andere nahm ihren Platz ein. Bringen Sie Ordner oder Datenträger zurück und versuchen Sie es noch einmal; bis dahin kann nichts gespeichert werden.</translation>
     </message>
     <message>
         <source>The records in %1 may not be written (%2). Change the permissions of the file and its folder, then try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aufzeichnungen in %1 dürfen nicht geschrieben werden (%2). Ändern Sie die Berechtigungen der Datei und ihres Ordners, dann versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <source>There is no room on the disk for %1 (%2). Free some space and try again; what was saved before stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Datenträger ist kein Platz für %1 (%2). Schaffen Sie Platz und versuchen Sie es noch einmal; was vorher gespeichert war, bleibt.</translation>
     </message>
     <message>
         <source>%1 holds no records of Leadline (%2). Choose another file; nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 enthält keine Aufzeichnungen von Leadline (%2). Wählen Sie eine andere Datei; es wurde nichts geändert.</translation>
     </message>
     <message>
         <source>Stopped; nothing was changed (%1).</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgebrochen; es wurde nichts geändert (%1).</translation>
     </message>
     <message>
         <source>%1: %2 is not %3. Correct it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 ist nicht %3. Berichtigen Sie es.</translation>
     </message>
     <message>
         <source>%1: there is no field &quot;%2&quot;. Remove it or use one of: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Es gibt kein Feld „%2“. Entfernen Sie es oder verwenden Sie eines von: %3.</translation>
     </message>
     <message>
         <source>%1: the field &quot;%2&quot; is missing. Add it.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Das Feld „%2“ fehlt. Ergänzen Sie es.</translation>
     </message>
     <message>
         <source>%1: %2 is outside %3. Enter a value in that range.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 liegt nicht in %3. Geben Sie einen Wert aus diesem Bereich ein.</translation>
     </message>
     <message>
         <source>%1: &quot;%2&quot; is not a choice. Use one of: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: „%2“ steht nicht zur Wahl. Verwenden Sie eines von: %3.</translation>
     </message>
     <message>
         <source>%1: &quot;%2&quot; does not fit. Wanted: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: „%2“ passt nicht. Erwartet: %3.</translation>
     </message>
     <message>
         <source>%1: has %2 entries, wanted %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: hat %2 Einträge, erwartet %3.</translation>
     </message>
     <message>
         <source>%1: &quot;%2&quot; is not a date. Write it as 2026-07-31.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: „%2“ ist kein Datum. Schreiben Sie es als 2026-07-31.</translation>
     </message>
     <message>
         <source>%1: born on %2, after the session on %3. Correct the date.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: geboren am %2, nach dem Termin am %3. Berichtigen Sie das Datum.</translation>
     </message>
     <message>
         <source>%1: &quot;%2&quot; is there twice. Give each its own.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: „%2“ steht zweimal da. Geben Sie jedem einen eigenen Wert.</translation>
     </message>
     <message>
         <source>%1: nothing is called &quot;%2&quot;. Correct the name or add what it names.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Nichts heißt „%2“. Berichtigen Sie den Namen, oder ergänzen Sie, was er nennt.</translation>
     </message>
     <message>
         <source>%1: %2 bar is over the working pressure of %3 bar. Read the gauge again; never use an overfilled cylinder.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 bar sind mehr als der Betriebsdruck von %3 bar. Lesen Sie das Finimeter noch einmal ab; verwenden Sie nie eine überfüllte Flasche.</translation>
     </message>
     <message>
         <source>%1: %2 min is not later than the point before (%3 min). Times must grow.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 min ist nicht später als der Punkt davor (%3 min). Die Zeiten müssen steigen.</translation>
     </message>
     <message>
         <source>%1: starts at %2, while another lasts until %3. Correct the times.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: beginnt um %2, während ein anderer bis %3 dauert. Berichtigen Sie die Zeiten.</translation>
     </message>
     <message>
         <source>%1: ends at %2, before it starts at %3. Correct the times.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: endet um %2, bevor es um %3 beginnt. Berichtigen Sie die Zeiten.</translation>
     </message>
     <message>
         <source>%1: %2 m; the dive must start and end at the surface (0 m).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 m; der Tauchgang muss an der Oberfläche (0 m) beginnen und enden.</translation>
     </message>
     <message>
         <source>%1: the log is of %2; here it is %3. Open this session&apos;s own log, or enter it by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Das Protokoll ist von %2; hier ist %3. Öffnen Sie das eigene Protokoll dieses Termins, oder geben Sie es von Hand ein.</translation>
     </message>
     <message>
         <source>nobody</source>
-        <translation type="unfinished"></translation>
+        <translation>niemand</translation>
     </message>
     <message>
         <source>%1: %2 bar is more than the %3 bar at the start. Read the gauge again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 bar sind mehr als die %3 bar am Anfang. Lesen Sie das Finimeter noch einmal ab.</translation>
     </message>
     <message>
         <source>The health vault is not set up yet. Set it up in the menu Health vault.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Gesundheitstresor ist noch nicht eingerichtet. Richten Sie ihn im Menü Gesundheitstresor ein.</translation>
     </message>
     <message>
         <source>These records have a health vault already. Unlock it instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu diesen Aufzeichnungen gibt es schon einen Gesundheitstresor. Öffnen Sie ihn stattdessen.</translation>
     </message>
     <message>
         <source>The health vault is locked. Unlock it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Gesundheitstresor ist verschlossen. Öffnen Sie ihn zuerst.</translation>
     </message>
     <message>
         <source>The key in this computer&apos;s keyring does not open the vault. Use another way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel im Schlüsselbund dieses Computers öffnet den Tresor nicht. Nehmen Sie einen anderen Weg.</translation>
     </message>
     <message>
         <source>This recovery key does not open the vault. Perhaps a newer one was made.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Wiederherstellungsschlüssel öffnet den Tresor nicht. Vielleicht wurde ein neuerer gemacht.</translation>
     </message>
     <message>
         <source>This passphrase does not open the vault.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Passphrase öffnet den Tresor nicht.</translation>
     </message>
     <message>
         <source>After wrong tries the vault waits. Try again in %1 s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach falschen Versuchen wartet der Tresor. Versuchen Sie es in %1 s noch einmal.</translation>
     </message>
     <message>
         <source>This is the last way into the vault. Add another one first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist der letzte Weg in den Tresor. Fügen Sie zuerst einen anderen hinzu.</translation>
     </message>
     <message>
         <source>The passphrase has %1 characters; it needs %2. A few words in a row are easy to keep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Passphrase hat %1 Zeichen; sie braucht %2. Ein paar Wörter hintereinander merkt man sich leicht.</translation>
     </message>
     <message>
         <source>This is no recovery key: a sign is missing or mistyped. Compare it with the paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist kein Wiederherstellungsschlüssel: Ein Zeichen fehlt oder ist vertippt. Vergleichen Sie ihn mit dem Papier.</translation>
     </message>
     <message>
         <source>%1 %2 cannot be opened: it is damaged, or was changed outside Leadline. Nothing was removed. Take a backup, and ask the guest again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2 lässt sich nicht öffnen: Es ist beschädigt, oder es wurde außerhalb von Leadline geändert. Es wurde nichts entfernt. Nehmen Sie eine Sicherung, und fragen Sie den Gast noch einmal.</translation>
     </message>
     <message>
         <source>Not enough memory to check the passphrase (%1 needed). Close other programs and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht genug Arbeitsspeicher, um die Passphrase zu prüfen (%1 nötig). Schließen Sie andere Programme und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <source>This computer&apos;s keyring does not answer (%1). Use the passphrase or the recovery key.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüsselbund dieses Computers antwortet nicht (%1). Nehmen Sie die Passphrase oder den Wiederherstellungsschlüssel.</translation>
     </message>
 </context>
 <context>
     <name>Findings</name>
     <message>
         <source>for one instructor</source>
-        <translation type="unfinished"></translation>
+        <translation>für einen Tauchlehrer</translation>
     </message>
     <message>
         <source>even with an assistant</source>
-        <translation type="unfinished"></translation>
+        <translation>auch mit einem Assistenten</translation>
     </message>
     <message>
         <source>in this visibility</source>
-        <translation type="unfinished"></translation>
+        <translation>bei dieser Sicht</translation>
     </message>
     <message>
         <source>in this current</source>
-        <translation type="unfinished"></translation>
+        <translation>bei dieser Strömung</translation>
     </message>
     <message>
         <source>in these waves</source>
-        <translation type="unfinished"></translation>
+        <translation>bei diesen Wellen</translation>
     </message>
     <message>
         <source>with a child in the group</source>
-        <translation type="unfinished"></translation>
+        <translation>mit einem Kind in der Gruppe</translation>
     </message>
     <message>
         <source>when a guest shares no language with the staff</source>
-        <translation type="unfinished"></translation>
+        <translation>wenn ein Gast mit dem Team keine Sprache gemeinsam hat</translation>
     </message>
     <message>
         <source>with a nervous guest in the group</source>
-        <translation type="unfinished"></translation>
+        <translation>mit einem nervösen Gast in der Gruppe</translation>
     </message>
     <message>
         <source>Planned to %1, deeper than the %2 allowed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant bis %1, tiefer als die erlaubten %2.</translation>
     </message>
     <message>
         <source>Plan no deeper than %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planen Sie nicht tiefer als %1.</translation>
     </message>
     <message>
         <source>Planned to %1; %2 is usual for a first dive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant bis %1; üblich für einen ersten Tauchgang sind %2.</translation>
     </message>
     <message>
         <source>Stay shallower unless the site asks for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleiben Sie flacher, wenn der Platz es nicht anders verlangt.</translation>
     </message>
     <message>
         <source>The bottom lies at %1; no more than %2 is wanted below first-time guests.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Grund liegt bei %1; unter Gästen beim ersten Tauchgang sind höchstens %2 erwünscht.</translation>
     </message>
     <message>
         <source>Choose a shallower spot, or keep guests over a slope or a line.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie eine flachere Stelle, oder halten Sie die Gäste über einem Hang oder an einer Leine.</translation>
     </message>
     <message>
         <source>The water has %1, colder than the %2 wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Wasser hat %1, kälter als die erwünschten %2.</translation>
     </message>
     <message>
         <source>Choose warmer water, a shorter dive or warmer suits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie wärmeres Wasser, einen kürzeren Tauchgang oder wärmere Anzüge.</translation>
     </message>
     <message>
         <source>Planned for %1; at most %2 while the water is below %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant für %1; höchstens %2, solange das Wasser kälter als %3 ist.</translation>
     </message>
     <message>
         <source>Shorten the dive to %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkürzen Sie den Tauchgang auf %1.</translation>
     </message>
     <message>
         <source>Visibility is %1; at least %2 is wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicht beträgt %1; mindestens %2 sind erwünscht.</translation>
     </message>
     <message>
         <source>Take fewer guests within arm&apos;s reach, or do not dive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nehmen Sie weniger Gäste in Armreichweite, oder tauchen Sie nicht.</translation>
     </message>
     <message>
         <source>There is more current than first-time guests should meet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Strömung ist stärker, als sie Gäste beim ersten Tauchgang erleben sollen.</translation>
     </message>
     <message>
         <source>Wait for slack water or choose a sheltered spot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warten Sie auf Stillwasser, oder wählen Sie eine geschützte Stelle.</translation>
     </message>
     <message>
         <source>Waves reach %1; at most %2 is wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wellen erreichen %1; höchstens %2 sind erwünscht.</translation>
     </message>
     <message>
         <source>Choose a sheltered entry or do not dive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie einen geschützten Einstieg, oder tauchen Sie nicht.</translation>
     </message>
     <message>
         <source>Goes up at %1, faster than the %2 allowed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigt mit %1 auf, schneller als die erlaubten %2.</translation>
     </message>
     <message>
         <source>Give the way up more time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie dem Aufstieg mehr Zeit.</translation>
     </message>
     <message>
         <source>Goes down at %1, faster than the %2 wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigt mit %1 ab, schneller als die erwünschten %2.</translation>
     </message>
     <message>
         <source>Give the way down more time: ears need it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie dem Abstieg mehr Zeit: Die Ohren brauchen sie.</translation>
     </message>
     <message>
         <source>Clearing every %1 is too seldom: the tube to the ear can lock after %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckausgleich alle %1 ist zu selten: Die Ohrtrompete kann sich nach %2 verschließen.</translation>
     </message>
     <message>
         <source>Clear in smaller steps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichen Sie den Druck in kleineren Schritten aus.</translation>
     </message>
     <message>
         <source>No rules are chosen, so no limit of depth, age or ratio is checked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sind keine Regeln gewählt; daher wird keine Grenze für Tiefe, Alter oder Gruppengröße geprüft.</translation>
     </message>
     <message>
         <source>Tick the rules that apply on the Site tab.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haken Sie im Register Tauchplatz die geltenden Regeln an.</translation>
     </message>
     <message>
         <source>No emergency number is entered for the site.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für den Tauchplatz ist keine Notrufnummer eingetragen.</translation>
     </message>
     <message>
         <source>Enter the number to call; it is printed on every card.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie die Nummer ein, die zu wählen ist; sie steht auf jeder Karte.</translation>
     </message>
     <message>
         <source>Is %1; the least age is %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist %1; das Mindestalter ist %2.</translation>
     </message>
     <message>
         <source>Offer something else: no dive before %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bieten Sie etwas anderes an: kein Tauchgang vor %1.</translation>
     </message>
     <message>
         <source>The birth date is missing, so no age limit can be checked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Geburtsdatum fehlt; daher lässt sich keine Altersgrenze prüfen.</translation>
     </message>
     <message>
         <source>Enter the birth date.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie das Geburtsdatum ein.</translation>
     </message>
     <message>
         <source>Is %1 and no guardian&apos;s consent is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist %1, und es liegt keine Einwilligung der Sorgeberechtigten vor.</translation>
     </message>
     <message>
         <source>Get a guardian&apos;s signed consent and tick it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Holen Sie eine unterschriebene Einwilligung der Sorgeberechtigten ein und haken Sie sie an.</translation>
     </message>
     <message>
         <source>Is in no group.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist in keiner Gruppe.</translation>
     </message>
     <message>
         <source>Put the guest into a group.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordnen Sie den Gast einer Gruppe zu.</translation>
     </message>
     <message>
         <source>Reads %1, which nobody leading the group speaks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Liest %1; das spricht niemand, der die Gruppe führt.</translation>
     </message>
     <message>
         <source>Swap groups, find a translator, or brief with pictures and a small group.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauschen Sie Gruppen, suchen Sie jemanden zum Übersetzen, oder erklären Sie mit Bildern und in kleiner Gruppe.</translation>
     </message>
     <message>
         <source>Has no cylinder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat keine Flasche.</translation>
     </message>
     <message>
         <source>Hand one out and enter its pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie eine aus und tragen Sie ihren Druck ein.</translation>
     </message>
     <message>
         <source>Still missing: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es fehlt noch: %1.</translation>
     </message>
     <message>
         <source>Fit it and enter the size or number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Passen Sie es an und tragen Sie Größe oder Nummer ein.</translation>
     </message>
     <message>
         <source>Leads a group and has no cylinder entered.</source>
-        <translation type="unfinished"></translation>
+        <translation>Führt eine Gruppe, und es ist keine Flasche eingetragen.</translation>
     </message>
     <message>
         <source>Enter it, so that the air for bringing a guest up can be checked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragen Sie sie ein, damit sich die Luft prüfen lässt, die es braucht, einen Gast nach oben zu bringen.</translation>
     </message>
     <message>
         <source>The health questions are still open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gesundheitsfragen sind noch offen.</translation>
     </message>
     <message>
         <source>Go through them with the guest, or take the centre&apos;s own form.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehen Sie sie mit dem Gast durch, oder nehmen Sie das eigene Formular des Zentrums.</translation>
     </message>
     <message>
         <source>The health questions call for a physician.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach den Gesundheitsfragen ist zuerst ein Arzt zu fragen.</translation>
     </message>
     <message>
         <source>Ask the guest for a physician&apos;s written release to dive, and tick it when you have read it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bitten Sie den Gast um eine schriftliche ärztliche Freigabe zum Tauchen, und haken Sie sie an, wenn Sie sie gelesen haben.</translation>
     </message>
     <message>
         <source>Does not dive, by the health questions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Taucht nicht, nach den Gesundheitsfragen.</translation>
     </message>
     <message>
         <source>Tell the guest in private, and offer something else. No release changes this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen Sie es dem Gast unter vier Augen, und bieten Sie etwas anderes an. Keine Freigabe ändert das.</translation>
     </message>
     <message>
         <source>Not today, by the questions of the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute nicht, nach den Fragen des Tages.</translation>
     </message>
     <message>
         <source>Tell the guest in private, and offer another day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen Sie es dem Gast unter vier Augen, und bieten Sie einen anderen Tag an.</translation>
     </message>
     <message>
         <source>Dives with care, by the questions of the day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Taucht mit Vorsicht, nach den Fragen des Tages.</translation>
     </message>
     <message>
         <source>Talk it over with the guest, see that all were asked, and when in doubt do not dive today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Besprechen Sie es mit dem Gast, sorgen Sie dafür, dass alle gefragt wurden, und tauchen Sie im Zweifel heute nicht.</translation>
     </message>
     <message>
         <source>Today&apos;s questions are still open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fragen von heute sind noch offen.</translation>
     </message>
     <message>
         <source>Ask them before kitting up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stellen Sie sie vor dem Anlegen der Ausrüstung.</translation>
     </message>
     <message>
         <source>The day of the health check is not on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag des Gesundheitschecks ist nicht vermerkt.</translation>
     </message>
     <message>
         <source>Go through the questions again with the guest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehen Sie die Fragen noch einmal mit dem Gast durch.</translation>
     </message>
     <message>
         <source>The health check of %1 counts for %2 months and is out of date.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Gesundheitscheck vom %1 gilt %2 Monate und ist abgelaufen.</translation>
     </message>
     <message>
         <source>The health check or the physician&apos;s release has the date %1, after the session.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Gesundheitscheck oder die ärztliche Freigabe hat das Datum %1, nach dem Termin.</translation>
     </message>
     <message>
         <source>Correct the date, or go through the questions again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Berichtigen Sie das Datum, oder gehen Sie die Fragen noch einmal durch.</translation>
     </message>
     <message>
         <source>The day of the physician&apos;s release is not on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag der ärztlichen Freigabe ist nicht vermerkt.</translation>
     </message>
     <message>
         <source>Read the release and enter its date; without one nobody can tell whether it still counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lesen Sie die Freigabe und tragen Sie ihr Datum ein; ohne Datum weiß niemand, ob sie noch gilt.</translation>
     </message>
     <message>
         <source>The physician&apos;s release of %1 is out of date.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ärztliche Freigabe vom %1 ist abgelaufen.</translation>
     </message>
     <message>
         <source>Ask the guest for a new one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bitten Sie den Gast um eine neue.</translation>
     </message>
     <message>
         <source>The physician&apos;s release of %1 is older than the health check.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ärztliche Freigabe vom %1 ist älter als der Gesundheitscheck.</translation>
     </message>
     <message>
         <source>Make sure that the physician knew what the guest answered since; else ask for a new one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergewissern Sie sich, dass der Arzt wusste, was der Gast seither geantwortet hat; sonst bitten Sie um eine neue.</translation>
     </message>
     <message>
         <source>Nobody has signed the health check.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand hat den Gesundheitscheck unterschrieben.</translation>
     </message>
     <message>
         <source>Have the guest sign, and for a minor a guardian too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen Sie den Gast unterschreiben, bei Minderjährigen auch Sorgeberechtigte.</translation>
     </message>
     <message>
         <source>It is not on record which questions were asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist nicht vermerkt, welche Fragen gestellt wurden.</translation>
     </message>
     <message>
         <source>The questions were those of an earlier edition (%1).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fragen waren die einer früheren Ausgabe (%1).</translation>
     </message>
     <message>
         <source>At the next check the present ones are asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim nächsten Check werden die heutigen gestellt.</translation>
     </message>
     <message>
         <source>%1 places used, %2 allowed %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Plätze belegt, %2 erlaubt %3.</translation>
     </message>
     <message>
         <source>Move guests to another group, add an instructor, or dive in turns.</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzen Sie Gäste in eine andere Gruppe, nehmen Sie einen Tauchlehrer dazu, oder tauchen Sie nacheinander.</translation>
     </message>
     <message>
         <source>Is counted on in %1 groups at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird in %1 Gruppen zugleich gebraucht.</translation>
     </message>
     <message>
         <source>Give each group staff of its own, or let the groups dive one after the other in sessions of their own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie jeder Gruppe ein eigenes Team, oder lassen Sie die Gruppen nacheinander in eigenen Terminen tauchen.</translation>
     </message>
     <message>
         <source>Has no instructor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat keinen Tauchlehrer.</translation>
     </message>
     <message>
         <source>Name an instructor for the group.</source>
-        <translation type="unfinished"></translation>
+        <translation>Benennen Sie für die Gruppe einen Tauchlehrer.</translation>
     </message>
     <message>
         <source>Has no guests.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat keine Gäste.</translation>
     </message>
     <message>
         <source>Add guests or remove it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fügen Sie Gäste hinzu, oder entfernen Sie sie.</translation>
     </message>
     <message>
         <source>No guests yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Gäste.</translation>
     </message>
     <message>
         <source>Add the first one on the Roster tab.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fügen Sie den ersten im Register Gästeliste hinzu.</translation>
     </message>
     <message>
         <source>Would surface with %1; %2 must be left. The reserve is reached after %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Würde mit %1 auftauchen; %2 müssen übrig sein. Die Reserve ist nach %3 erreicht.</translation>
     </message>
     <message>
         <source>Shorten the dive, go shallower, or give a bigger or fuller cylinder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verkürzen Sie den Tauchgang, bleiben Sie flacher, oder geben Sie eine größere oder vollere Flasche.</translation>
     </message>
     <message>
         <source>Bringing two up from the deepest point takes %1, more than the reserve of %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Personen vom tiefsten Punkt nach oben zu bringen braucht %1, mehr als die Reserve von %2.</translation>
     </message>
     <message>
         <source>Have the guest signal at the higher pressure; the card says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen Sie den Gast schon beim höheren Druck Zeichen geben; so steht es auf der Karte.</translation>
     </message>
     <message>
         <source>All last the planned dive in only %1 of 100 such dives.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur bei %1 von 100 solchen Tauchgängen reicht die Luft aller für die geplante Dauer.</translation>
     </message>
     <message>
         <source>See what would buy more minutes on the Gas tab, or plan a shorter dive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sehen Sie im Register Luft, was mehr Minuten brächte, oder planen Sie einen kürzeren Tauchgang.</translation>
     </message>
     <message>
         <source>If a guest&apos;s air fails, this cylinder brings both up in only %1 of 100 cases.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fällt einem Gast die Luft aus, bringt diese Flasche nur in %1 von 100 Fällen beide nach oben.</translation>
     </message>
     <message>
         <source>Take a bigger or fuller cylinder, or stay less deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nehmen Sie eine größere oder vollere Flasche, oder bleiben Sie weniger tief.</translation>
     </message>
     <message>
         <source>Is planned to have %1 at the ascent; bringing a guest up takes %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat nach Plan beim Aufstieg %1; einen Gast nach oben zu bringen braucht %2.</translation>
     </message>
     <message>
         <source>Take a bigger or fuller cylinder, or shorten the dive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nehmen Sie eine größere oder vollere Flasche, oder verkürzen Sie den Tauchgang.</translation>
     </message>
     <message>
         <source>Would make dive number %1 today; at most %2 are wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wäre heute Tauchgang Nummer %1; höchstens %2 sind erwünscht.</translation>
     </message>
     <message>
         <source>Have somebody else lead this group, or dive on another day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lassen Sie jemand anderen diese Gruppe führen, oder tauchen Sie an einem anderen Tag.</translation>
     </message>
     <message>
         <source>Would come up %1 times today; at most %2 are wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Käme heute %1-mal nach oben; höchstens %2-mal ist erwünscht.</translation>
     </message>
     <message>
         <source>Plan fewer training ascents, or share them with others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planen Sie weniger Übungsaufstiege, oder teilen Sie sie mit anderen.</translation>
     </message>
     <message>
         <source>Dives on day %1 in a row; at most %2 are wanted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Taucht am %1. Tag in Folge; höchstens %2 sind erwünscht.</translation>
     </message>
     <message>
         <source>Plan a day without diving.</source>
-        <translation type="unfinished"></translation>
+        <translation>Planen Sie einen Tag ohne Tauchgang.</translation>
     </message>
     <message>
         <source>Would be in the water for %1 with %2 left before a stop is needed: could not go straight up with a guest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wäre %1 im Wasser und hätte noch %2, bis ein Stopp nötig ist: könnte mit einem Gast nicht direkt aufsteigen.</translation>
     </message>
     <message>
         <source>Dive shallower or shorter, wait longer, or have somebody else lead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchen Sie flacher oder kürzer, warten Sie länger, oder lassen Sie jemand anderen führen.</translation>
     </message>
     <message>
         <source>May be cold after %1; %2 are planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>Friert vielleicht nach %1; geplant sind %2.</translation>
     </message>
     <message>
         <source>Give a warmer suit or shorten the dive. Shivering ends it at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geben Sie einen wärmeren Anzug, oder verkürzen Sie den Tauchgang. Zittern beendet ihn sofort.</translation>
     </message>
     <message>
         <source>With %1 of lead may be heavier at depth than the %2 the BCD is likely to lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist mit %1 Blei in der Tiefe vielleicht schwerer als die %2, die das Jacket wohl trägt.</translation>
     </message>
     <message>
         <source>Take off lead, or give a BCD with more lift.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nehmen Sie Blei weg, oder geben Sie ein Jacket mit mehr Auftrieb.</translation>
     </message>
     <message>
         <source>With %1 of lead is likely to float up near the end, with little air left; %2 to %3 is expected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Treibt mit %1 Blei gegen Ende, mit wenig Luft in der Flasche, wahrscheinlich auf; erwartet werden %2 bis %3.</translation>
     </message>
     <message>
         <source>Check at the surface, and take spare lead along.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfen Sie es an der Oberfläche, und nehmen Sie Blei zum Nachgeben mit.</translation>
     </message>
     <message>
         <source>Carries %1 of lead; %2 to %3 is expected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trägt %1 Blei; erwartet werden %2 bis %3.</translation>
     </message>
     <message>
         <source>Check at the surface before going down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfen Sie es an der Oberfläche, bevor Sie abtauchen.</translation>
     </message>
     <message>
         <source>Went to %1; %2 was planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>War auf %1; geplant waren %2.</translation>
     </message>
     <message>
         <source>Talk it over and hold the depth next time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Besprechen Sie es, und halten Sie beim nächsten Mal die Tiefe.</translation>
     </message>
     <message>
         <source>Went to %1, deeper than the %2 allowed.</source>
-        <translation type="unfinished"></translation>
+        <translation>War auf %1, tiefer als die erlaubten %2.</translation>
     </message>
     <message>
         <source>Report it as the centre asks, and ask how the guest feels.</source>
-        <translation type="unfinished"></translation>
+        <translation>Melden Sie es, wie das Zentrum es verlangt, und fragen Sie, wie es dem Gast geht.</translation>
     </message>
     <message>
         <source>Came back with %1; %2 should have been left.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kam mit %1 zurück; %2 hätten übrig sein sollen.</translation>
     </message>
     <message>
         <source>Use the guest&apos;s own breathing rate for the next plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nehmen Sie für den nächsten Plan den eigenen Luftverbrauch des Gastes.</translation>
     </message>
     <message>
         <source>Was in the water for %1; %2 was planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>War %1 im Wasser; geplant waren %2.</translation>
     </message>
     <message>
         <source>Check the air and the cold for the longer time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfen Sie Luft und Kälte für die längere Zeit.</translation>
     </message>
     <message>
         <source>Has no entry in the log.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hat keinen Eintrag im Protokoll.</translation>
     </message>
     <message>
         <source>Enter the pressures and the time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragen Sie Drücke und Zeit ein.</translation>
     </message>
     <message>
         <source>%1 went in, %2 counted back.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gingen hinein, %2 zurückgezählt.</translation>
     </message>
     <message>
         <source>Count again, two people, by name. Nobody leaves before it agrees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zählen Sie noch einmal, zu zweit, mit Namen. Niemand geht, bevor es stimmt.</translation>
     </message>
     <message>
         <source>Group %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe %1</translation>
     </message>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin</translation>
     </message>
 </context>
 <context>
     <name>GasTab</name>
     <message>
         <source>First of %1, likely %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Erster von %1 wohl %2</translation>
     </message>
     <message>
         <source>First, likely %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Erster wohl %1</translation>
     </message>
     <message>
         <source>the instructor</source>
-        <translation type="unfinished"></translation>
+        <translation>der Tauchlehrer</translation>
     </message>
     <message>
         <source>%1 – %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – %2</translation>
     </message>
     <message>
         <source>%1: no instructor named yet, so nobody to share air with is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Noch kein Tauchlehrer benannt; daher ist niemand bekannt, mit dem die Luft zu teilen wäre.</translation>
     </message>
     <message>
         <source>%1: no cylinder is known for %2, so sharing it is not reckoned.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Für %2 ist keine Flasche bekannt; daher ist das Teilen der Luft nicht berechnet.</translation>
     </message>
     <message>
         <source>%1: if a guest&apos;s air fails at depth, both reach the surface on the cylinder of %2 in %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Fällt einem Gast in der Tiefe die Luft aus, erreichen beide mit der Flasche von %2 in %3 die Oberfläche.</translation>
     </message>
     <message>
         <source>within the standard error of the runs</source>
-        <translation type="unfinished"></translation>
+        <translation>innerhalb des Standardfehlers der Läufe</translation>
     </message>
     <message>
         <source>within three standard errors of the runs</source>
-        <translation type="unfinished"></translation>
+        <translation>innerhalb von drei Standardfehlern der Läufe</translation>
     </message>
     <message>
         <source>further apart than the runs explain: do not rely on it</source>
-        <translation type="unfinished"></translation>
+        <translation>weiter auseinander, als die Läufe erklären: Verlassen Sie sich nicht darauf</translation>
     </message>
     <message>
         <source>%1, all last: %2 of 100 in closed form (first of several lognormals: David and Nagaraja, Order Statistics, 2003, from memory); %3 ± %4 of 100 in %5 runs, %6.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, die Luft aller reicht: %2 von 100 in geschlossener Form (Erster aus mehreren Lognormalen: David und Nagaraja, Order Statistics, 2003, aus dem Gedächtnis); %3 ± %4 von 100 in %5 Läufen, %6.</translation>
     </message>
     <message>
         <source>over %1</source>
-        <translation type="unfinished"></translation>
+        <translation>über %1</translation>
     </message>
     <message>
         <source>%1 to over %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis über %2</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1: nobody in this group yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Noch niemand in dieser Gruppe.</translation>
     </message>
     <message>
         <source>%1: too many guests in one group for a forecast. Form groups of at most 100.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Zu viele Gäste in einer Gruppe für eine Vorhersage. Bilden Sie Gruppen von höchstens 100.</translation>
     </message>
     <message>
         <source>%1: no cylinder is known. Enter cylinder and pressure in the table.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Keine Flasche ist bekannt. Tragen Sie Flasche und Druck in der Tabelle ein.</translation>
     </message>
     <message>
         <source>%1 is likely first at %2, after about %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist wohl als Erster bei %2, nach etwa %3.</translation>
     </message>
     <message>
         <source>%1 is at %2 after about %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist bei %2 nach etwa %3.</translation>
     </message>
     <message>
         <source>%1: the air does not last. %2 All last the planned %3 in %4 dives.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Die Luft reicht nicht. %2 Für die geplanten %3 reicht sie allen in %4 Tauchgängen.</translation>
     </message>
     <message>
         <source>All last the planned %1 in %2 dives.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die geplanten %1 reicht die Luft allen in %2 Tauchgängen.</translation>
     </message>
     <message>
         <source>The air lasts the planned %1 in %2 dives.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Luft reicht für die geplanten %1 in %2 Tauchgängen.</translation>
     </message>
     <message>
         <source>%1: %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 %3</translation>
     </message>
     <message>
         <source>%1: no instructor named yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Noch kein Tauchlehrer benannt.</translation>
     </message>
     <message>
         <source>%1: no cylinder is known for %2, so the air for bringing a guest up is not checked.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Für %2 ist keine Flasche bekannt; daher ist die Luft, um einen Gast nach oben zu bringen, nicht geprüft.</translation>
     </message>
     <message>
         <source>%1: %2 needs %3 to bring a guest up, and is planned to have %4 at the ascent.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 braucht %3, um einen Gast nach oben zu bringen, und hat nach Plan beim Aufstieg %4.</translation>
     </message>
     <message>
         <source>In no group yet: %1. Put them into one on the Roster tab.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch in keiner Gruppe: %1. Ordnen Sie sie im Register Gästeliste einer zu.</translation>
     </message>
     <message>
         <source>%1: all last the planned dive in %2 dives; in %3 when %4 starts with %5 less; in %6 when somebody&apos;s regulator blows off air for 10 to 60 s.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Die Luft reicht allen für den geplanten Tauchgang in %2 Tauchgängen; in %3, wenn %4 mit %5 weniger beginnt; in %6, wenn jemandes Atemregler 10 bis 60 s lang abbläst.</translation>
     </message>
     <message>
         <source>How one guest breathes is a spread, not a number: lognormal about the RMV in the table. Where nothing is known, of 100 guests the 10th and the 90th differ by a factor of two; sea and briefing move all of a group together. How wide, and how much is shared: common practice, no source.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie ein Gast atmet, ist eine Spanne, keine Zahl: lognormal um das AMV in der Tabelle. Wo nichts bekannt ist, unterscheiden sich von 100 Gästen der 10. und der 90. um den Faktor zwei; See und Briefing verschieben alle einer Gruppe gemeinsam. Wie breit, und wie viel davon gemeinsam: übliche Praxis, keine Quelle.</translation>
     </message>
     <message>
         <source>The minutes hold for a group that stays at the depth from which the final ascent starts. In brackets: 10 of 100 such dives are there before the first figure, 10 after the second. Minutes and chances are rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Minuten gelten für eine Gruppe, die auf der Tiefe bleibt, von der der letzte Aufstieg beginnt. In Klammern: 10 von 100 solchen Tauchgängen sind vor der ersten Zahl so weit, 10 nach der zweiten. Minuten und Chancen sind abgerundet.</translation>
     </message>
     <message>
         <source>The same session always gives the same figures: the runs start from one fixed number, %1. They are estimates for planning: in the water the gauge and the guest&apos;s sign decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Derselbe Termin ergibt immer dieselben Zahlen: Die Läufe beginnen bei einer festen Zahl, %1. Es sind Schätzungen zum Planen: Im Wasser entscheiden das Finimeter und das Zeichen des Gastes.</translation>
     </message>
     <message>
         <source>Not changed: %1 is over the working pressure of %2&apos;s cylinder, %3. Read the gauge again; never use an overfilled cylinder.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geändert: %1 ist mehr als der Betriebsdruck der Flasche von %2, %3. Lesen Sie das Finimeter noch einmal ab; verwenden Sie nie eine überfüllte Flasche.</translation>
     </message>
     <message>
         <source>Not changed for %1. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Für %1 nicht geändert. %2</translation>
     </message>
 </context>
 <context>
     <name>GuestBody</name>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>°F</source>
-        <translation type="unfinished"></translation>
+        <translation>°F</translation>
     </message>
     <message>
         <source>°C</source>
-        <translation type="unfinished"></translation>
+        <translation>°C</translation>
     </message>
     <message>
         <source>the core cools by %1 over the planned dive</source>
-        <translation type="unfinished"></translation>
+        <translation>der Körperkern kühlt über den geplanten Tauchgang um %1 ab</translation>
     </message>
     <message>
         <source>the core does not cool over the planned dive</source>
-        <translation type="unfinished"></translation>
+        <translation>der Körperkern kühlt über den geplanten Tauchgang nicht ab</translation>
     </message>
     <message>
         <source>Suit %1 mm: %2 clo at the surface, squeezed to %3 clo at %4. Ten minutes after reaching depth the body loses %5 W; %6.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzug %1 mm: %2 clo an der Oberfläche, auf %4 zusammengedrückt auf %3 clo. Zehn Minuten nach Erreichen der Tiefe verliert der Körper %5 W; %6.</translation>
     </message>
     <message>
         <source>with the %1 carried</source>
-        <translation type="unfinished"></translation>
+        <translation>mit den getragenen %1</translation>
     </message>
     <message>
         <source>with the %1 to try first, as none is entered</source>
-        <translation type="unfinished"></translation>
+        <translation>mit den %1 zum ersten Versuch, da nichts eingetragen ist</translation>
     </message>
     <message>
         <source>no BCD is entered</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Jacket ist eingetragen</translation>
     </message>
     <message>
         <source>the BCD is taken to lift %1</source>
-        <translation type="unfinished"></translation>
+        <translation>angenommen ist, dass das Jacket %1 trägt</translation>
     </message>
     <message>
         <source>Lead %1; %2, the guest %3 at depth with %4 left; %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blei %1; %2, der Gast %3 in der Tiefe bei %4 in der Flasche; %5.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>sinks %1</source>
-        <translation type="unfinished"></translation>
+        <translation>sinkt mit %1</translation>
     </message>
     <message>
         <source>lifts %1</source>
-        <translation type="unfinished"></translation>
+        <translation>treibt mit %1 auf</translation>
     </message>
     <message>
         <source>%1: empty %2, full %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: leer %2, voll %3</translation>
     </message>
     <message>
         <source>Cylinders in this water, by usual models (from memory; the maker&apos;s figures prevail). %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flaschen in diesem Wasser, nach üblichen Modellen (aus dem Gedächtnis; die Angaben des Herstellers gehen vor). %1.</translation>
     </message>
     <message>
         <source>Too cold: the core is at %1 (ISO 9886:2004, from memory) or the body has lost 3 kcal for each kg of its mass (Webb and others, Proposed thermal limits for divers, 1976, from memory), were the group to stay at the depth from which the final ascent starts. In brackets from a leaner guest who keeps stiller in a suit of poorer fit to a fatter one who moves in one of good fit. Rely on the first, the safe side. Rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu kalt: Der Körperkern ist bei %1 (ISO 9886:2004, aus dem Gedächtnis), oder der Körper hat 3 kcal je kg seiner Masse verloren (Webb und andere, Proposed thermal limits for divers, 1976, aus dem Gedächtnis), wenn die Gruppe auf der Tiefe bliebe, von der der letzte Aufstieg beginnt. In Klammern von einem schlankeren Gast, der sich weniger bewegt, in einem schlechter sitzenden Anzug, bis zu einem fülligeren, der sich bewegt, in einem gut sitzenden. Verlassen Sie sich auf die erste Zahl, die sichere Seite. Abgerundet.</translation>
     </message>
     <message>
         <source>Feels cold: a net loss of 40 Wh/m² of a standard body (ISO 11079:2007, from memory).</source>
-        <translation type="unfinished"></translation>
+        <translation>Friert: ein Nettoverlust von 40 Wh/m² eines Normkörpers (ISO 11079:2007, aus dem Gedächtnis).</translation>
     </message>
     <message>
         <source>Warmth is a heat balance of core and shell, in the form of Gagge 1971 (from memory): body surface by DuBois and DuBois 1916, fat by Deurenberg and others 1991, oxygen uptake by Knafelc 1989 and Arieli and others 1997. The suit&apos;s gas cells are squeezed by Boyle&apos;s law and conduct by Maxwell&apos;s relation; 1 clo is 0.155 m²K/W. Shivering, which makes heat, is left out: the safe side. Nobody has measured novices or children on such dives.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wärme ist eine Wärmebilanz von Kern und Schale, in der Form von Gagge 1971 (aus dem Gedächtnis): Körperoberfläche nach DuBois und DuBois 1916, Fett nach Deurenberg und anderen 1991, Sauerstoffaufnahme nach Knafelc 1989 und Arieli und anderen 1997. Die Gaszellen des Anzugs werden nach dem Gesetz von Boyle zusammengedrückt und leiten nach der Beziehung von Maxwell; 1 clo ist 0,155 m²K/W. Zittern, das Wärme erzeugt, ist weggelassen: die sichere Seite. Niemand hat Anfänger oder Kinder bei solchen Tauchgängen gemessen.</translation>
     </message>
     <message>
         <source>Lead by Archimedes, for being neutral at the surface at the end of the dive: cylinder at the reserve, lungs half full, BCD empty, and nothing more for comfort. Density of the body by Siri 1961, lungs by Quanjer and others 1993 (from memory; children: no source), foam of 150 to 250 kg/m³, lead 11 340 kg/m³. Regulator, BCD, fins and mask together pull down %1: common practice, no source. Spreads are added in squares (JCGM 100:2008).</source>
-        <translation type="unfinished"></translation>
+        <translation>Blei nach Archimedes, um am Ende des Tauchgangs an der Oberfläche zu schweben: Flasche auf Reserve, Lunge halb voll, Jacket leer, und kein Zuschlag zur Bequemlichkeit. Dichte des Körpers nach Siri 1961, Lunge nach Quanjer und anderen 1993 (aus dem Gedächtnis; Kinder: keine Quelle), Schaum von 150 bis 250 kg/m³, Blei 11 340 kg/m³. Atemregler, Jacket, Flossen und Maske ziehen zusammen %1 nach unten: übliche Praxis, keine Quelle. Spannen werden quadratisch addiert (JCGM 100:2008).</translation>
     </message>
     <message>
         <source>Try first is the middle in the pieces that are in stock, or in whole kilograms. Too heavy is the greater danger, but a guest too light floats up when the cylinder is nearly empty: at the surface with a full one, a guest should sink by what the air weighs. What the BCD lifts is taken from its size (S %1, M %2, L %3), the lower end of jackets as sold, from memory; the maker&apos;s figure prevails.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst versuchen ist die Mitte, in den Stücken des Bestands oder in ganzen Kilogramm. Zu schwer ist die größere Gefahr; ein zu leichter Gast aber treibt auf, wenn die Flasche fast leer ist: An der Oberfläche sollte ein Gast mit voller Flasche um das sinken, was die Luft wiegt. Was das Jacket trägt, ist nach seiner Größe angenommen (S %1, M %2, L %3), am unteren Ende der verkauften Jackets, aus dem Gedächtnis; die Angabe des Herstellers geht vor.</translation>
     </message>
     <message>
         <source>May be too cold before the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist vielleicht vor dem Ende zu kalt</translation>
     </message>
     <message>
         <source>The BCD may not hold this guest up</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Jacket trägt diesen Gast vielleicht nicht</translation>
     </message>
     <message>
         <source>May not stay down near the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibt gegen Ende vielleicht nicht unten</translation>
     </message>
     <message>
         <source>Carries more lead than expected</source>
-        <translation type="unfinished"></translation>
+        <translation>Trägt mehr Blei als erwartet</translation>
     </message>
     <message>
         <source>Carries less lead than expected</source>
-        <translation type="unfinished"></translation>
+        <translation>Trägt weniger Blei als erwartet</translation>
     </message>
     <message>
         <source>Weight is missing: Roster, Kit</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht fehlt: Gästeliste, Ausrüstung</translation>
     </message>
     <message>
         <source>Height is missing: Roster, Kit</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe fehlt: Gästeliste, Ausrüstung</translation>
     </message>
     <message>
         <source>Suit in mm is missing: Roster, Kit</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzug in mm fehlt: Gästeliste, Ausrüstung</translation>
     </message>
     <message>
         <source>Warmth: outside what the estimate holds for (check weight, height and age)</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärme: außerhalb dessen, wofür die Schätzung gilt (Gewicht, Größe und Alter prüfen)</translation>
     </message>
     <message>
         <source>Cylinder is missing: Roster, Kit</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche fehlt: Gästeliste, Ausrüstung</translation>
     </message>
     <message>
         <source>Lead: outside what the estimate holds for (check weight, height and age)</source>
-        <translation type="unfinished"></translation>
+        <translation>Blei: außerhalb dessen, wofür die Schätzung gilt (Gewicht, Größe und Alter prüfen)</translation>
     </message>
     <message>
         <source>BCD is missing, so what it holds up is not checked: Roster, Kit</source>
-        <translation type="unfinished"></translation>
+        <translation>Jacket fehlt; was es trägt, ist daher nicht geprüft: Gästeliste, Ausrüstung</translation>
     </message>
     <message>
         <source>Perhaps too cold before the end, too: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vielleicht vor dem Ende zu kalt, ebenfalls: %1.</translation>
     </message>
     <message>
         <source>likely after %1</source>
-        <translation type="unfinished"></translation>
+        <translation>wohl nach %1</translation>
     </message>
     <message>
         <source>likely not within %1, in a bad case after %2</source>
-        <translation type="unfinished"></translation>
+        <translation>wohl nicht innerhalb von %1, im schlechten Fall nach %2</translation>
     </message>
     <message>
         <source>Planned: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant: %1.</translation>
     </message>
     <message>
         <source>Nobody is likely to get cold within %1. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohl niemand friert innerhalb von %1. %2</translation>
     </message>
     <message>
         <source>Nobody is likely to get too cold within %1. First to feel cold: %2, after about %3. %4</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohl niemandem wird innerhalb von %1 zu kalt. Als Erster friert: %2, nach etwa %3. %4</translation>
     </message>
     <message>
         <source>First to get too cold: %1, %2. %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Erster zu kalt: %1, %2. %3</translation>
     </message>
     <message>
         <source>First to get too cold: %1, %2. Likely feels cold from %3 on. %4</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Erster zu kalt: %1, %2. Friert wohl ab %3. %4</translation>
     </message>
     <message>
         <source>%1 – %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – %2</translation>
     </message>
     <message>
         <source>In no group yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch in keiner Gruppe</translation>
     </message>
     <message>
         <source>%1: </source>
-        <translation type="unfinished"></translation>
+        <translation>%1: </translation>
     </message>
     <message>
         <source>%1 – %2: %3 %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – %2: %3 %4</translation>
     </message>
     <message>
         <source>%1 – too heavy for the BCD, perhaps, %2 more: see the table.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – vielleicht zu schwer für das Jacket, %2 weitere: siehe Tabelle.</translation>
     </message>
     <message>
         <source>May not stay down with a nearly empty cylinder: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibt mit fast leerer Flasche vielleicht nicht unten: %1.</translation>
     </message>
     <message>
         <source>Lead: as far as there is an estimate, nobody is too heavy for the BCD or too light at the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blei: Soweit eine Schätzung vorliegt, ist niemand zu schwer für das Jacket oder am Ende zu leicht.</translation>
     </message>
     <message>
         <source>%1 (%2).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2).</translation>
     </message>
     <message>
         <source>all guests</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Gäste</translation>
     </message>
     <message>
         <source>over %1 (from %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>über %1 (ab %2)</translation>
     </message>
     <message>
         <source>neutral</source>
-        <translation type="unfinished"></translation>
+        <translation>schwebt</translation>
     </message>
     <message>
         <source>floats %1</source>
-        <translation type="unfinished"></translation>
+        <translation>treibt mit %1 auf</translation>
     </message>
     <message>
         <source>%1 (%2 to %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 bis %3)</translation>
     </message>
     <message>
         <source>%1 (set aside)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (übergangen)</translation>
     </message>
     <message>
         <source>%1 Set aside: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Übergangen: %2</translation>
     </message>
     <message>
         <source>%1: %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 %3</translation>
     </message>
 </context>
 <context>
     <name>GuestFile</name>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Born</source>
-        <translation type="unfinished"></translation>
+        <translation>Geboren</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Telefon</translation>
     </message>
     <message>
         <source>E-mail</source>
-        <translation type="unfinished"></translation>
+        <translation>E-Mail</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>Shoe size (EU)</source>
-        <translation type="unfinished"></translation>
+        <translation>Schuhgröße (EU)</translation>
     </message>
     <message>
         <source>Air use measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftverbrauch, gemessen</translation>
     </message>
     <message>
         <source>Dives before</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisherige Tauchgänge</translation>
     </message>
     <message>
         <source>Suit</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzug</translation>
     </message>
     <message>
         <source>Jacket</source>
-        <translation type="unfinished"></translation>
+        <translation>Jacket</translation>
     </message>
     <message>
         <source>Fins</source>
-        <translation type="unfinished"></translation>
+        <translation>Flossen</translation>
     </message>
     <message>
         <source>Mask</source>
-        <translation type="unfinished"></translation>
+        <translation>Maske</translation>
     </message>
     <message>
         <source>Regulator</source>
-        <translation type="unfinished"></translation>
+        <translation>Atemregler</translation>
     </message>
     <message>
         <source>Lead</source>
-        <translation type="unfinished"></translation>
+        <translation>Blei</translation>
     </message>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche</translation>
     </message>
     <message>
         <source>Filled to</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefüllt auf</translation>
     </message>
     <message>
         <source>Health questions</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitsfragen</translation>
     </message>
     <message>
         <source>Asked on</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefragt am</translation>
     </message>
     <message>
         <source>Edition of the questions</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgabe der Fragen</translation>
     </message>
     <message>
         <source>Asked by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefragt von</translation>
     </message>
     <message>
         <source>Physician&apos;s release seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Ärztliche Freigabe gesehen</translation>
     </message>
     <message>
         <source>Date on the release</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum auf der Freigabe</translation>
     </message>
     <message>
         <source>On the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Tag</translation>
     </message>
     <message>
         <source>Signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift</translation>
     </message>
     <message>
         <source>Pressure at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck am Anfang</translation>
     </message>
     <message>
         <source>Pressure at the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck am Ende</translation>
     </message>
     <message>
         <source>Time in the water</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit im Wasser</translation>
     </message>
     <message>
         <source>Trouble with ears</source>
-        <translation type="unfinished"></translation>
+        <translation>Probleme mit den Ohren</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Depths</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefen</translation>
     </message>
     <message>
         <source>What happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Was geschah</translation>
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <source>Breathing taken as</source>
-        <translation type="unfinished"></translation>
+        <translation>Atmung angenommen als</translation>
     </message>
     <message>
         <source>Certified</source>
-        <translation type="unfinished"></translation>
+        <translation>Brevetiert</translation>
     </message>
     <message>
         <source>Guardian&apos;s consent seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Einwilligung der Sorgeberechtigten gesehen</translation>
     </message>
     <message>
         <source>Note of the staff</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz des Teams</translation>
     </message>
     <message>
         <source>As known on the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie am Tag bekannt</translation>
     </message>
     <message>
         <source>Kit</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung</translation>
     </message>
     <message>
         <source>Checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfungen</translation>
     </message>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Dive at</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchgang um</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchplatz</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewässer</translation>
     </message>
     <message>
         <source>In the water</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Wasser</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>Gone ahead despite a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Trotz einer Feststellung weitergemacht</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>Sealed health records</source>
-        <translation type="unfinished"></translation>
+        <translation>Versiegelte Gesundheitsdaten</translation>
     </message>
     <message>
         <source>Records on file: %1. Sealed: open the vault to include them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelegte Aufzeichnungen: %1. Versiegelt: Öffnen Sie den Tresor, um sie aufzunehmen.</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>What is kept of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Was über %1 aufbewahrt wird</translation>
     </message>
     <message>
         <source>Also on record as</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch aufgezeichnet als</translation>
     </message>
     <message>
         <source>Written on %1. All that the centre&apos;s records hold of this person: nothing of other guests, nothing of staff but the name of who decided something. Notes on a whole dive are left out, as they may speak of others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben am %1. Alles, was die Aufzeichnungen des Zentrums über diese Person enthalten: nichts über andere Gäste, nichts über das Team außer dem Namen dessen, der etwas entschieden hat. Notizen zu einem ganzen Tauchgang sind weggelassen, da sie von anderen sprechen können.</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished"></translation>
+        <translation>Person</translation>
     </message>
     <message>
         <source>No session is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Termin ist aufgezeichnet.</translation>
     </message>
 </context>
 <context>
     <name>GuestGasModel</name>
     <message>
         <source>Guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast</translation>
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche</translation>
     </message>
     <message>
         <source>As read</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelesen</translation>
     </message>
     <message>
         <source>Read at</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft bei</translation>
     </message>
     <message>
         <source>Breathing</source>
-        <translation type="unfinished"></translation>
+        <translation>Atmung</translation>
     </message>
     <message>
         <source>RMV</source>
-        <translation type="unfinished"></translation>
+        <translation>AMV</translation>
     </message>
     <message>
         <source>Read →
 in the water</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelesen →
+im Wasser</translation>
     </message>
     <message>
         <source>At the
 end</source>
-        <translation type="unfinished"></translation>
+        <translation>Am
+Ende</translation>
     </message>
     <message>
         <source>Until
 reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis
+Reserve</translation>
     </message>
     <message>
         <source>10 to 90
 of 100</source>
-        <translation type="unfinished"></translation>
+        <translation>10 bis 90
+von 100</translation>
     </message>
     <message>
         <source>Ends
 the dive</source>
-        <translation type="unfinished"></translation>
+        <translation>Beendet
+Tauchgang</translation>
     </message>
     <message>
         <source>Turn at</source>
-        <translation type="unfinished"></translation>
+        <translation>Umkehr
+bei</translation>
     </message>
     <message>
         <source>Leave
 bottom at</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufstieg
+bei</translation>
     </message>
     <message>
         <source>Minimum
 for two</source>
-        <translation type="unfinished"></translation>
+        <translation>Minimum
+für zwei</translation>
     </message>
     <message>
         <source>Signal
 at</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichen
+bei</translation>
     </message>
     <message>
         <source>Guests of the group; who is likely first at the reserve in bold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gäste der Gruppe; wer wohl als Erster auf Reserve ist, steht fett.</translation>
     </message>
     <message>
         <source>The guest&apos;s group.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gruppe des Gastes.</translation>
     </message>
     <message>
         <source>Size and working pressure as the trade names them. What is stamped on the cylinder prevails.</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe und Betriebsdruck, wie sie im Handel heißen. Was auf der Flasche eingeschlagen ist, geht vor.</translation>
     </message>
     <message>
         <source>Gauge reading when the cylinder was handed out. A gauge may read %1 wrong: 2.5 % of its scale (EN 837-1, from memory), common practice that diving gauges are of this class.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzeige des Finimeters bei der Ausgabe der Flasche. Ein Finimeter kann um %1 falsch anzeigen: 2,5 % seiner Skala (EN 837-1, aus dem Gedächtnis); dass Finimeter zu dieser Klasse gehören, ist übliche Praxis.</translation>
     </message>
     <message>
         <source>Temperature of the air in the cylinder when the gauge was read. Warm air reads high and loses pressure in the water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur der Luft in der Flasche beim Ablesen. Warme Luft zeigt mehr an und verliert im Wasser Druck.</translation>
     </message>
     <message>
         <source>How the guest is likely to breathe: calm %1, not known %2, nervous %3, child %4. Common practice, no source; errs to the high side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie der Gast wohl atmet: ruhig %1, nicht bekannt %2, nervös %3, Kind %4. Übliche Praxis, keine Quelle; irrt zur hohen Seite.</translation>
     </message>
     <message>
         <source>Respiratory minute volume: air breathed a minute at the pressure around the guest. By class, or measured on an own past dive; empty it to go back to the class.</source>
-        <translation type="unfinished"></translation>
+        <translation>Atemminutenvolumen: je Minute geatmete Luft beim Druck um den Gast. Nach Klasse, oder gemessen bei einem eigenen früheren Tauchgang; leeren Sie es, um zur Klasse zurückzukehren.</translation>
     </message>
     <message>
         <source>What the reading becomes once the cylinder is as cold as the water: no air is lost, but pressure. Air as a real gas: Lemmon and others, J. Phys. Chem. Ref. Data 29 (2000). Rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was aus der Anzeige wird, wenn die Flasche so kalt ist wie das Wasser: Es geht keine Luft verloren, aber Druck. Luft als reales Gas: Lemmon und andere, J. Phys. Chem. Ref. Data 29 (2000). Abgerundet.</translation>
     </message>
     <message>
         <source>Left at the end of the planned dive. RMV × pressure around the guest × time, with more for settling, the way down and skills (common practice); errs to the low side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übrig am Ende des geplanten Tauchgangs. AMV × Druck um den Gast × Zeit, mit mehr für das Eingewöhnen, den Abstieg und die Übungen (übliche Praxis); irrt zur niedrigen Seite.</translation>
     </message>
     <message>
         <source>From the start until the guest is at the reserve in the middle one of all such dives, were the group to stay at the depth from which the final ascent starts. Rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Anfang, bis der Gast auf Reserve ist, im mittleren aller solchen Tauchgänge, wenn die Gruppe auf der Tiefe bliebe, von der der letzte Aufstieg beginnt. Abgerundet.</translation>
     </message>
     <message>
         <source>Minutes until the reserve in the 10th and in the 90th of 100 such dives, fastest first: how much this guest&apos;s breathing may differ from what is planned with (lognormal; its width is common practice, no source). Rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten bis zur Reserve im 10. und im 90. von 100 solchen Tauchgängen, der schnellste zuerst: wie weit die Atmung dieses Gastes vom Plan abweichen kann (lognormal; die Breite ist übliche Praxis, keine Quelle). Abgerundet.</translation>
     </message>
     <message>
         <source>How many of 100 such dives end because this guest is the first of the group at the reserve. Rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele von 100 solchen Tauchgängen enden, weil dieser Gast als Erster der Gruppe auf Reserve ist. Abgerundet.</translation>
     </message>
     <message>
         <source>Half of what the tour may use is gone: go back. Common practice, no source. Rounded up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Hälfte dessen, was die Tour verbrauchen darf, ist weg: Umkehren. Übliche Praxis, keine Quelle. Aufgerundet.</translation>
     </message>
     <message>
         <source>Start the ascent now to surface with the reserve, and never with less than the minimum for two and the %1 that a gauge may read too high. Rounded up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt aufsteigen, um mit der Reserve aufzutauchen, und nie mit weniger als dem Minimum für zwei und den %1, um die ein Finimeter zu viel anzeigen kann. Aufgerundet.</translation>
     </message>
     <message>
         <source>Enough in this cylinder for guest and instructor, both stressed (%1 and %2, common practice): one minute at the deepest point, then up at the allowed rate, with a margin for the regulator (U.S. Navy Diving Manual, vol. 2, p. 8-3). Rounded up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Genug in dieser Flasche für Gast und Tauchlehrer, beide unter Stress (%1 und %2, übliche Praxis): eine Minute am tiefsten Punkt, dann mit der erlaubten Geschwindigkeit nach oben, mit einem Zuschlag für den Atemregler (U.S. Navy Diving Manual, Bd. 2, S. 8-3). Aufgerundet.</translation>
     </message>
     <message>
         <source>What the card says: the reserve, or the minimum for two with the %1 that a gauge may read too high, the greater, rounded well up. At this reading the guest tells the instructor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was auf der Karte steht: die Reserve, oder das Minimum für zwei mit den %1, um die ein Finimeter zu viel anzeigen kann; der größere Wert, reichlich aufgerundet. Bei dieser Anzeige gibt der Gast dem Tauchlehrer Bescheid.</translation>
     </message>
 </context>
 <context>
     <name>LanguageMenu</name>
     <message>
         <source>&amp;Language</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sprache</translation>
     </message>
     <message>
         <source>Kept. The language changes when Leadline is started again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Behalten. Die Sprache wechselt beim nächsten Start von Leadline.</translation>
     </message>
     <message>
         <source>That of the &amp;computer</source>
-        <translation type="unfinished"></translation>
+        <translation>Die des &amp;Computers</translation>
     </message>
 </context>
 <context>
     <name>Levers</name>
     <message>
         <source>over 99</source>
-        <translation type="unfinished"></translation>
+        <translation>über 99</translation>
     </message>
     <message>
         <source>fewer than 1</source>
-        <translation type="unfinished"></translation>
+        <translation>unter 1</translation>
     </message>
     <message>
         <source>No deeper than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht tiefer als %1</translation>
     </message>
     <message>
         <source>%1 less for skills</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 weniger für Übungen</translation>
     </message>
     <message>
         <source>%1 for %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 für %2</translation>
     </message>
     <message>
         <source>Suit %1 for %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzug %1 für %2</translation>
     </message>
     <message>
         <source>%1 and %2 change places</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2 tauschen den Platz</translation>
     </message>
     <message>
         <source>Without %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne %1</translation>
     </message>
     <message>
         <source>one is free by the stock list</source>
-        <translation type="unfinished"></translation>
+        <translation>laut Bestandsliste ist eine frei</translation>
     </message>
     <message>
         <source>if one is free</source>
-        <translation type="unfinished"></translation>
+        <translation>falls eine frei ist</translation>
     </message>
     <message>
         <source>Heavier to carry</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwerer zu tragen</translation>
     </message>
     <message>
         <source>About as heavy</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwa gleich schwer</translation>
     </message>
     <message>
         <source>%1 more on land</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mehr an Land</translation>
     </message>
     <message>
         <source>%1 less on land</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 weniger an Land</translation>
     </message>
     <message>
         <source>Ask first whether they came together. %1: %2 last the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fragen Sie zuerst, ob sie zusammen gekommen sind. %1: %2 für den ganzen Plan.</translation>
     </message>
     <message>
         <source>Less to see.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger zu sehen.</translation>
     </message>
     <message>
         <source>Less practice; the whole dive is %1 shorter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Weniger Übung; der ganze Tauchgang ist %1 kürzer.</translation>
     </message>
     <message>
         <source>%1; %2. Read its gauge, check the lead.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; %2. Finimeter ablesen, Blei prüfen.</translation>
     </message>
     <message>
         <source>Needs more lead, check at the surface; %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Braucht mehr Blei, an der Oberfläche prüfen; %1.</translation>
     </message>
     <message>
         <source>Needs another group or another time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Braucht eine andere Gruppe oder eine andere Zeit.</translation>
     </message>
     <message>
         <source>–</source>
-        <translation type="unfinished"></translation>
+        <translation>–</translation>
     </message>
     <message>
         <source>−%1</source>
-        <translation type="unfinished"></translation>
+        <translation>−%1</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>unter %1</translation>
     </message>
     <message>
         <source>over +%1</source>
-        <translation type="unfinished"></translation>
+        <translation>über +%1</translation>
     </message>
     <message>
         <source>+%1</source>
-        <translation type="unfinished"></translation>
+        <translation>+%1</translation>
     </message>
     <message>
         <source>%1 until the first is at the reserve</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, bis der Erste auf Reserve ist</translation>
     </message>
     <message>
         <source>the first is at the reserve later than %1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Erste ist später als nach %1 auf Reserve</translation>
     </message>
     <message>
         <source>%1: %2. %3; all last the plan in %4, now %5. %6</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2. %3; die Luft reicht allen in %4, jetzt %5. %6</translation>
     </message>
     <message>
         <source>%1 of 100</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von 100</translation>
     </message>
     <message>
         <source>%1 of 100, as now</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von 100, wie jetzt</translation>
     </message>
     <message>
         <source>%1 → %2 of 100</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 → %2 von 100</translation>
     </message>
     <message>
         <source>Group %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe %1</translation>
     </message>
 </context>
 <context>
     <name>LogEdits</name>
     <message>
         <source>Open a log</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll öffnen</translation>
     </message>
     <message>
         <source>Use measured breathing</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessene Atmung verwenden</translation>
     </message>
 </context>
 <context>
     <name>Main</name>
     <message>
         <source>&quot;leadline --help&quot; shows how to call it.</source>
-        <translation type="unfinished"></translation>
+        <translation>„leadline --help“ zeigt, wie man es aufruft.</translation>
     </message>
     <message>
         <source>Plans a first, supervised scuba session, prints a card for every guest and reviews the log.
@@ -1945,836 +1954,852 @@ at</source>
 
 Exit codes: 0 done; 1 a stop stands; 2 bad input.
 A planning aid: local law, the instructor and a physician come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plant einen ersten, begleiteten Tauchgang, druckt eine Karte für jeden Gast und wertet das Protokoll aus.
+
+  leadline [DATEI]                       Fenster öffnen
+  leadline plan DATEI [--json]           Zahlen und Feststellungen
+  leadline cards DATEI --output AUS.pdf  eine Karte für jeden Gast
+  leadline review DATEI [--json]         geplant gegen getaucht
+
+Exit-Codes: 0 fertig; 1 ein Stopp besteht; 2 falsche Eingabe.
+Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.</translation>
     </message>
     <message>
         <source>Session file to open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Termindatei, die geöffnet wird.</translation>
     </message>
     <message>
         <source>Write JSON; every key names its unit.</source>
-        <translation type="unfinished"></translation>
+        <translation>JSON schreiben; jeder Schlüssel nennt seine Einheit.</translation>
     </message>
     <message>
         <source>Where the cards go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohin die Karten kommen.</translation>
     </message>
     <message>
         <source>Cards of a quarter Letter instead of A6.</source>
-        <translation type="unfinished"></translation>
+        <translation>Karten in Viertel Letter statt A6.</translation>
     </message>
     <message>
         <source>Feet, psi and degrees Fahrenheit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuß, psi und Grad Fahrenheit.</translation>
     </message>
     <message>
         <source>Records file to use instead of the default.</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei mit den Aufzeichnungen statt der üblichen.</translation>
     </message>
     <message>
         <source>Write a picture of every tab to a folder and quit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von jedem Register ein Bild in einen Ordner schreiben, dann beenden.</translation>
     </message>
     <message>
         <source>Start with the dark look.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dunkler Darstellung beginnen.</translation>
     </message>
     <message>
         <source>One file at a time: &quot;%1&quot; is too much.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur eine Datei auf einmal: „%1“ ist zu viel.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; needs a session file.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ braucht eine Termindatei.</translation>
     </message>
     <message>
         <source>&quot;cards&quot; needs --output OUT.pdf.</source>
-        <translation type="unfinished"></translation>
+        <translation>„cards“ braucht --output AUS.pdf.</translation>
     </message>
     <message>
         <source>No display was found, and no session file was named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Bildschirm gefunden, und keine Termindatei genannt.</translation>
     </message>
     <message>
         <source>Language of the window, for example &quot;en&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache des Fensters, zum Beispiel „en“.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no language of the window. There are: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Sprache des Fensters. Es gibt: %2.</translation>
     </message>
 </context>
 <context>
     <name>Names</name>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp</translation>
     </message>
     <message>
         <source>Care</source>
-        <translation type="unfinished"></translation>
+        <translation>Achtung</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinweis</translation>
     </message>
     <message>
         <source>At the surface</source>
-        <translation type="unfinished"></translation>
+        <translation>An der Oberfläche</translation>
     </message>
     <message>
         <source>Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstieg</translation>
     </message>
     <message>
         <source>Skills</source>
-        <translation type="unfinished"></translation>
+        <translation>Übungen</translation>
     </message>
     <message>
         <source>Tour</source>
-        <translation type="unfinished"></translation>
+        <translation>Tour</translation>
     </message>
     <message>
         <source>Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufstieg</translation>
     </message>
     <message>
         <source>Calm</source>
-        <translation type="unfinished"></translation>
+        <translation>Ruhig</translation>
     </message>
     <message>
         <source>Not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bekannt</translation>
     </message>
     <message>
         <source>Nervous</source>
-        <translation type="unfinished"></translation>
+        <translation>Nervös</translation>
     </message>
     <message>
         <source>Child, at ease</source>
-        <translation type="unfinished"></translation>
+        <translation>Kind, entspannt</translation>
     </message>
     <message>
         <source>None</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine</translation>
     </message>
     <message>
         <source>Slight</source>
-        <translation type="unfinished"></translation>
+        <translation>Leicht</translation>
     </message>
     <message>
         <source>Moderate</source>
-        <translation type="unfinished"></translation>
+        <translation>Mäßig</translation>
     </message>
     <message>
         <source>Strong</source>
-        <translation type="unfinished"></translation>
+        <translation>Stark</translation>
     </message>
     <message>
         <source>From the shore</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Ufer</translation>
     </message>
     <message>
         <source>From a boat</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Boot</translation>
     </message>
     <message>
         <source>Down steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Über Stufen</translation>
     </message>
     <message>
         <source>Instructor</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchlehrer</translation>
     </message>
     <message>
         <source>Assistant</source>
-        <translation type="unfinished"></translation>
+        <translation>Assistent</translation>
     </message>
     <message>
         <source>Steel</source>
-        <translation type="unfinished"></translation>
+        <translation>Stahl</translation>
     </message>
     <message>
         <source>Aluminium</source>
-        <translation type="unfinished"></translation>
+        <translation>Aluminium</translation>
     </message>
     <message>
         <source>–</source>
-        <translation type="unfinished"></translation>
+        <translation>–</translation>
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished"></translation>
+        <translation>Nein</translation>
     </message>
     <message>
         <source>Yes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ja</translation>
     </message>
     <message>
         <source>Not answered</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht beantwortet</translation>
     </message>
     <message>
         <source>Clear</source>
-        <translation type="unfinished"></translation>
+        <translation>In Ordnung</translation>
     </message>
     <message>
         <source>Physician first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst zum Arzt</translation>
     </message>
     <message>
         <source>Does not dive</source>
-        <translation type="unfinished"></translation>
+        <translation>Taucht nicht</translation>
     </message>
     <message>
         <source>read in the source</source>
-        <translation type="unfinished"></translation>
+        <translation>in der Quelle gelesen</translation>
     </message>
     <message>
         <source>from a summary of the source</source>
-        <translation type="unfinished"></translation>
+        <translation>aus einer Zusammenfassung der Quelle</translation>
     </message>
     <message>
         <source>from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>aus dem Gedächtnis</translation>
     </message>
     <message>
         <source>common practice, no source</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis, keine Quelle</translation>
     </message>
     <message>
         <source>own depths</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Tiefen</translation>
     </message>
     <message>
         <source>depths of the group</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefen der Gruppe</translation>
     </message>
     <message>
         <source>planned depths</source>
-        <translation type="unfinished"></translation>
+        <translation>geplante Tiefen</translation>
     </message>
     <message>
         <source>Not asked today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute nicht gefragt</translation>
     </message>
     <message>
         <source>Clear today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute in Ordnung</translation>
     </message>
     <message>
         <source>With care today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute mit Vorsicht</translation>
     </message>
     <message>
         <source>Not today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute nicht</translation>
     </message>
     <message>
         <source>Not signed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht unterschrieben</translation>
     </message>
     <message>
         <source>Signed on the screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Am Bildschirm unterschrieben</translation>
     </message>
     <message>
         <source>Signed on paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf Papier unterschrieben</translation>
     </message>
     <message>
         <source>by the centre&apos;s own form</source>
-        <translation type="unfinished"></translation>
+        <translation>mit dem eigenen Formular des Zentrums</translation>
     </message>
     <message>
         <source>edition %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgabe %1</translation>
     </message>
     <message>
         <source>birth date</source>
-        <translation type="unfinished"></translation>
+        <translation>Geburtsdatum</translation>
     </message>
     <message>
         <source>guardian&apos;s consent</source>
-        <translation type="unfinished"></translation>
+        <translation>Einwilligung der Sorgeberechtigten</translation>
     </message>
     <message>
         <source>health questions</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitsfragen</translation>
     </message>
     <message>
         <source>physician&apos;s release</source>
-        <translation type="unfinished"></translation>
+        <translation>ärztliche Freigabe</translation>
     </message>
     <message>
         <source>to be told: does not dive</source>
-        <translation type="unfinished"></translation>
+        <translation>mitzuteilen: taucht nicht</translation>
     </message>
     <message>
         <source>health check anew</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitscheck neu</translation>
     </message>
     <message>
         <source>date of the health check</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum des Gesundheitschecks</translation>
     </message>
     <message>
         <source>physician&apos;s release anew</source>
-        <translation type="unfinished"></translation>
+        <translation>ärztliche Freigabe neu</translation>
     </message>
     <message>
         <source>Cold or blocked ears</source>
-        <translation type="unfinished"></translation>
+        <translation>Erkältung oder Ohren zu</translation>
     </message>
     <message>
         <source>Alcohol or drugs</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkohol oder Drogen</translation>
     </message>
     <message>
         <source>New medicine</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Medikamente</translation>
     </message>
     <message>
         <source>Flight or mountain</source>
-        <translation type="unfinished"></translation>
+        <translation>Flug oder Gebirge</translation>
     </message>
     <message>
         <source>Unwilling or very afraid</source>
-        <translation type="unfinished"></translation>
+        <translation>Will nicht oder hat große Angst</translation>
     </message>
     <message>
         <source>Cannot swim</source>
-        <translation type="unfinished"></translation>
+        <translation>Kann nicht schwimmen</translation>
     </message>
     <message>
         <source>Do you feel ill or unwell today, or have a cold, or ears or a nose that will not clear?</source>
-        <translation type="unfinished"></translation>
+        <translation>Fühlen Sie sich heute krank oder unwohl, sind Sie erkältet, oder gehen Ohren oder Nase nicht frei?</translation>
     </message>
     <message>
         <source>Have you had alcohol or any drug since last night?</source>
-        <translation type="unfinished"></translation>
+        <translation>Haben Sie seit gestern Abend Alkohol getrunken oder Drogen genommen?</translation>
     </message>
     <message>
         <source>Have you taken any medicine today that you did not tell us about?</source>
-        <translation type="unfinished"></translation>
+        <translation>Haben Sie heute Medikamente genommen, von denen Sie uns nichts gesagt haben?</translation>
     </message>
     <message>
         <source>Will you fly or drive over a mountain within the next 24 hours?</source>
-        <translation type="unfinished"></translation>
+        <translation>Werden Sie in den nächsten 24 Stunden fliegen oder über einen Berg fahren?</translation>
     </message>
     <message>
         <source>Would you rather not dive, are you very afraid of it, or did somebody talk you into it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Möchten Sie lieber nicht tauchen, haben Sie große Angst davor, oder hat Sie jemand dazu überredet?</translation>
     </message>
     <message>
         <source>Are you unable to swim or float by yourself?</source>
-        <translation type="unfinished"></translation>
+        <translation>Können Sie nicht allein schwimmen oder sich nicht allein über Wasser halten?</translation>
     </message>
     <message>
         <source>suit</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzug</translation>
     </message>
     <message>
         <source>BCD</source>
-        <translation type="unfinished"></translation>
+        <translation>Jacket</translation>
     </message>
     <message>
         <source>fins</source>
-        <translation type="unfinished"></translation>
+        <translation>Flossen</translation>
     </message>
     <message>
         <source>mask</source>
-        <translation type="unfinished"></translation>
+        <translation>Maske</translation>
     </message>
     <message>
         <source>regulator</source>
-        <translation type="unfinished"></translation>
+        <translation>Atemregler</translation>
     </message>
     <message>
         <source>lead</source>
-        <translation type="unfinished"></translation>
+        <translation>Blei</translation>
     </message>
 </context>
 <context>
     <name>PlaceNumbers</name>
     <message>
         <source> lb/cu ft</source>
-        <translation type="unfinished"></translation>
+        <translation> lb/cu ft</translation>
     </message>
     <message>
         <source> kg/m³</source>
-        <translation type="unfinished"></translation>
+        <translation> kg/m³</translation>
     </message>
     <message>
         <source> At most %1 by %2.</source>
-        <translation type="unfinished"></translation>
+        <translation> Höchstens %1 nach %2.</translation>
     </message>
     <message>
         <source>Pressure at the surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck an der Oberfläche</translation>
     </message>
     <message>
         <source>The barometer reading at the site.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anzeige des Barometers am Platz.</translation>
     </message>
     <message>
         <source>Standard atmosphere at %1 of altitude (ICAO Doc 7488, 1993); weather moves it by up to 5 %. A barometer reading at the site takes its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Normalatmosphäre in %1 Höhe (ICAO Doc 7488, 1993); das Wetter verschiebt sie um bis zu 5 %. Eine Barometeranzeige am Platz tritt an ihre Stelle.</translation>
     </message>
     <message>
         <source>Pressure at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck auf %1</translation>
     </message>
     <message>
         <source>Surface pressure + density × gravity × depth (hydrostatics); gravity %1 m/s² by the latitude (WGS 84).</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberflächendruck + Dichte × Schwerkraft × Tiefe (Hydrostatik); Schwerkraft %1 m/s² nach der geografischen Breite (WGS 84).</translation>
     </message>
     <message>
         <source>Density of the water</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte des Wassers</translation>
     </message>
     <message>
         <source>From salinity %1 and %2 (equation of state of sea water 1980: Fofonoff and Millard, UNESCO 44, 1983). The coldest water is the densest: the safe side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus Salzgehalt %1 und %2 (Zustandsgleichung des Meerwassers 1980: Fofonoff und Millard, UNESCO 44, 1983). Das kälteste Wasser ist das dichteste: die sichere Seite.</translation>
     </message>
     <message>
         <source>Clear the ears</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckausgleich</translation>
     </message>
     <message>
         <source>every %1, every %2</source>
-        <translation type="unfinished"></translation>
+        <translation>alle %1, alle %2</translation>
     </message>
     <message>
         <source>The step of the rules, and the time it takes at the fastest planned descent, %1. Slower is always better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schritt der Regeln und die Zeit dafür beim schnellsten geplanten Abstieg, %1. Langsamer ist immer besser.</translation>
     </message>
     <message>
         <source>Largest step to clear in</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Schritt zum Druckausgleich</translation>
     </message>
     <message>
         <source>The water of this step weighs half of the %1 mmHg at which the tube locks, taken where a metre weighs most. Which share to use is common practice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Wasser dieses Schritts wiegt die Hälfte der %1 mmHg, bei denen sich die Ohrtrompete verschließt, dort genommen, wo ein Meter am meisten wiegt. Welcher Anteil zu nehmen ist, ist übliche Praxis.</translation>
     </message>
     <message>
         <source>On the eardrum before clearing</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Trommelfell vor dem Druckausgleich</translation>
     </message>
     <message>
         <source>at most %1 mmHg of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens %1 mmHg von %2</translation>
     </message>
     <message>
         <source>Density × gravity × step. From %1 mmHg on muscles can no longer open the tube to the ear (80 to 90 in the literature; the lower end is the safe side).</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichte × Schwerkraft × Schritt. Ab %1 mmHg können Muskeln die Ohrtrompete nicht mehr öffnen (80 bis 90 in der Literatur; das untere Ende ist die sichere Seite).</translation>
     </message>
     <message>
         <source>Never cleared, ears lock at</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Druckausgleich zu ab</translation>
     </message>
     <message>
         <source>The depth whose water weighs %1 mmHg. Then: go up until it opens, never push.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tiefe, deren Wasser %1 mmHg wiegt. Dann: aufsteigen, bis es aufgeht, nie pressen.</translation>
     </message>
     <message>
         <source>A breath held from there grows</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein dort angehaltener Atem wächst</translation>
     </message>
     <message>
         <source>Pressure at %1 / pressure at the surface (Boyle&apos;s law). The lung cannot follow: never hold the breath.</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck auf %1 / Druck an der Oberfläche (Gesetz von Boyle). Die Lunge kann nicht folgen: nie den Atem anhalten.</translation>
     </message>
     <message>
         <source>Breath held: danger after</source>
-        <translation type="unfinished"></translation>
+        <translation>Atem angehalten: Gefahr nach</translation>
     </message>
     <message>
         <source>%1 of way up</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Aufstieg</translation>
     </message>
     <message>
         <source>With full lungs: the height of water that weighs %1 mmHg, at which a lung can tear (Schaefer and others, 1958; Malhotra and Wright, 1961; from memory; the lower end of 70 to 80).</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit voller Lunge: die Wasserhöhe, die %1 mmHg wiegt, bei denen eine Lunge reißen kann (Schaefer und andere, 1958; Malhotra und Wright, 1961; aus dem Gedächtnis; das untere Ende von 70 bis 80).</translation>
     </message>
     <message>
         <source>Fastest way down</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnellster Abstieg</translation>
     </message>
     <message>
         <source>Depth / time of the steepest leg down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe / Zeit des steilsten Abschnitts nach unten.</translation>
     </message>
     <message>
         <source>Fastest way up</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnellster Aufstieg</translation>
     </message>
     <message>
         <source>Depth / time of the steepest leg up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe / Zeit des steilsten Abschnitts nach oben.</translation>
     </message>
 </context>
 <context>
     <name>PlanText</name>
     <message>
         <source>over 240 min</source>
-        <translation type="unfinished"></translation>
+        <translation>über 240 min</translation>
     </message>
     <message>
         <source>%1: %2 is likely first at %3, after %4 (10 to 90 of 100 dives: %5 to %6). All last the planned dive in %7 dives.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 ist wohl als Erster bei %3, nach %4 (10 bis 90 von 100 Tauchgängen: %5 bis %6). Für den geplanten Tauchgang reicht die Luft allen in %7 Tauchgängen.</translation>
     </message>
     <message>
         <source>    Would help most: %1
 </source>
-        <translation type="unfinished"></translation>
+        <translation>    Am meisten würde helfen: %1
+</translation>
     </message>
     <message>
         <source>%1: the instructor keeps at least %2.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Der Tauchlehrer behält mindestens %2.
+</translation>
     </message>
     <message>
         <source>Guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast</translation>
     </message>
     <message>
         <source>Too cold after</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu kalt nach</translation>
     </message>
     <message>
         <source>from</source>
-        <translation type="unfinished"></translation>
+        <translation>von</translation>
     </message>
     <message>
         <source>Lead to try first</source>
-        <translation type="unfinished"></translation>
+        <translation>Blei zuerst</translation>
     </message>
     <message>
         <source>to</source>
-        <translation type="unfinished"></translation>
+        <translation>bis</translation>
     </message>
     <message>
         <source>carried</source>
-        <translation type="unfinished"></translation>
+        <translation>trägt</translation>
     </message>
     <message>
         <source>Staff</source>
-        <translation type="unfinished"></translation>
+        <translation>Team</translation>
     </message>
     <message>
         <source>Dives today</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchgänge heute</translation>
     </message>
     <message>
         <source>Times up</source>
-        <translation type="unfinished"></translation>
+        <translation>Mal oben</translation>
     </message>
     <message>
         <source>Days in a row</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage in Folge</translation>
     </message>
     <message>
         <source>No-stop time left</source>
-        <translation type="unfinished"></translation>
+        <translation>Stoppfreie Zeit übrig</translation>
     </message>
     <message>
         <source>Before flying</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Fliegen</translation>
     </message>
     <message>
         <source>over 24 h</source>
-        <translation type="unfinished"></translation>
+        <translation>über 24 h</translation>
     </message>
     <message>
         <source>%1 h</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 h</translation>
     </message>
     <message>
         <source>    Set aside because: %1
 </source>
-        <translation type="unfinished"></translation>
+        <translation>    Übergangen, weil: %1
+</translation>
     </message>
     <message>
         <source>Readiness: %1 stop, %2 care, %3 note, %4 set aside
 </source>
-        <translation type="unfinished"></translation>
+        <translation>Stand: %1 Stopp, %2 Achtung, %3 Hinweis, %4 übergangen
+</translation>
     </message>
     <message>
         <source>Deepest %1, %2 there (surface %3); planned %4
 
 </source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefster Punkt %1, dort %2 (Oberfläche %3); geplant %4
+
+</translation>
     </message>
     <message>
         <source>RMV</source>
-        <translation type="unfinished"></translation>
+        <translation>AMV</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfang</translation>
     </message>
     <message>
         <source>Turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Umkehr</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufstieg</translation>
     </message>
     <message>
         <source>Signal</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichen</translation>
     </message>
     <message>
         <source>End</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende</translation>
     </message>
     <message>
         <source>Reserve after</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve nach</translation>
     </message>
     <message>
         <source>
 Estimates for planning, on the side of more air used. The gauge, the guest&apos;s signal, shivering and the instructor decide. Lead: check at the surface. Staff: the diver&apos;s own computer and a physician prevail.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>
+Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeichen des Gastes, Zittern und der Tauchlehrer entscheiden. Blei: an der Oberfläche prüfen. Team: Der eigene Tauchcomputer und der Arzt gehen vor.
+</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>Deepest</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefster Punkt</translation>
     </message>
     <message>
         <source>Planned end</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende geplant</translation>
     </message>
     <message>
         <source>RMV planned</source>
-        <translation type="unfinished"></translation>
+        <translation>AMV geplant</translation>
     </message>
     <message>
         <source>RMV actual</source>
-        <translation type="unfinished"></translation>
+        <translation>AMV tatsächlich</translation>
     </message>
 </context>
 <context>
     <name>ProfileRefusal</name>
     <message>
         <source>The dive</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tauchgang</translation>
     </message>
     <message>
         <source>The start</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anfang</translation>
     </message>
     <message>
         <source>Corner %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckpunkt %1</translation>
     </message>
     <message>
         <source>Not changed: %1 would be at %2 min, not later than the corner before it at %3 min. Times must grow from corner to corner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geändert: %1 läge bei %2 min, nicht später als der Eckpunkt davor bei %3 min. Die Zeiten müssen von Eckpunkt zu Eckpunkt steigen.</translation>
     </message>
     <message>
         <source>Not changed: %1 would be at %2 min; a dive may last %3 min.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geändert: %1 läge bei %2 min; ein Tauchgang darf %3 min dauern.</translation>
     </message>
     <message>
         <source>Not changed: %1 would be at %2 m; possible is %3 m.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geändert: %1 läge auf %2 m; möglich sind %3 m.</translation>
     </message>
     <message>
         <source>Not changed: a dive starts and ends at the surface.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geändert: Ein Tauchgang beginnt und endet an der Oberfläche.</translation>
     </message>
     <message>
         <source>Not changed: a dive has %1 corners with its start.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geändert: Ein Tauchgang hat mit dem Anfang %1 Eckpunkte.</translation>
     </message>
     <message>
         <source>Not changed. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geändert. %1</translation>
     </message>
 </context>
 <context>
     <name>ProfileView</name>
     <message>
         <source>At most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens %1</translation>
     </message>
     <message>
         <source>Usual %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblich %1</translation>
     </message>
     <message>
         <source>Bottom %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund %1</translation>
     </message>
     <message>
         <source>down</source>
-        <translation type="unfinished"></translation>
+        <translation>ab</translation>
     </message>
     <message>
         <source>up</source>
-        <translation type="unfinished"></translation>
+        <translation>auf</translation>
     </message>
     <message>
         <source>too fast: at most %1</source>
-        <translation type="unfinished"></translation>
+        <translation>zu schnell: höchstens %1</translation>
     </message>
     <message>
         <source>88.8 m</source>
-        <translation type="unfinished"></translation>
+        <translation>88.8 m</translation>
     </message>
     <message>
         <source> (below this view)</source>
-        <translation type="unfinished"></translation>
+        <translation> (unterhalb dieser Ansicht)</translation>
     </message>
     <message>
         <source>240 min</source>
-        <translation type="unfinished"></translation>
+        <translation>240 min</translation>
     </message>
     <message>
         <source>Clear ears every %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckausgleich alle %1</translation>
     </message>
 </context>
 <context>
     <name>Quantity</name>
     <message>
         <source>ft</source>
-        <translation type="unfinished"></translation>
+        <translation>ft</translation>
     </message>
     <message>
         <source>m</source>
-        <translation type="unfinished"></translation>
+        <translation>m</translation>
     </message>
     <message>
         <source>psi</source>
-        <translation type="unfinished"></translation>
+        <translation>psi</translation>
     </message>
     <message>
         <source>bar</source>
-        <translation type="unfinished"></translation>
+        <translation>bar</translation>
     </message>
     <message>
         <source>°F</source>
-        <translation type="unfinished"></translation>
+        <translation>°F</translation>
     </message>
     <message>
         <source>°C</source>
-        <translation type="unfinished"></translation>
+        <translation>°C</translation>
     </message>
     <message>
         <source>cu ft/min</source>
-        <translation type="unfinished"></translation>
+        <translation>cu ft/min</translation>
     </message>
     <message>
         <source>L/min</source>
-        <translation type="unfinished"></translation>
+        <translation>L/min</translation>
     </message>
     <message>
         <source>ft/min</source>
-        <translation type="unfinished"></translation>
+        <translation>ft/min</translation>
     </message>
     <message>
         <source>m/min</source>
-        <translation type="unfinished"></translation>
+        <translation>m/min</translation>
     </message>
     <message>
         <source>min</source>
-        <translation type="unfinished"></translation>
+        <translation>min</translation>
     </message>
     <message>
         <source>cu ft</source>
-        <translation type="unfinished"></translation>
+        <translation>cu ft</translation>
     </message>
     <message>
         <source>L</source>
-        <translation type="unfinished"></translation>
+        <translation>L</translation>
     </message>
     <message>
         <source>lb</source>
-        <translation type="unfinished"></translation>
+        <translation>lb</translation>
     </message>
     <message>
         <source>kg</source>
-        <translation type="unfinished"></translation>
+        <translation>kg</translation>
     </message>
     <message>
         <source>cm</source>
-        <translation type="unfinished"></translation>
+        <translation>cm</translation>
     </message>
     <message>
         <source>%1 ft %2 in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ft %2 in</translation>
     </message>
     <message>
         <source>ddd d MMMM yyyy</source>
-        <translation type="unfinished"></translation>
+        <translation>ddd d. MMMM yyyy</translation>
     </message>
     <message>
         <source>%1 %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2, %3</translation>
     </message>
 </context>
 <context>
     <name>RecoverySheet</name>
     <message>
         <source>Recovery key of the health vault</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederherstellungsschlüssel des Gesundheitstresors</translation>
     </message>
     <message>
         <source>Made on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstellt am %1</translation>
     </message>
     <message>
         <source>Whoever has this paper and the records can read every guest&apos;s health answers. Keep it locked away, apart from the computer. Do not photograph it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer dieses Papier und die Aufzeichnungen hat, kann die Gesundheitsantworten jedes Gastes lesen. Bewahren Sie es verschlossen auf, getrennt vom Computer. Fotografieren Sie es nicht.</translation>
     </message>
     <message>
         <source>It opens the vault when the passphrase is forgotten or the computer&apos;s keyring is lost: choose &quot;Use the recovery key&quot; when unlocking. The nine groups hold no 0, 1, I or O. Small letters will do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er öffnet den Tresor, wenn die Passphrase vergessen oder der Schlüsselbund des Computers verloren ist: Wählen Sie beim Öffnen „Wiederherstellungsschlüssel verwenden“. Die neun Gruppen enthalten weder 0 noch 1, I oder O. Kleinbuchstaben genügen.</translation>
     </message>
     <message>
         <source>Without passphrase and without this paper nobody can open the vault any more, nor can the makers of Leadline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Passphrase und ohne dieses Papier kann niemand mehr den Tresor öffnen, auch nicht, wer Leadline macht.</translation>
     </message>
     <message>
         <source>Records: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufzeichnungen: %1</translation>
     </message>
 </context>
 <context>
     <name>Roster</name>
     <message>
         <source>(no name)</source>
-        <translation type="unfinished"></translation>
+        <translation>(ohne Namen)</translation>
     </message>
     <message>
         <source>Instructor, no name yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchlehrer, noch ohne Namen</translation>
     </message>
     <message>
         <source>Assistant, no name yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Assistent, noch ohne Namen</translation>
     </message>
     <message numerus="yes">
         <source>%n stops</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Stopp</numerusform>
+            <numerusform>%n Stopps</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n care</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n × Achtung</numerusform>
+            <numerusform>%n × Achtung</numerusform>
         </translation>
     </message>
 </context>
@@ -2782,13 +2807,13 @@ Estimates for planning, on the side of more air used. The gauge, the guest&apos;
     <name>ShortNames</name>
     <message>
         <source>(no name)</source>
-        <translation type="unfinished"></translation>
+        <translation>(ohne Namen)</translation>
     </message>
     <message numerus="yes">
         <source>%1 and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 und noch %n</numerusform>
+            <numerusform>%1 und noch %n</numerusform>
         </translation>
     </message>
 </context>
@@ -2796,686 +2821,686 @@ Estimates for planning, on the side of more air used. The gauge, the guest&apos;
     <name>StaffExposure</name>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>At most %1 dives a day (%2: %3).</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens %1 Tauchgänge am Tag (%2: %3).</translation>
     </message>
     <message>
         <source>At most %1 times up a day (%2: %3).</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens %1-mal am Tag nach oben (%2: %3).</translation>
     </message>
     <message>
         <source>At most %1 days with a dive in a row (%2: %3).</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens %1 Tage mit Tauchgang in Folge (%2: %3).</translation>
     </message>
     <message>
         <source>Limits: the chosen rule sets name none for staff.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzen: Die gewählten Regelwerke nennen keine für das Team.</translation>
     </message>
     <message>
         <source>Limits: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzen: %1</translation>
     </message>
     <message>
         <source>at the worst moment of this dive</source>
-        <translation type="unfinished"></translation>
+        <translation>im schlechtesten Moment dieses Tauchgangs</translation>
     </message>
     <message>
         <source>before this session</source>
-        <translation type="unfinished"></translation>
+        <translation>vor diesem Termin</translation>
     </message>
     <message>
         <source>%1: going straight up %2 would use %3 of what the house allows; nearest to its limit is tissue %4 of 16 (half-time %5 min).</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Direkt aufzusteigen würde %2 %3 dessen ausschöpfen, was das Haus erlaubt; am nächsten an seiner Grenze ist Gewebe %4 von 16 (Halbwertszeit %5 min).</translation>
     </message>
     <message>
         <source>%1: no load above that of the surface.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: keine Sättigung über der an der Oberfläche.</translation>
     </message>
     <message>
         <source>Before flying %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Fliegen %1: %2.</translation>
     </message>
     <message>
         <source>%1 Set aside: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Übergangen: %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>needs a stop</source>
-        <translation type="unfinished"></translation>
+        <translation>braucht einen Stopp</translation>
     </message>
     <message>
         <source>over a limit</source>
-        <translation type="unfinished"></translation>
+        <translation>über einer Grenze</translation>
     </message>
     <message>
         <source>Over a limit, set aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Über einer Grenze, übergangen</translation>
     </message>
     <message>
         <source>Does not dive now</source>
-        <translation type="unfinished"></translation>
+        <translation>Taucht jetzt nicht</translation>
     </message>
     <message>
         <source>Within limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Innerhalb der Grenzen</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>%1 h %2 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 h %2 min</translation>
     </message>
     <message>
         <source>%1 h</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 h</translation>
     </message>
     <message numerus="yes">
         <source>%n days</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
         </translation>
     </message>
     <message>
         <source>No record</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Aufzeichnung</translation>
     </message>
     <message>
         <source>over 24 h</source>
-        <translation type="unfinished"></translation>
+        <translation>über 24 h</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>%1: %2 Set aside: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 Übergangen: %3</translation>
     </message>
     <message>
         <source>%1 – %2: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – %2: %3</translation>
     </message>
     <message>
         <source>Within the limits: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Innerhalb der Grenzen: %1.</translation>
     </message>
     <message>
         <source>Does not dive in this session: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Taucht bei diesem Termin nicht: %1.</translation>
     </message>
     <message>
         <source>Taken as rested, as no earlier dive is on record: %1. Enter dives on the Roster tab, Groups and staff, with the button in the column Dives.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als ausgeruht angenommen, da kein früherer Tauchgang aufgezeichnet ist: %1. Tragen Sie Tauchgänge im Register Gästeliste unter Gruppen und Team ein, mit dem Knopf in der Spalte Tauchgänge.</translation>
     </message>
     <message>
         <source>Nitrogen in sixteen tissues by ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm and Nussberger, 2002; partly from memory), with gradient factors %1/%2 of the house: common practice, no source. With %2 at the surface no time without a stop is longer than in the DCIEM table of 1992 (to %3) or in the U.S. Navy&apos;s Revision 7 (to %4). What is left without a stop is at the deepest planned point before this session, rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stickstoff in sechzehn Geweben nach ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm und Nussberger, 2002; teils aus dem Gedächtnis), mit den Gradientenfaktoren %1/%2 des Hauses: übliche Praxis, keine Quelle. Mit %2 an der Oberfläche ist keine Zeit ohne Stopp länger als in der DCIEM-Tabelle von 1992 (bis %3) oder in der Revision 7 der U.S. Navy (bis %4). Was ohne Stopp übrig ist, gilt am tiefsten geplanten Punkt vor diesem Termin, abgerundet.</translation>
     </message>
     <message>
         <source>What is not known of an earlier dive is taken as what loads more: down at once at %1, at the deepest point for all of its time, up at %2; at an altitude as if just come from the sea. Expected ascents with a guest come on top of the planned time, and no gas lost on them is credited. Dives of the %3 days before this one count.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was von einem früheren Tauchgang nicht bekannt ist, wird so angenommen, dass es mehr sättigt: sofort hinunter mit %1, die ganze Zeit am tiefsten Punkt, hinauf mit %2; in der Höhe, als käme man gerade vom Meer. Erwartete Aufstiege mit einem Gast kommen zur geplanten Zeit hinzu, und dabei abgegebenes Gas wird nicht gutgeschrieben. Tauchgänge der %3 Tage vor diesem zählen.</translation>
     </message>
     <message>
         <source>Flying: %1 h after a single dive, %2 h after repeated dives, %3 h after a dive with stops: the longer of the DAN workshop of 2002 and the UHMS workshop of 1989.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fliegen: %1 h nach einem einzelnen Tauchgang, %2 h nach wiederholten Tauchgängen, %3 h nach einem Tauchgang mit Stopps: die längere Zeit aus dem DAN-Workshop von 2002 und dem UHMS-Workshop von 1989.</translation>
     </message>
     <message>
         <source>Outside the model: bubbles and what repeated ascents do to them, cold, work, dehydration and age. Each ascent carries its own risk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb des Modells: Blasen und was wiederholte Aufstiege mit ihnen machen, Kälte, Arbeit, Flüssigkeitsmangel und Alter. Jeder Aufstieg birgt sein eigenes Risiko.</translation>
     </message>
 </context>
 <context>
     <name>UnsavedQuestion</name>
     <message>
         <source>Not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gespeichert</translation>
     </message>
     <message>
         <source>The last changes to this session are not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzten Änderungen an diesem Termin sind nicht gespeichert.</translation>
     </message>
     <message>
         <source>&amp;Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Noch einmal versuchen</translation>
     </message>
     <message>
         <source>&amp;Write to a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>In eine &amp;Datei schreiben…</translation>
     </message>
     <message>
         <source>&amp;Lose them</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verwerfen</translation>
     </message>
     <message>
         <source>&amp;Go back</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zurück</translation>
     </message>
 </context>
 <context>
     <name>VaultDialogs</name>
     <message>
         <source>Your name</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Name</translation>
     </message>
     <message>
         <source>Stands in the audit trail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Steht im Zugriffsprotokoll.</translation>
     </message>
     <message>
         <source>Working</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitet</translation>
     </message>
 </context>
 <context>
     <name>VaultWords</name>
     <message>
         <source>Passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase</translation>
     </message>
     <message>
         <source>Keyring</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlüsselbund</translation>
     </message>
     <message>
         <source>Recovery key</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederherstellungsschlüssel</translation>
     </message>
     <message>
         <source>Set the vault up</source>
-        <translation type="unfinished"></translation>
+        <translation>Tresor eingerichtet</translation>
     </message>
     <message>
         <source>Unlocked</source>
-        <translation type="unfinished"></translation>
+        <translation>Geöffnet</translation>
     </message>
     <message>
         <source>Failed to unlock</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen misslungen</translation>
     </message>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschlossen</translation>
     </message>
     <message>
         <source>Changed the passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase geändert</translation>
     </message>
     <message>
         <source>Set a way to unlock</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg zum Öffnen eingerichtet</translation>
     </message>
     <message>
         <source>Removed a way to unlock</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg zum Öffnen entfernt</translation>
     </message>
     <message>
         <source>Wrote a record</source>
-        <translation type="unfinished"></translation>
+        <translation>Datensatz geschrieben</translation>
     </message>
     <message>
         <source>Opened a record</source>
-        <translation type="unfinished"></translation>
+        <translation>Datensatz geöffnet</translation>
     </message>
     <message>
         <source>Exported records</source>
-        <translation type="unfinished"></translation>
+        <translation>Datensätze exportiert</translation>
     </message>
     <message>
         <source>Erased a record</source>
-        <translation type="unfinished"></translation>
+        <translation>Datensatz gelöscht</translation>
     </message>
     <message>
         <source>Erased a record without the vault&apos;s key</source>
-        <translation type="unfinished"></translation>
+        <translation>Datensatz ohne den Schlüssel des Tresors gelöscht</translation>
     </message>
     <message>
         <source>Moved a record to this guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Datensatz zu diesem Gast verschoben</translation>
     </message>
     <message>
         <source>Found this list broken</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Liste beschädigt gefunden</translation>
     </message>
     <message>
         <source>Screening answers</source>
-        <translation type="unfinished"></translation>
+        <translation>Antworten der Befragung</translation>
     </message>
     <message>
         <source>Physician&apos;s note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz des Arztes</translation>
     </message>
     <message>
         <source>Emergency contact</source>
-        <translation type="unfinished"></translation>
+        <translation>Notfallkontakt</translation>
     </message>
     <message>
         <source>Signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift</translation>
     </message>
     <message>
         <source>at entry %1</source>
-        <translation type="unfinished"></translation>
+        <translation>bei Eintrag %1</translation>
     </message>
     <message>
         <source>Broken at entry %1: it was changed outside Leadline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschädigt bei Eintrag %1: Er wurde außerhalb von Leadline geändert.</translation>
     </message>
     <message>
         <source>Broken at entry %1: it is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschädigt bei Eintrag %1: Er fehlt.</translation>
     </message>
     <message>
         <source>Broken at entry %1: it and what came after were cut off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschädigt bei Eintrag %1: Er und alles danach wurde abgeschnitten.</translation>
     </message>
     <message>
         <source>Broken: entries up to %1 were written anew outside Leadline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschädigt: Die Einträge bis %1 wurden außerhalb von Leadline neu geschrieben.</translation>
     </message>
     <message>
         <source>Broken at entry %1: the seal over the list is missing or false.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschädigt bei Eintrag %1: Das Siegel über der Liste fehlt oder ist falsch.</translation>
     </message>
     <message>
         <source>Broken at entry %1: it was not written by an open vault.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschädigt bei Eintrag %1: Er wurde nicht von einem offenen Tresor geschrieben.</translation>
     </message>
     <message>
         <source>This list was found broken before: see entry %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Liste wurde schon früher beschädigt gefunden: siehe Eintrag %1.</translation>
     </message>
 </context>
 <context>
     <name>leadline::AirPage</name>
     <message>
         <source>Cylinder, reading, temperature, breathing and RMV can be changed in the table: choose a cell and type, or press F2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche, Anzeige, Temperatur, Atmung und AMV lassen sich in der Tabelle ändern: Zelle wählen und tippen, oder F2 drücken.</translation>
     </message>
     <message>
         <source>Estimates for planning, on the high side of use. In the water the gauge, the guest&apos;s signal and the instructor decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schätzungen zum Planen, zur Seite des höheren Verbrauchs. Im Wasser entscheiden das Finimeter, das Zeichen des Gastes und der Tauchlehrer.</translation>
     </message>
     <message>
         <source>Air of each guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft jedes Gastes</translation>
     </message>
 </context>
 <context>
     <name>leadline::AnswerChoice</name>
     <message>
         <source>not answered</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht beantwortet</translation>
     </message>
 </context>
 <context>
     <name>leadline::AuditDialog</name>
     <message numerus="yes">
         <source>%n entries, none changed or missing.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Eintrag, weder geändert noch fehlend.</numerusform>
+            <numerusform>%n Einträge, keiner geändert oder fehlend.</numerusform>
         </translation>
     </message>
     <message>
         <source>%1 Whether the end was cut off shows only when the vault is unlocked.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Ob das Ende abgeschnitten wurde, zeigt sich erst bei offenem Tresor.</translation>
     </message>
     <message>
         <source>Audit trail of the health vault</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugriffsprotokoll des Gesundheitstresors</translation>
     </message>
     <message>
         <source>Audit trail, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zugriffsprotokoll, das Neueste zuerst</translation>
     </message>
     <message>
         <source>Check &amp;again</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal &amp;prüfen</translation>
     </message>
     <message>
         <source>&quot;Who&quot; is the name given when unlocking; nobody checks it. A file put back to an older state as a whole is not noticed.</source>
-        <translation type="unfinished"></translation>
+        <translation>„Wer“ ist der beim Öffnen angegebene Name; niemand prüft ihn. Eine Datei, die als Ganzes auf einen älteren Stand zurückgesetzt wurde, fällt nicht auf.</translation>
     </message>
     <message>
         <source>%1 Records taken out of the file from outside: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Von außen aus der Datei genommene Datensätze: %2.</translation>
     </message>
 </context>
 <context>
     <name>leadline::AuditModel</name>
     <message>
         <source>no longer on record (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht mehr aufgezeichnet (%1)</translation>
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <source>Guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast</translation>
     </message>
     <message>
         <source>Of what</source>
-        <translation type="unfinished"></translation>
+        <translation>Wovon</translation>
     </message>
 </context>
 <context>
     <name>leadline::BackgroundWork</name>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>
     <name>leadline::BackupsDialog</name>
     <message>
         <source>By itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Von selbst</translation>
     </message>
     <message>
         <source>By hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Hand</translation>
     </message>
     <message>
         <source>Before a copy was put back</source>
-        <translation type="unfinished"></translation>
+        <translation>Bevor eine Kopie zurückgespielt wurde</translation>
     </message>
     <message>
         <source>Damaged records, kept as they were</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschädigte Aufzeichnungen, so aufgehoben</translation>
     </message>
     <message>
         <source>&amp;Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;bbrechen</translation>
     </message>
     <message>
         <source>Copies of the records</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopien der Aufzeichnungen</translation>
     </message>
     <message>
         <source>Put back from a file</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einer Datei zurückspielen</translation>
     </message>
     <message>
         <source>Copies and exports (*.sqlite *.json);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopien und Exporte (*.sqlite *.json);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Write everything into a folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles in einen Ordner schreiben</translation>
     </message>
     <message>
         <source>While Leadline is open it makes a copy a day of records that have changed: it keeps the last 7 days, then one a week for 8 weeks and one a month for 12 months. They lie in the folder %1. A copy on the same disk does not help when the disk is lost: now and then take one to another place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solange Leadline offen ist, macht es täglich eine Kopie der Aufzeichnungen, wenn sie sich geändert haben: Es behält die letzten 7 Tage, dann 8 Wochen lang eine je Woche und 12 Monate lang eine je Monat. Sie liegen im Ordner %1. Eine Kopie auf demselben Datenträger hilft nicht, wenn dieser verloren geht: Bringen Sie ab und zu eine an einen anderen Ort.</translation>
     </message>
     <message>
         <source>A copy still holds guests who were erased after it was made. To erase a guest for good, delete the copies from before as well. In a copy, too, only the vault is sealed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopie enthält auch Gäste, die nach ihrer Entstehung gelöscht wurden. Um einen Gast endgültig zu löschen, löschen Sie auch die Kopien von davor. Auch in einer Kopie ist nur der Tresor versiegelt.</translation>
     </message>
     <message>
         <source>Progress</source>
-        <translation type="unfinished"></translation>
+        <translation>Fortschritt</translation>
     </message>
     <message>
         <source>Made</source>
-        <translation type="unfinished"></translation>
+        <translation>Erstellt</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>Checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft</translation>
     </message>
     <message>
         <source>&amp;Make a copy now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt eine &amp;Kopie machen</translation>
     </message>
     <message>
         <source>&amp;Put back…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zurückspielen…</translation>
     </message>
     <message>
         <source>Put back from a &amp;file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einer &amp;Datei zurückspielen…</translation>
     </message>
     <message>
         <source>&amp;Delete…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Löschen…</translation>
     </message>
     <message>
         <source>&amp;Write everything out…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alles herausschreiben…</translation>
     </message>
     <message>
         <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schließen</translation>
     </message>
     <message>
         <source>checking…</source>
-        <translation type="unfinished"></translation>
+        <translation>wird geprüft…</translation>
     </message>
     <message>
         <source>whole</source>
-        <translation type="unfinished"></translation>
+        <translation>unversehrt</translation>
     </message>
     <message>
         <source>not whole</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht unversehrt</translation>
     </message>
     <message>
         <source>Making a copy…</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie wird gemacht…</translation>
     </message>
     <message>
         <source>Made and checked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemacht und geprüft: %1</translation>
     </message>
     <message>
         <source>made %1</source>
-        <translation type="unfinished"></translation>
+        <translation>vom %1</translation>
     </message>
     <message>
         <source>Reading the copy…</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie wird gelesen…</translation>
     </message>
     <message>
         <source>Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts geändert.</translation>
     </message>
     <message>
         <source>Nothing was changed, because the open session is not saved. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde nichts geändert, weil der offene Termin nicht gespeichert ist. %1</translation>
     </message>
     <message>
         <source>Putting the copy back…</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie wird zurückgespielt…</translation>
     </message>
     <message>
         <source>The copy %1 is in place. What stood there before is in the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopie %1 ist eingespielt. Was vorher da stand, ist in der Liste.</translation>
     </message>
     <message>
         <source>Delete a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie löschen</translation>
     </message>
     <message>
         <source>Delete the copy made %1 for good? The records themselves stay.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopie vom %1 endgültig löschen? Die Aufzeichnungen selbst bleiben.</translation>
     </message>
     <message>
         <source>&amp;Delete it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Löschen</translation>
     </message>
     <message>
         <source>Deleted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelöscht.</translation>
     </message>
     <message>
         <source>Writing everything out…</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles wird herausgeschrieben…</translation>
     </message>
     <message>
         <source>Written to %1. Names, phone numbers and outcomes stand open in it: keep it safe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben nach %1. Namen, Telefonnummern und Ergebnisse stehen darin offen: Bewahren Sie es sicher auf.</translation>
     </message>
     <message>
         <source>ddd d MMM yyyy  hh:mm</source>
         <comment>date and time; the letters stay</comment>
-        <translation type="unfinished"></translation>
+        <translation>ddd d. MMM yyyy  hh:mm</translation>
     </message>
 </context>
 <context>
     <name>leadline::BirthDateLine</name>
     <message>
         <source>Day/month/year</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag/Monat/Jahr</translation>
     </message>
     <message>
         <source>17/5/1990, 17 May 1990 or 1990-05-17</source>
-        <translation type="unfinished"></translation>
+        <translation>17.5.1990, 17. Mai 1990 oder 1990-05-17</translation>
     </message>
 </context>
 <context>
     <name>leadline::BookingImportDialog</name>
     <message>
         <source>Choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen…</translation>
     </message>
     <message>
         <source>Import a booking list</source>
-        <translation type="unfinished"></translation>
+        <translation>Buchungsliste einlesen</translation>
     </message>
     <message>
         <source>Reading the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste wird gelesen</translation>
     </message>
     <message>
         <source>&amp;Dates are written as</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Daten sind geschrieben als</translation>
     </message>
     <message>
         <source>&amp;Weights are in</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gewichte sind in</translation>
     </message>
     <message>
         <source>&amp;Heights are in</source>
-        <translation type="unfinished"></translation>
+        <translation>Größ&amp;en sind in</translation>
     </message>
     <message>
         <source>The booking list</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Buchungsliste</translation>
     </message>
     <message>
         <source>&amp;Next message</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nächste Meldung</translation>
     </message>
     <message>
         <source>The next cell with something to be looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste Zelle, bei der etwas anzusehen ist</translation>
     </message>
     <message>
         <source>&amp;Leave out rows with errors</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeilen mit Fehlern weglassen</translation>
     </message>
     <message>
         <source>Reading %1…</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wird gelesen…</translation>
     </message>
     <message>
         <source>%1: %2 rows.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 Zeilen.</translation>
     </message>
     <message>
         <source>The file does not say how its letters are written; they were read as Windows-1252. Check names with accents.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei sagt nicht, wie ihre Buchstaben geschrieben sind; gelesen wurde sie als Windows-1252. Prüfen Sie Namen mit Akzenten und Umlauten.</translation>
     </message>
     <message>
         <source>No headings were found: choose what each column means.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Überschriften gefunden: Wählen Sie, was jede Spalte bedeutet.</translation>
     </message>
     <message>
         <source>No column says the language: English is put.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Spalte nennt die Sprache: Englisch wird eingesetzt.</translation>
     </message>
     <message>
         <source>as the list itself says</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Liste selbst sagt</translation>
     </message>
     <message>
         <source>The list is written in more than one way. Choose one; the cells that do not fit will be shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste ist uneinheitlich geschrieben. Wählen Sie eine Art; die Zellen, die nicht passen, werden gezeigt.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; can be read in more than one way. Please choose.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ lässt sich auf mehrere Arten lesen. Bitte wählen Sie.</translation>
     </message>
     <message>
         <source>A cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zelle</translation>
     </message>
     <message numerus="yes">
         <source>&amp;Add %n guests</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gast &amp;hinzufügen</numerusform>
+            <numerusform>%n Gäste &amp;hinzufügen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n rows with errors</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Zeile mit Fehler</numerusform>
+            <numerusform>%n Zeilen mit Fehlern</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n there already</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n schon vorhanden</numerusform>
+            <numerusform>%n schon vorhanden</numerusform>
         </translation>
     </message>
     <message>
         <source>There is nothing else to be looked at.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt sonst nichts anzusehen.</translation>
     </message>
     <message>
         <source>A session holds %1 guests at most; there is room for %2 more. Untick some.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Termin fasst höchstens %1 Gäste; es ist noch Platz für %2. Nehmen Sie einige Häkchen weg.</translation>
     </message>
     <message numerus="yes">
         <source>Add %n guests</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gast hinzufügen</numerusform>
+            <numerusform>%n Gäste hinzufügen</numerusform>
         </translation>
     </message>
 </context>
@@ -3483,526 +3508,526 @@ Estimates for planning, on the side of more air used. The gauge, the guest&apos;
     <name>leadline::BookingModel</name>
     <message>
         <source>Age %1 by the booking list</source>
-        <translation type="unfinished"></translation>
+        <translation>Alter %1 laut Buchungsliste</translation>
     </message>
     <message>
         <source>%1; will be added anyway. Untick to leave it out.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; wird trotzdem hinzugefügt. Häkchen weg, um wegzulassen.</translation>
     </message>
     <message>
         <source>%1; will be left out. Tick to add it anyway.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; wird weggelassen. Anhaken, um trotzdem hinzuzufügen.</translation>
     </message>
     <message>
         <source>Add anyway</source>
-        <translation type="unfinished"></translation>
+        <translation>Trotzdem hinzufügen</translation>
     </message>
     <message>
         <source>Leave out</source>
-        <translation type="unfinished"></translation>
+        <translation>Weglassen</translation>
     </message>
     <message>
         <source>Cannot be added</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht hinzufügbar</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinzufügen</translation>
     </message>
     <message>
         <source>In the list: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Liste: %1</translation>
     </message>
     <message>
         <source>To be added</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird hinzugefügt</translation>
     </message>
     <message>
         <source>Column %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalte %1</translation>
     </message>
 </context>
 <context>
     <name>leadline::BriefingTab</name>
     <message>
         <source>Put &amp;it right</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;In Ordnung bringen</translation>
     </message>
     <message>
         <source>&amp;Go ahead anyway…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Trotzdem weitermachen…</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <source>Save as P&amp;DF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als &amp;PDF speichern…</translation>
     </message>
     <message>
         <source>‹ Back</source>
-        <translation type="unfinished"></translation>
+        <translation>‹ Zurück</translation>
     </message>
     <message>
         <source>Next ›</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter ›</translation>
     </message>
     <message>
         <source>Save the cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Karten speichern</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>A6, four to an A4 page</source>
-        <translation type="unfinished"></translation>
+        <translation>A6, vier auf ein A4-Blatt</translation>
     </message>
     <message>
         <source>Quarter Letter, four to a page</source>
-        <translation type="unfinished"></translation>
+        <translation>Viertel Letter, vier auf ein Blatt</translation>
     </message>
     <message>
         <source>Page before</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite davor</translation>
     </message>
     <message>
         <source>Next page</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Seite</translation>
     </message>
     <message>
         <source>Cards &amp;for</source>
-        <translation type="unfinished"></translation>
+        <translation>Karten &amp;für</translation>
     </message>
     <message>
         <source>&amp;All</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alle</translation>
     </message>
     <message>
         <source>N&amp;one</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Keinen</translation>
     </message>
     <message>
         <source>Card si&amp;ze</source>
-        <translation type="unfinished"></translation>
+        <translation>Karten&amp;größe</translation>
     </message>
     <message>
         <source>Real size on s&amp;creen</source>
-        <translation type="unfinished"></translation>
+        <translation>Am &amp;Bildschirm in echter Größe</translation>
     </message>
     <message>
         <source>No guests yet. Add them on the Roster tab.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Gäste. Fügen Sie sie im Register Gästeliste hinzu.</translation>
     </message>
     <message>
         <source>No card to show: every ticked guest has a stop, or none is ticked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Karte zu zeigen: Jeder angehakte Gast hat einen Stopp, oder keiner ist angehakt.</translation>
     </message>
     <message>
         <source>1 card</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Karte</translation>
     </message>
     <message>
         <source>%1 cards</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Karten</translation>
     </message>
     <message>
         <source>%1 refused: a stop stands</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 verweigert: Ein Stopp besteht</translation>
     </message>
     <message>
         <source>Cards are in English; %1 guests read another language best: go through the pictures together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Karten sind auf Englisch; %1 Gäste lesen eine andere Sprache besser: Gehen Sie die Bilder gemeinsam durch.</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>No pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Seiten</translation>
     </message>
     <message>
         <source>1 page saved to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Seite gespeichert nach %1</translation>
     </message>
     <message>
         <source>%1 pages saved to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Seiten gespeichert nach %2</translation>
     </message>
     <message>
         <source>No printer is installed on this computer. Save the cards as a PDF instead, or install a printer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf diesem Computer ist kein Drucker eingerichtet. Speichern Sie die Karten stattdessen als PDF, oder richten Sie einen Drucker ein.</translation>
     </message>
     <message>
         <source>The printer did not start. Check that it is switched on and try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker ist nicht angelaufen. Prüfen Sie, ob er eingeschaltet ist, und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <source>The printer stopped after %1 pages.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker hielt nach %1 Seiten an.</translation>
     </message>
     <message>
         <source>1 page sent to the printer</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Seite an den Drucker geschickt</translation>
     </message>
     <message>
         <source>%1 pages sent to the printer</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Seiten an den Drucker geschickt</translation>
     </message>
 </context>
 <context>
     <name>leadline::BulkPage</name>
     <message>
         <source>&amp;Put into this group</source>
-        <translation type="unfinished"></translation>
+        <translation>In &amp;diese Gruppe setzen</translation>
     </message>
     <message>
         <source>Choose one</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine wählen</translation>
     </message>
     <message>
         <source>&amp;Hand out to all of them</source>
-        <translation type="unfinished"></translation>
+        <translation>An &amp;alle ausgeben</translation>
     </message>
     <message>
         <source>Gro&amp;up</source>
-        <translation type="unfinished"></translation>
+        <translation>Gr&amp;uppe</translation>
     </message>
     <message>
         <source>The same cylinder for each</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gleiche Flasche für jeden</translation>
     </message>
     <message>
         <source>C&amp;ylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Flas&amp;che</translation>
     </message>
     <message>
         <source>Fi&amp;lled to</source>
-        <translation type="unfinished"></translation>
+        <translation>Ge&amp;füllt auf</translation>
     </message>
     <message>
         <source>Gas te&amp;mperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Gas&amp;temperatur</translation>
     </message>
     <message numerus="yes">
         <source>%n guests selected</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gast ausgewählt</numerusform>
+            <numerusform>%n Gäste ausgewählt</numerusform>
         </translation>
     </message>
     <message>
         <source>None</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine</translation>
     </message>
     <message numerus="yes">
         <source>Put %n guests into a group</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gast in eine Gruppe setzen</numerusform>
+            <numerusform>%n Gäste in eine Gruppe setzen</numerusform>
         </translation>
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message numerus="yes">
         <source>Hand out %n cylinders</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Flasche ausgeben</numerusform>
+            <numerusform>%n Flaschen ausgeben</numerusform>
         </translation>
     </message>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche</translation>
     </message>
 </context>
 <context>
     <name>leadline::CardList</name>
     <message>
         <source>Guests and their cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Gäste und ihre Karten</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereit</translation>
     </message>
     <message>
         <source>Stop: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp: %1</translation>
     </message>
 </context>
 <context>
     <name>leadline::CheckForm</name>
     <message>
         <source>Sign again</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu unterschreiben</translation>
     </message>
     <message>
         <source>For the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Vermerk</translation>
     </message>
     <message>
         <source>Checked on</source>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft am</translation>
     </message>
     <message>
         <source>Checked by</source>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft von</translation>
     </message>
     <message>
         <source>Choose…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen…</translation>
     </message>
     <message>
         <source>Own form</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenes Formular</translation>
     </message>
     <message>
         <source>Outcome by the centre&apos;s own form</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis nach dem eigenen Formular des Zentrums</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>Outcome of the questions of the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergebnis der Fragen des Tages</translation>
     </message>
     <message>
         <source>Signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschrift</translation>
     </message>
     <message>
         <source>Emergency contact</source>
-        <translation type="unfinished"></translation>
+        <translation>Notfallkontakt</translation>
     </message>
     <message>
         <source>Name and phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Name und Telefon</translation>
     </message>
     <message>
         <source>What the physician wrote</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Arzt schrieb</translation>
     </message>
     <message>
         <source>Physician&apos;s note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz des Arztes</translation>
     </message>
     <message>
         <source>What was answered yes</source>
-        <translation type="unfinished"></translation>
+        <translation>Was mit Ja beantwortet wurde</translation>
     </message>
     <message>
         <source>All answers</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Antworten</translation>
     </message>
     <message>
         <source>Seal</source>
-        <translation type="unfinished"></translation>
+        <translation>Versiegeln</translation>
     </message>
     <message>
         <source>Which answers are sealed</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Antworten versiegelt werden</translation>
     </message>
     <message>
         <source>Note: holds 2000 characters; the rest was cut off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz: fasst 2000 Zeichen; der Rest wurde abgeschnitten.</translation>
     </message>
     <message>
         <source>Nobody named</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand benannt</translation>
     </message>
 </context>
 <context>
     <name>leadline::ClearableBox</name>
     <message>
         <source>–</source>
-        <translation type="unfinished"></translation>
+        <translation>–</translation>
     </message>
 </context>
 <context>
     <name>leadline::ConditionsForm</name>
     <message>
         <source>From altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Höhe</translation>
     </message>
     <message>
         <source>As read at the site itself, not reduced to sea level. Empty: standard atmosphere</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie am Platz selbst abgelesen, nicht auf Meereshöhe umgerechnet. Leer: Normalatmosphäre</translation>
     </message>
     <message>
         <source>Not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bekannt</translation>
     </message>
     <message>
         <source>Water temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Wassertemperatur</translation>
     </message>
     <message>
         <source>The coldest the guests will meet</source>
-        <translation type="unfinished"></translation>
+        <translation>Die kälteste, auf die die Gäste treffen</translation>
     </message>
     <message>
         <source>Air temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Lufttemperatur</translation>
     </message>
     <message>
         <source>Barometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Barometer</translation>
     </message>
     <message>
         <source>Visibility</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichtweite</translation>
     </message>
     <message>
         <source>&amp;Current</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Strömung</translation>
     </message>
     <message>
         <source>Waves</source>
-        <translation type="unfinished"></translation>
+        <translation>Wellen</translation>
     </message>
     <message>
         <source>Change the water temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Wassertemperatur ändern</translation>
     </message>
     <message>
         <source>Change the air temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Lufttemperatur ändern</translation>
     </message>
     <message>
         <source>Change the barometer</source>
-        <translation type="unfinished"></translation>
+        <translation>Barometer ändern</translation>
     </message>
     <message>
         <source>Change the visibility</source>
-        <translation type="unfinished"></translation>
+        <translation>Sichtweite ändern</translation>
     </message>
     <message>
         <source>Change the waves</source>
-        <translation type="unfinished"></translation>
+        <translation>Wellen ändern</translation>
     </message>
     <message>
         <source>Change the current</source>
-        <translation type="unfinished"></translation>
+        <translation>Strömung ändern</translation>
     </message>
 </context>
 <context>
     <name>leadline::CopyTimer</name>
     <message>
         <source>No copy of the records was made. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde keine Kopie der Aufzeichnungen gemacht. %1</translation>
     </message>
 </context>
 <context>
     <name>leadline::CountBox</name>
     <message>
         <source>–</source>
-        <translation type="unfinished"></translation>
+        <translation>–</translation>
     </message>
 </context>
 <context>
     <name>leadline::CrewPanel</name>
     <message>
         <source>Blue</source>
-        <translation type="unfinished"></translation>
+        <translation>Blau</translation>
     </message>
     <message>
         <source>White</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiß</translation>
     </message>
     <message>
         <source>Green</source>
-        <translation type="unfinished"></translation>
+        <translation>Grün</translation>
     </message>
     <message>
         <source>Silver</source>
-        <translation type="unfinished"></translation>
+        <translation>Silber</translation>
     </message>
     <message>
         <source>Violet</source>
-        <translation type="unfinished"></translation>
+        <translation>Violett</translation>
     </message>
     <message>
         <source>Brown</source>
-        <translation type="unfinished"></translation>
+        <translation>Braun</translation>
     </message>
     <message>
         <source>&amp;Groups and staff</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gruppen und Team</translation>
     </message>
     <message>
         <source>Groups and staff</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppen und Team</translation>
     </message>
     <message>
         <source>Add a group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe hinzufügen</translation>
     </message>
     <message>
         <source>Add staff</source>
-        <translation type="unfinished"></translation>
+        <translation>Teammitglied hinzufügen</translation>
     </message>
     <message numerus="yes">
         <source>%n groups</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gruppe</numerusform>
+            <numerusform>%n Gruppen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n staff</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n im Team</numerusform>
+            <numerusform>%n im Team</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n stops</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Stopp</numerusform>
+            <numerusform>%n Stopps</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n care</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n × Achtung</numerusform>
+            <numerusform>%n × Achtung</numerusform>
         </translation>
     </message>
     <message>
         <source>Add group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe hinzufügen</translation>
     </message>
 </context>
 <context>
     <name>leadline::CylinderPicker</name>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche</translation>
     </message>
     <message>
         <source>Gauge reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzeige des Finimeters</translation>
     </message>
     <message>
         <source>Gas temperature when read</source>
-        <translation type="unfinished"></translation>
+        <translation>Gastemperatur beim Ablesen</translation>
     </message>
     <message>
         <source>As the gauge shows it now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das Finimeter jetzt zeigt.</translation>
     </message>
     <message>
         <source>Of the gas when the gauge was read. Hot from filling or the sun, it holds less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des Gases beim Ablesen des Finimeters. Heiß vom Füllen oder von der Sonne enthält die Flasche weniger.</translation>
     </message>
 </context>
 <context>
@@ -4010,229 +4035,236 @@ Estimates for planning, on the side of more air used. The gauge, the guest&apos;
     <message>
         <source>d MMM yyyy</source>
         <comment>date; d, MMM and yyyy stay</comment>
-        <translation type="unfinished"></translation>
+        <translation>d. MMM yyyy</translation>
     </message>
 </context>
 <context>
     <name>leadline::DebriefModel</name>
     <message>
         <source>%1 % more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 % mehr</translation>
     </message>
     <message>
         <source>%1 % less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 % weniger</translation>
     </message>
     <message>
         <source>as planned</source>
-        <translation type="unfinished"></translation>
+        <translation>wie geplant</translation>
     </message>
     <message>
         <source>%1, least</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, am wenigsten</translation>
     </message>
     <message>
         <source>not yet known</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht bekannt</translation>
     </message>
     <message>
         <source>Air used, over the pressure along the dive (%1). Planned: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbrauchte Luft, bezogen auf den Druck entlang des Tauchgangs (%1). Geplant: %2.</translation>
     </message>
     <message>
         <source>From %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1.</translation>
     </message>
     <message>
         <source>Trouble</source>
-        <translation type="unfinished"></translation>
+        <translation>Probleme</translation>
     </message>
     <message>
         <source>Fine</source>
-        <translation type="unfinished"></translation>
+        <translation>Gut</translation>
     </message>
     <message>
         <source>Guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfang</translation>
     </message>
     <message>
         <source>End</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>Ear
 trouble</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohren-
+probleme</translation>
     </message>
     <message>
         <source>Breathed,
 plan → actual</source>
-        <translation type="unfinished"></translation>
+        <translation>Geatmet,
+Plan → Ist</translation>
     </message>
     <message>
         <source>Than
 planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegen
+Plan</translation>
     </message>
     <message>
         <source>Planned
 end</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende
+geplant</translation>
     </message>
     <message>
         <source>Deepest</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefster
+Punkt</translation>
     </message>
     <message>
         <source>Mean
 depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittlere
+Tiefe</translation>
     </message>
     <message>
         <source>Air used,
 plan → actual</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft verbraucht,
+Plan → Ist</translation>
     </message>
     <message>
         <source>Change the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll ändern</translation>
     </message>
 </context>
 <context>
     <name>leadline::DebriefTab</name>
     <message>
         <source>Use this &amp;breathing rate</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Luft&amp;verbrauch nehmen</translation>
     </message>
     <message>
         <source>Use it for &amp;all</source>
-        <translation type="unfinished"></translation>
+        <translation>Für &amp;alle nehmen</translation>
     </message>
     <message>
         <source>Open a log</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll öffnen</translation>
     </message>
     <message>
         <source>Sessions (*.json);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Termine (*.json);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>No log yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Protokoll</translation>
     </message>
     <message>
         <source>After the dive, enter each guest&apos;s pressure and time, or open a file that holds the log. Planned and actual then stand side by side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tragen Sie nach dem Tauchgang Druck und Zeit jedes Gastes ein, oder öffnen Sie eine Datei mit dem Protokoll. Plan und Ist stehen dann nebeneinander.</translation>
     </message>
     <message>
         <source>&amp;Start the log</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Protokoll beginnen</translation>
     </message>
     <message>
         <source>&amp;Open a log file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll&amp;datei öffnen…</translation>
     </message>
     <message>
         <source>What should be remembered</source>
-        <translation type="unfinished"></translation>
+        <translation>Woran man sich erinnern soll</translation>
     </message>
     <message>
         <source>&amp;Remove the log</source>
-        <translation type="unfinished"></translation>
+        <translation>P&amp;rotokoll entfernen</translation>
     </message>
     <message>
         <source>&amp;In at</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hinein um</translation>
     </message>
     <message>
         <source>o&amp;ut at</source>
-        <translation type="unfinished"></translation>
+        <translation>H&amp;eraus um</translation>
     </message>
     <message>
         <source>&amp;Heads in</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Köpfe hinein</translation>
     </message>
     <message>
         <source>ba&amp;ck</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;zurück</translation>
     </message>
     <message>
         <source>&amp;Note</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Notiz</translation>
     </message>
     <message>
         <source>What the log shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Protokoll zeigt</translation>
     </message>
     <message>
         <source>Planned and actual for each guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan und Ist für jeden Gast</translation>
     </message>
     <message>
         <source>Double-click or type to enter pressures and times.</source>
-        <translation type="unfinished"></translation>
+        <translation>Doppelklicken oder tippen, um Drücke und Zeiten einzugeben.</translation>
     </message>
     <message>
         <source>Change the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll ändern</translation>
     </message>
     <message>
         <source>All back</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle zurück</translation>
     </message>
     <message>
         <source>Stop: count again</source>
-        <translation type="unfinished"></translation>
+        <translation>Stopp: noch einmal zählen</translation>
     </message>
     <message>
         <source>%1: enter each guest&apos;s end pressure and minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Tragen Sie für jeden Gast Enddruck und Minuten ein.</translation>
     </message>
     <message>
         <source>%1: %2 came back with the least air so far; still to enter: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 kam bisher mit der wenigsten Luft zurück; noch einzutragen: %3.</translation>
     </message>
     <message>
         <source>%1: %2 came back with the least air.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 kam mit der wenigsten Luft zurück.</translation>
     </message>
     <message>
         <source>%1: %2 came back with the least air, as planned.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 kam mit der wenigsten Luft zurück, wie geplant.</translation>
     </message>
     <message>
         <source>%1: %2 came back with the least air; %3 was expected to.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 kam mit der wenigsten Luft zurück; erwartet war %3.</translation>
     </message>
     <message>
         <source>No limit was exceeded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Grenze wurde überschritten.</translation>
     </message>
     <message>
         <source>Start the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll beginnen</translation>
     </message>
     <message>
         <source>Remove the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokoll entfernen</translation>
     </message>
     <message>
         <source>No rate could be taken over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Luftverbrauch ließ sich übernehmen.</translation>
     </message>
     <message numerus="yes">
         <source>%n guests will be planned with the rate breathed here.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gast wird mit dem hier geatmeten Verbrauch geplant.</numerusform>
+            <numerusform>%n Gäste werden mit dem hier geatmeten Verbrauch geplant.</numerusform>
         </translation>
     </message>
 </context>
@@ -4240,524 +4272,529 @@ plan → actual</source>
     <name>leadline::DuplicatesDialog</name>
     <message>
         <source>Who may be on record twice</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer vielleicht zweimal aufgezeichnet ist</translation>
     </message>
     <message>
         <source>Look before you merge: brothers and sisters share a phone number, twins a birth date. Measured air use of somebody else would mislead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schauen Sie hin, bevor Sie zusammenlegen: Geschwister teilen eine Telefonnummer, Zwillinge ein Geburtsdatum. Der gemessene Luftverbrauch eines anderen würde in die Irre führen.</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Behalten</translation>
     </message>
     <message>
         <source>Born</source>
-        <translation type="unfinished"></translation>
+        <translation>Geboren</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Telefon</translation>
     </message>
     <message>
         <source>E-mail</source>
-        <translation type="unfinished"></translation>
+        <translation>E-Mail</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>Last session</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Termin</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Termine</translation>
     </message>
     <message>
         <source>One person: &amp;merge</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Person: zusammen&amp;legen</translation>
     </message>
     <message>
         <source>&amp;Two persons</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zwei Personen</translation>
     </message>
     <message>
         <source>&amp;Not now</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Jetzt nicht</translation>
     </message>
     <message>
         <source>Take &amp;back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück&amp;nehmen</translation>
     </message>
     <message>
         <source>Nobody seems to be on record twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand scheint zweimal aufgezeichnet zu sein.</translation>
     </message>
     <message>
         <source>That was the last pair.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das war das letzte Paar.</translation>
     </message>
     <message>
         <source>Pair %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Paar %1 von %2</translation>
     </message>
     <message>
         <source>same name</source>
-        <translation type="unfinished"></translation>
+        <translation>gleicher Name</translation>
     </message>
     <message>
         <source>same name, turned round</source>
-        <translation type="unfinished"></translation>
+        <translation>gleicher Name, vertauscht</translation>
     </message>
     <message>
         <source>names one letter apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Namen unterscheiden sich um einen Buchstaben</translation>
     </message>
     <message>
         <source>same birth date</source>
-        <translation type="unfinished"></translation>
+        <translation>gleiches Geburtsdatum</translation>
     </message>
     <message>
         <source>same phone number</source>
-        <translation type="unfinished"></translation>
+        <translation>gleiche Telefonnummer</translation>
     </message>
     <message>
         <source>same e-mail</source>
-        <translation type="unfinished"></translation>
+        <translation>gleiche E-Mail</translation>
     </message>
     <message>
         <source>but the birth dates differ</source>
-        <translation type="unfinished"></translation>
+        <translation>aber die Geburtsdaten sind verschieden</translation>
     </message>
     <message>
         <source>Signs: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzeichen: %1.</translation>
     </message>
     <message>
         <source>none; you chose these two</source>
-        <translation type="unfinished"></translation>
+        <translation>keine; Sie haben diese beiden gewählt</translation>
     </message>
     <message>
         <source>Keep %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 behalten</translation>
     </message>
     <message>
         <source>Merged. All their sessions stand with the one kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammengelegt. Alle Termine stehen bei der behaltenen Person.</translation>
     </message>
     <message>
         <source>Kept apart. They are not offered again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Getrennt gelassen. Sie werden nicht wieder vorgeschlagen.</translation>
     </message>
     <message>
         <source>Taken back: they are two persons again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgenommen: Es sind wieder zwei Personen.</translation>
     </message>
 </context>
 <context>
     <name>leadline::EarChart</name>
     <message>
         <source>Pressure on the eardrum on the way down</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck auf das Trommelfell beim Abstieg</translation>
     </message>
     <message>
         <source>Needs opening
 %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Muss sich öffnen
+%1 bis %2</translation>
     </message>
     <message>
         <source>Tube locks
 from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohrtrompete zu
+ab %1</translation>
     </message>
     <message>
         <source>A scarred drum
 tore at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vernarbtes Fell
+riss bei %1</translation>
     </message>
     <message>
         <source>A healthy drum
 tore at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundes Fell
+riss bei %1</translation>
     </message>
     <message>
         <source>Feet of water on the eardrum</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuß Wasser auf dem Trommelfell</translation>
     </message>
     <message>
         <source>Metres of water on the eardrum</source>
-        <translation type="unfinished"></translation>
+        <translation>Meter Wasser auf dem Trommelfell</translation>
     </message>
     <message>
         <source>Never cleared: locks at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Druckausgleich: zu ab %1</translation>
     </message>
     <message>
         <source>Never cleared</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Druckausgleich</translation>
     </message>
     <message>
         <source>Cleared every %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckausgleich alle %1</translation>
     </message>
     <message>
         <source>any drum can tear</source>
-        <translation type="unfinished"></translation>
+        <translation>jedes Trommelfell kann reißen</translation>
     </message>
     <message>
         <source>a scarred drum can tear</source>
-        <translation type="unfinished"></translation>
+        <translation>ein vernarbtes Trommelfell kann reißen</translation>
     </message>
     <message>
         <source>tube locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohrtrompete zu</translation>
     </message>
     <message>
         <source>needs opening</source>
-        <translation type="unfinished"></translation>
+        <translation>muss sich öffnen</translation>
     </message>
     <message>
         <source>nothing felt yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nichts zu spüren</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, %3</translation>
     </message>
     <message>
         <source>%1 deep, water on the eardrum:</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 tief, Wasser auf dem Trommelfell:</translation>
     </message>
     <message>
         <source>Cleared</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Druckausgleich</translation>
     </message>
     <message>
         <source>At %1: cleared %2, never cleared %3.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>Auf %1: mit Druckausgleich %2, ohne %3.
+</translation>
     </message>
     <message>
         <source>In the literature: the tube needs opening at %1 to %2 and locks at %3 (80 to 90; the lower end is the safe side). In the laboratory, scarred drums tore from %4, healthy ones from %5 (Jensen and Bonding, 1993). Pain comes far earlier.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Literatur: Die Ohrtrompete muss sich bei %1 bis %2 öffnen und verschließt sich bei %3 (80 bis 90; das untere Ende ist die sichere Seite). Im Labor rissen vernarbte Trommelfelle ab %4, gesunde ab %5 (Jensen und Bonding, 1993). Schmerz kommt viel früher.</translation>
     </message>
     <message>
         <source>deep</source>
-        <translation type="unfinished"></translation>
+        <translation>tief</translation>
     </message>
 </context>
 <context>
     <name>leadline::EarLungPanel</name>
     <message>
         <source>Ears on the way down</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohren beim Abstieg</translation>
     </message>
     <message>
         <source>Lungs on the way up</source>
-        <translation type="unfinished"></translation>
+        <translation>Lunge beim Aufstieg</translation>
     </message>
 </context>
 <context>
     <name>leadline::EarlierDivesDialog</name>
     <message>
         <source>Earlier dives</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Tauchgänge</translation>
     </message>
     <message>
         <source>Earlier dives of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Tauchgänge von %1</translation>
     </message>
     <message>
         <source>Dives of the seven days before this one count. Times are those of this site&apos;s clock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchgänge der sieben Tage vor diesem zählen. Die Zeiten sind die der Uhr an diesem Tauchplatz.</translation>
     </message>
     <message>
         <source>No dives noted. Add the first one or take them from the records.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Tauchgänge vermerkt. Fügen Sie den ersten hinzu, oder übernehmen Sie sie aus den Aufzeichnungen.</translation>
     </message>
     <message>
         <source>No dives noted. Add the first one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Tauchgänge vermerkt. Fügen Sie den ersten hinzu.</translation>
     </message>
     <message>
         <source>&amp;Add a dive</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchgang &amp;hinzufügen</translation>
     </message>
     <message>
         <source>Insert, in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfg, in der Tabelle</translation>
     </message>
     <message>
         <source>&amp;Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entfernen</translation>
     </message>
     <message>
         <source>Delete, in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Entf, in der Tabelle</translation>
     </message>
     <message>
         <source>Remove the chosen dives</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gewählten Tauchgänge entfernen</translation>
     </message>
     <message>
         <source>&amp;Take from the records</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Aus den Aufzeichnungen übernehmen</translation>
     </message>
     <message>
         <source>Dives with a log in the last seven days that %1 led or helped in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchgänge mit Protokoll aus den letzten sieben Tagen, die %1 geführt oder begleitet hat.</translation>
     </message>
     <message>
         <source>No records are open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sind keine Aufzeichnungen offen.</translation>
     </message>
     <message>
         <source>People are found by name: enter one first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Personen werden über den Namen gefunden: Geben Sie zuerst einen ein.</translation>
     </message>
     <message>
         <source>&amp;Expected ascents during this dive beside the last</source>
-        <translation type="unfinished"></translation>
+        <translation>Er&amp;wartete Aufstiege bei diesem Tauchgang neben dem letzten</translation>
     </message>
     <message>
         <source>Expected ascents during this dive beside the last</source>
-        <translation type="unfinished"></translation>
+        <translation>Erwartete Aufstiege bei diesem Tauchgang neben dem letzten</translation>
     </message>
     <message>
         <source>Going up with a guest or to train an ascent, and down again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit einem Gast oder zur Übung eines Aufstiegs nach oben, und wieder hinunter.</translation>
     </message>
     <message>
         <source>%1 dives are the most. Remove those that are long past.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr als %1 Tauchgänge gehen nicht. Entfernen Sie, was lange vorbei ist.</translation>
     </message>
     <message>
         <source>No dive of the last seven days is on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Tauchgang der letzten sieben Tage ist aufgezeichnet.</translation>
     </message>
     <message>
         <source>Taken over: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernommen: %1.</translation>
     </message>
     <message>
         <source>In the table already: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schon in der Tabelle: %1.</translation>
     </message>
     <message>
         <source>Dive of %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchgang am %1, %2</translation>
     </message>
     <message>
         <source>Change earlier dives of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Tauchgänge von %1 ändern</translation>
     </message>
 </context>
 <context>
     <name>leadline::EarlierDivesModel</name>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Times at the surface, the last one included.</source>
-        <translation type="unfinished"></translation>
+        <translation>Male an der Oberfläche, das letzte mitgezählt.</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfang</translation>
     </message>
     <message>
         <source>Deepest</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefster Punkt</translation>
     </message>
     <message>
         <source>Minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten</translation>
     </message>
     <message>
         <source>Ascents</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufstiege</translation>
     </message>
 </context>
 <context>
     <name>leadline::EditDesk</name>
     <message>
         <source>Change %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ändern</translation>
     </message>
 </context>
 <context>
     <name>leadline::FigurePanel</name>
     <message>
         <source>Why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum?</translation>
     </message>
 </context>
 <context>
     <name>leadline::FindingList</name>
     <message>
         <source>Overruled</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergangen</translation>
     </message>
     <message>
         <source>Reason: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund: %1</translation>
     </message>
 </context>
 <context>
     <name>leadline::FindingsPanel</name>
     <message>
         <source>set aside</source>
-        <translation type="unfinished"></translation>
+        <translation>übergangen</translation>
     </message>
     <message>
         <source>&amp;Show</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeigen</translation>
     </message>
     <message>
         <source>Go ahead &amp;anyway…</source>
-        <translation type="unfinished"></translation>
+        <translation>Trotzdem weiter&amp;machen…</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststellungen</translation>
     </message>
     <message>
         <source>Nothing found</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts gefunden</translation>
     </message>
     <message>
         <source>Findings (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststellungen (%1)</translation>
     </message>
     <message>
         <source>Choose one to see what to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie eine, um zu sehen, was zu tun ist.</translation>
     </message>
     <message>
         <source>Set aside because: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergangen, weil: %1</translation>
     </message>
     <message>
         <source>A check of the program itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Prüfung des Programms selbst.</translation>
     </message>
     <message>
         <source>From: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus: %1</translation>
     </message>
     <message>
         <source>&amp;Withdraw</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zurücknehmen</translation>
     </message>
 </context>
 <context>
     <name>leadline::GasTab</name>
     <message>
         <source>No guests yet. Add them on the Roster tab and hand out their cylinders; then this tab says how long their air lasts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Gäste. Fügen Sie sie im Register Gästeliste hinzu und geben Sie ihre Flaschen aus; dann steht hier, wie lange ihre Luft reicht.</translation>
     </message>
     <message>
         <source>What to look at</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Sie ansehen möchten</translation>
     </message>
     <message>
         <source>Ai&amp;r</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Luft</translation>
     </message>
     <message>
         <source>Warmth and &amp;lead</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wärme und Blei</translation>
     </message>
     <message>
         <source>S&amp;taff</source>
-        <translation type="unfinished"></translation>
+        <translation>T&amp;eam</translation>
     </message>
     <message>
         <source>Air of the guests</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft der Gäste</translation>
     </message>
     <message>
         <source>&amp;Group</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gruppe</translation>
     </message>
     <message>
         <source>If so&amp;mething goes wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn etwas &amp;schiefgeht</translation>
     </message>
     <message>
         <source>Wh&amp;y?</source>
-        <translation type="unfinished"></translation>
+        <translation>War&amp;um?</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>(no name)</source>
-        <translation type="unfinished"></translation>
+        <translation>(ohne Namen)</translation>
     </message>
 </context>
 <context>
     <name>leadline::GroupList</name>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <source>Instructor</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchlehrer</translation>
     </message>
     <message>
         <source>Assistant</source>
-        <translation type="unfinished"></translation>
+        <translation>Assistent</translation>
     </message>
     <message>
         <source>Guests</source>
-        <translation type="unfinished"></translation>
+        <translation>Gäste</translation>
     </message>
     <message>
         <source>Remove group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe entfernen</translation>
     </message>
     <message>
         <source>Change group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe ändern</translation>
     </message>
     <message>
         <source>Nobody yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch niemand</translation>
     </message>
     <message>
         <source>None</source>
-        <translation type="unfinished"></translation>
+        <translation>Keiner</translation>
     </message>
     <message>
         <source>Name of group %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Name der Gruppe %1</translation>
     </message>
     <message>
         <source>Instructor of group %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchlehrer der Gruppe %1</translation>
     </message>
     <message>
         <source>Assistant of group %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Assistent der Gruppe %1</translation>
     </message>
     <message>
         <source>Remove group %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe %1 entfernen</translation>
     </message>
     <message numerus="yes">
         <source>%n guests</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gast</numerusform>
+            <numerusform>%n Gäste</numerusform>
         </translation>
     </message>
 </context>
@@ -4765,476 +4802,483 @@ tore at %1</source>
     <name>leadline::GuestBodyModel</name>
     <message>
         <source>Guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast</translation>
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <source>Feels cold
 after</source>
-        <translation type="unfinished"></translation>
+        <translation>Friert
+nach</translation>
     </message>
     <message>
         <source>Too cold
 after</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu kalt
+nach</translation>
     </message>
     <message>
         <source>Lead to try
 first</source>
-        <translation type="unfinished"></translation>
+        <translation>Blei
+zuerst</translation>
     </message>
     <message>
         <source>Lead
 carried</source>
-        <translation type="unfinished"></translation>
+        <translation>Blei
+getragen</translation>
     </message>
     <message>
         <source>Surface,
 full</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberfläche,
+voll</translation>
     </message>
     <message>
         <source>Surface,
 at the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberfläche,
+am Ende</translation>
     </message>
     <message>
         <source>At depth,
 full</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Tiefe,
+voll</translation>
     </message>
     <message>
         <source>Suit</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzug</translation>
     </message>
     <message>
         <source>Take care</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu beachten</translation>
     </message>
     <message>
         <source>Guests; who is likely cold first of a group in bold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gäste; wer in einer Gruppe wohl als Erster friert, steht fett.</translation>
     </message>
     <message>
         <source>The guest&apos;s group.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Gruppe des Gastes.</translation>
     </message>
     <message>
         <source>The guest begins to feel cold, in the middle case. Rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Gast beginnt zu frieren, im mittleren Fall. Abgerundet.</translation>
     </message>
     <message>
         <source>The body is as cold as it should get, in the middle case; in brackets from the worst to the best case. The first figure in brackets is the safe one. Rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Körper ist so kalt, wie er höchstens werden soll, im mittleren Fall; in Klammern vom schlechtesten bis zum besten Fall. Die erste Zahl in Klammern ist die sichere. Abgerundet.</translation>
     </message>
     <message>
         <source>Start the check at the surface with this much; in brackets from the least to the most it is likely to be, in the pieces in stock. A guest who floats at the end cannot be held down: check near the end too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginnen Sie die Prüfung an der Oberfläche mit so viel; in Klammern vom wahrscheinlich Wenigsten bis zum Meisten, in den Stücken des Bestands. Ein Gast, der am Ende auftreibt, ist nicht unten zu halten: Prüfen Sie auch gegen Ende.</translation>
     </message>
     <message>
         <source>What the guest carries: Roster, Kit. The next columns are for this much, or for what to try first while it is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Gast trägt: Gästeliste, Ausrüstung. Die nächsten Spalten gelten dafür, oder für das zuerst zu Versuchende, solange es offen ist.</translation>
     </message>
     <message>
         <source>With the full cylinder, BCD empty, lungs half full.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit voller Flasche, leerem Jacket, halb voller Lunge.</translation>
     </message>
     <message>
         <source>With the cylinder at the reserve, BCD empty, lungs half full: should be neutral.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit der Flasche auf Reserve, leerem Jacket, halb voller Lunge: sollte schweben.</translation>
     </message>
     <message>
         <source>At the deepest planned point, suit squeezed, cylinder full, BCD empty: what the BCD must hold.</source>
-        <translation type="unfinished"></translation>
+        <translation>Am tiefsten geplanten Punkt, Anzug zusammengedrückt, Flasche voll, Jacket leer: was das Jacket tragen muss.</translation>
     </message>
     <message>
         <source>Thickness of the foam, read from the suit&apos;s label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke des Schaums, vom Etikett des Anzugs abgelesen.</translation>
     </message>
     <message>
         <source>What needs attention, and what is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu beachten ist und was fehlt.</translation>
     </message>
     <message>
         <source>%1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mm</translation>
     </message>
     <message>
         <source>open</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <source>%1 mm: %2 clo at the surface, %3 clo at depth</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mm: %2 clo an der Oberfläche, %3 clo in der Tiefe</translation>
     </message>
     <message>
         <source>Nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts</translation>
     </message>
     <message>
         <source>%1, likely cold first</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, friert wohl als Erster</translation>
     </message>
 </context>
 <context>
     <name>leadline::GuestBodyPanel</name>
     <message>
         <source>Warmth and lead of each guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Wärme und Blei jedes Gastes</translation>
     </message>
     <message>
         <source>No guests yet. Add them on the Roster tab with weight, height, suit and cylinder (page Kit); then this says who gets cold first and how much lead to try.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Gäste. Fügen Sie sie im Register Gästeliste mit Gewicht, Größe, Anzug und Flasche hinzu (Seite Ausrüstung); dann steht hier, wer zuerst friert und wie viel Blei zu versuchen ist.</translation>
     </message>
     <message>
         <source>Estimates. Shivering or the sign “cold” ends the dive, whatever stands here. Lead is a starting value: check it at the surface before going down (common practice), and allow for the air that will be breathed: a guest light at the end floats up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schätzungen. Zittern oder das Zeichen „kalt“ beendet den Tauchgang, was auch immer hier steht. Das Blei ist ein Startwert: Prüfen Sie es an der Oberfläche vor dem Abtauchen (übliche Praxis), und rechnen Sie die Luft ein, die geatmet wird: Ein am Ende zu leichter Gast treibt auf.</translation>
     </message>
     <message>
         <source>Why? Warmth and lead</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum? Wärme und Blei</translation>
     </message>
 </context>
 <context>
     <name>leadline::GuestEditor</name>
     <message>
         <source>&amp;Person</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Person</translation>
     </message>
     <message>
         <source>S&amp;creening</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gesundheit</translation>
     </message>
     <message>
         <source>K&amp;it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ausrüstung</translation>
     </message>
     <message>
         <source>Person</source>
-        <translation type="unfinished"></translation>
+        <translation>Person</translation>
     </message>
     <message>
         <source>Screening</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheit</translation>
     </message>
     <message>
         <source>Kit</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereit</translation>
     </message>
     <message>
         <source>Not ready: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bereit: %1</translation>
     </message>
     <message>
         <source>Not ready: the group or the session is not</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bereit: Die Gruppe oder der Termin ist es nicht</translation>
     </message>
     <message>
         <source>May dive, with care: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Darf tauchen, mit Vorsicht: %1</translation>
     </message>
     <message>
         <source> (%1 overruled)</source>
-        <translation type="unfinished"></translation>
+        <translation> (%1 übergangen)</translation>
     </message>
     <message>
         <source>stops the dive</source>
-        <translation type="unfinished"></translation>
+        <translation>stoppt den Tauchgang</translation>
     </message>
     <message>
         <source>care</source>
-        <translation type="unfinished"></translation>
+        <translation>Achtung</translation>
     </message>
 </context>
 <context>
     <name>leadline::GuestGasDelegate</name>
     <message>
         <source>Cylinder of the guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche des Gastes</translation>
     </message>
     <message>
         <source>None yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine</translation>
     </message>
     <message>
         <source>How the guest breathes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie der Gast atmet</translation>
     </message>
     <message>
         <source>Pressure as read</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck wie abgelesen</translation>
     </message>
     <message>
         <source>Temperature of the air when read</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur der Luft beim Ablesen</translation>
     </message>
     <message>
         <source>Measured RMV</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessenes AMV</translation>
     </message>
     <message>
         <source>By class</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Klasse</translation>
     </message>
 </context>
 <context>
     <name>leadline::GuestGasModel</name>
     <message>
         <source>%1 → %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 → %2</translation>
     </message>
     <message>
         <source>first, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>zuerst, %1</translation>
     </message>
     <message>
         <source>None yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine</translation>
     </message>
     <message>
         <source>Not read</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht abgelesen</translation>
     </message>
     <message>
         <source>%1, measured</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, gemessen</translation>
     </message>
     <message>
         <source>%1, by class</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, nach Klasse</translation>
     </message>
     <message>
         <source>Change a guest&apos;s cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche eines Gastes ändern</translation>
     </message>
     <message>
         <source>Change a guest&apos;s pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck eines Gastes ändern</translation>
     </message>
     <message>
         <source>Change the temperature of a guest&apos;s air</source>
-        <translation type="unfinished"></translation>
+        <translation>Lufttemperatur eines Gastes ändern</translation>
     </message>
     <message>
         <source>Change how a guest breathes</source>
-        <translation type="unfinished"></translation>
+        <translation>Atmung eines Gastes ändern</translation>
     </message>
     <message>
         <source>Change a guest&apos;s RMV</source>
-        <translation type="unfinished"></translation>
+        <translation>AMV eines Gastes ändern</translation>
     </message>
 </context>
 <context>
     <name>leadline::GuestModel</name>
     <message>
         <source>Group: stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe: Stopp</translation>
     </message>
     <message>
         <source>Session: stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin: Stopp</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereit</translation>
     </message>
     <message>
         <source>–</source>
-        <translation type="unfinished"></translation>
+        <translation>–</translation>
     </message>
     <message>
         <source>Seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesehen</translation>
     </message>
     <message>
         <source>Missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehlt</translation>
     </message>
     <message>
         <source>Complete</source>
-        <translation type="unfinished"></translation>
+        <translation>Vollständig</translation>
     </message>
     <message>
         <source>No %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fehlt</translation>
     </message>
     <message>
         <source>Not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht</translation>
     </message>
     <message>
         <source>?</source>
-        <translation type="unfinished"></translation>
+        <translation>?</translation>
     </message>
     <message>
         <source>None yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine</translation>
     </message>
     <message>
         <source>Overruled</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergangen</translation>
     </message>
     <message>
         <source>Guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>Age</source>
-        <translation type="unfinished"></translation>
+        <translation>Alter</translation>
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <source>Screening</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheit</translation>
     </message>
     <message>
         <source>Consent</source>
-        <translation type="unfinished"></translation>
+        <translation>Einwilligung</translation>
     </message>
     <message>
         <source>Kit</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung</translation>
     </message>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
 </context>
 <context>
     <name>leadline::GuestTable</name>
     <message>
         <source>Guests</source>
-        <translation type="unfinished"></translation>
+        <translation>Gäste</translation>
     </message>
 </context>
 <context>
     <name>leadline::KitPage</name>
     <message>
         <source>None yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine</translation>
     </message>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche</translation>
     </message>
     <message>
         <source>C&amp;ylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Fla&amp;sche</translation>
     </message>
     <message>
         <source>Fi&amp;lled to</source>
-        <translation type="unfinished"></translation>
+        <translation>Ge&amp;füllt auf</translation>
     </message>
     <message>
         <source>Gas te&amp;mperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Gas&amp;temperatur</translation>
     </message>
     <message>
         <source>What others have</source>
-        <translation type="unfinished"></translation>
+        <translation>Was andere haben</translation>
     </message>
     <message>
         <source>Kit</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung</translation>
     </message>
     <message>
         <source>S&amp;uit</source>
-        <translation type="unfinished"></translation>
+        <translation>An&amp;zug</translation>
     </message>
     <message>
         <source>&amp;BCD</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Jacket</translation>
     </message>
     <message>
         <source>Mas&amp;k</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Maske</translation>
     </message>
     <message>
         <source>Fi&amp;ns</source>
-        <translation type="unfinished"></translation>
+        <translation>F&amp;lossen</translation>
     </message>
     <message>
         <source>Regulat&amp;or no.</source>
-        <translation type="unfinished"></translation>
+        <translation>Atem&amp;regler Nr.</translation>
     </message>
     <message>
         <source>Lea&amp;d</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Blei</translation>
     </message>
     <message>
         <source>Lead</source>
-        <translation type="unfinished"></translation>
+        <translation>Blei</translation>
     </message>
     <message>
         <source>Sizes</source>
-        <translation type="unfinished"></translation>
+        <translation>Maße</translation>
     </message>
     <message>
         <source>Heigh&amp;t</source>
-        <translation type="unfinished"></translation>
+        <translation>Gr&amp;öße</translation>
     </message>
     <message>
         <source>&amp;Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Ge&amp;wicht</translation>
     </message>
     <message>
         <source>Shoe si&amp;ze</source>
-        <translation type="unfinished"></translation>
+        <translation>Sch&amp;uhgröße</translation>
     </message>
     <message>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>Weight</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <source>Shoe size</source>
-        <translation type="unfinished"></translation>
+        <translation>Schuhgröße</translation>
     </message>
     <message>
         <source>Read the gauge and enter what it shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lesen Sie das Finimeter ab und tragen Sie ein, was es zeigt.</translation>
     </message>
 </context>
 <context>
     <name>leadline::KnownGuestList</name>
     <message>
         <source>Persons on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgezeichnete Personen</translation>
     </message>
     <message>
         <source>born %1</source>
-        <translation type="unfinished"></translation>
+        <translation>geboren %1</translation>
     </message>
     <message>
         <source>birth date not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Geburtsdatum nicht bekannt</translation>
     </message>
     <message numerus="yes">
         <source>%n sessions</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Termin</numerusform>
+            <numerusform>%n Termine</numerusform>
         </translation>
     </message>
 </context>
@@ -5242,2704 +5286,2713 @@ full</source>
     <name>leadline::LanguageButton</name>
     <message>
         <source>None yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine</translation>
     </message>
 </context>
 <context>
     <name>leadline::LeverChart</name>
     <message>
         <source>What would &amp;buy more minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Was &amp;brächte mehr Minuten</translation>
     </message>
     <message>
         <source>all last the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft reicht allen</translation>
     </message>
     <message>
         <source>A click or Enter makes the change; each judged alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Klick oder Enter macht die Änderung; jede ist für sich beurteilt.</translation>
     </message>
     <message>
         <source>What would buy more minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Was mehr Minuten brächte</translation>
     </message>
     <message>
         <source>Take &amp;it back</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
         <source>Nothing here would help: the air is not what limits this dive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier hilft nichts: Nicht die Luft begrenzt diesen Tauchgang.</translation>
     </message>
     <message>
         <source>Once a guest has a cylinder and its pressure, the changes that would help stand here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sobald ein Gast Flasche und Druck hat, stehen hier die Änderungen, die helfen würden.</translation>
     </message>
     <message>
         <source>Done: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt: %1.</translation>
     </message>
 </context>
 <context>
     <name>leadline::LeverModel</name>
     <message>
         <source>Apply: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anwenden: %1</translation>
     </message>
 </context>
 <context>
     <name>leadline::LogChart</name>
     <message>
         <source>up too fast: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>zu schnell auf: %1</translation>
     </message>
     <message>
         <source>too deep: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>zu tief: %1</translation>
     </message>
     <message>
         <source>planned</source>
-        <translation type="unfinished"></translation>
+        <translation>geplant</translation>
     </message>
     <message>
         <source>No depths were read for %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für %1 wurden keine Tiefen eingelesen.</translation>
     </message>
     <message>
         <source>Depth over time, planned and logged</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe über der Zeit, geplant und protokolliert</translation>
     </message>
 </context>
 <context>
     <name>leadline::LungChart</name>
     <message>
         <source>Held breath on the way up</source>
-        <translation type="unfinished"></translation>
+        <translation>Angehaltener Atem beim Aufstieg</translation>
     </message>
     <message>
         <source>The same breath at the surface</source>
-        <translation type="unfinished"></translation>
+        <translation>Derselbe Atem an der Oberfläche</translation>
     </message>
     <message>
         <source>A full breath held here</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein voller Atemzug, hier angehalten</translation>
     </message>
     <message>
         <source>%1 up: a lung can tear</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Aufstieg: Eine Lunge kann reißen</translation>
     </message>
     <message>
         <source>%1 up:
 a lung can tear</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Aufstieg:
+Lunge kann reißen</translation>
     </message>
     <message>
         <source>From %1, full lungs:</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1, volle Lunge:</translation>
     </message>
     <message>
         <source>at the surface %1</source>
-        <translation type="unfinished"></translation>
+        <translation>an der Oberfläche %1</translation>
     </message>
     <message>
         <source>surface before the limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberfläche vor der Grenze</translation>
     </message>
     <message>
         <source>can tear after %1</source>
-        <translation type="unfinished"></translation>
+        <translation>kann nach %1 reißen</translation>
     </message>
     <message>
         <source>In the literature: lungs tore from %1 to 80 mmHg across them (Schaefer and others, 1958; Malhotra and Wright, 1961; from memory; the lower end is the safe side). Divers were hurt coming up from 1 m (Benton and others, 1996) and from 1 to 2 m (Harvey and others, 2024).</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Literatur: Lungen rissen ab %1 bis 80 mmHg Druckunterschied (Schaefer und andere, 1958; Malhotra und Wright, 1961; aus dem Gedächtnis; das untere Ende ist die sichere Seite). Taucher wurden beim Aufstieg aus 1 m (Benton und andere, 1996) und aus 1 bis 2 m (Harvey und andere, 2024) verletzt.</translation>
     </message>
 </context>
 <context>
     <name>leadline::MainWindow</name>
     <message>
         <source>Open a session</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin öffnen</translation>
     </message>
     <message>
         <source>Sessions (*.json);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Termine (*.json);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Write the session to a file</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin in eine Datei schreiben</translation>
     </message>
     <message>
         <source>Sessions (*.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Termine (*.json)</translation>
     </message>
     <message>
         <source>Not saved. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gespeichert. %1</translation>
     </message>
     <message>
         <source>The five questions</source>
-        <translation type="unfinished"></translation>
+        <translation>Die fünf Fragen</translation>
     </message>
     <message>
         <source>&amp;1 Roster</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;1 Gästeliste</translation>
     </message>
     <message>
         <source>&amp;2 Site</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;2 Tauchplatz</translation>
     </message>
     <message>
         <source>&amp;3 Gas</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;3 Luft</translation>
     </message>
     <message>
         <source>&amp;4 Briefing Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;4 Briefingblatt</translation>
     </message>
     <message>
         <source>&amp;5 Debrief</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;5 Nachbesprechung</translation>
     </message>
     <message>
         <source>&amp;Keep in my records</source>
-        <translation type="unfinished"></translation>
+        <translation>In meinen Aufzeichnungen &amp;behalten</translation>
     </message>
     <message>
         <source>Kept. Every change is saved from now on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Behalten. Von jetzt an wird jede Änderung gespeichert.</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Close the message</source>
-        <translation type="unfinished"></translation>
+        <translation>Meldung schließen</translation>
     </message>
     <message>
         <source>Written to %1. The file holds names and who may dive: keep it safe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben nach %1. Die Datei enthält Namen und wer tauchen darf: Bewahren Sie sie sicher auf.</translation>
     </message>
     <message>
         <source>Opened from the file %1: changes are not kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der Datei %1 geöffnet: Änderungen werden nicht behalten.</translation>
     </message>
     <message>
         <source>The records could not be opened: changes are not kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aufzeichnungen ließen sich nicht öffnen: Änderungen werden nicht behalten.</translation>
     </message>
     <message>
         <source>Leadline[*]</source>
-        <translation type="unfinished"></translation>
+        <translation>Leadline[*]</translation>
     </message>
     <message>
         <source>%1[*] – Leadline</source>
-        <translation type="unfinished"></translation>
+        <translation>%1[*] – Leadline</translation>
     </message>
 </context>
 <context>
     <name>leadline::MarkerChart</name>
     <message>
         <source>Arrow keys read out what holds at a depth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Pfeiltasten lesen vor, was auf einer Tiefe gilt.</translation>
     </message>
 </context>
 <context>
     <name>leadline::MeaningHeader</name>
     <message>
         <source>Meaning of the column %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedeutung der Spalte %1</translation>
     </message>
 </context>
 <context>
     <name>leadline::NoticeStrip</name>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Undo this step</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Schritt rückgängig machen</translation>
     </message>
 </context>
 <context>
     <name>leadline::OverruleDialog</name>
     <message>
         <source>Go ahead despite this finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Trotz dieser Feststellung weitermachen</translation>
     </message>
     <message>
         <source>The reason is kept with the session. Local law and your centre&apos;s standard come first: they cannot be set aside here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Grund wird mit dem Termin aufbewahrt. Das örtliche Recht und die Vorgaben Ihres Zentrums gehen vor: Sie lassen sich hier nicht übergehen.</translation>
     </message>
     <message>
         <source>Why is it right to go ahead?</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum ist es richtig, weiterzumachen?</translation>
     </message>
     <message>
         <source>&amp;Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Grund</translation>
     </message>
     <message>
         <source>&amp;Decided by</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entschieden von</translation>
     </message>
     <message>
         <source>&amp;Go ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weitermachen</translation>
     </message>
     <message>
         <source>Set a finding aside</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststellung übergehen</translation>
     </message>
     <message>
         <source>Withdraw a decision</source>
-        <translation type="unfinished"></translation>
+        <translation>Entscheidung zurücknehmen</translation>
     </message>
 </context>
 <context>
     <name>leadline::PagePreview</name>
     <message>
         <source>Preview of the pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorschau der Seiten</translation>
     </message>
 </context>
 <context>
     <name>leadline::PeopleDialog</name>
     <message>
         <source>Guests on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgezeichnete Gäste</translation>
     </message>
     <message>
         <source>Write all that is kept of this guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles schreiben, was über diesen Gast aufbewahrt wird</translation>
     </message>
     <message>
         <source>Page to read (*.html);;Data (*.json)</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite zum Lesen (*.html);;Daten (*.json)</translation>
     </message>
     <message>
         <source>Find by name, phone or e-mail</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Name, Telefon oder E-Mail suchen</translation>
     </message>
     <message>
         <source>Find a guest by name, phone or e-mail</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast nach Name, Telefon oder E-Mail suchen</translation>
     </message>
     <message>
         <source>&amp;Show them</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeigen</translation>
     </message>
     <message>
         <source>In a &amp;month</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem &amp;Monat</translation>
     </message>
     <message>
         <source>Last session</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Termin</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Termine</translation>
     </message>
     <message>
         <source>Who is here t&amp;wice…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer ist z&amp;weimal hier…</translation>
     </message>
     <message>
         <source>Mer&amp;ge two…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei zusammen&amp;legen…</translation>
     </message>
     <message>
         <source>Select two guests who are one person</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie zwei Gäste, die eine Person sind</translation>
     </message>
     <message>
         <source>Take a merge &amp;back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammenlegung zurück&amp;nehmen</translation>
     </message>
     <message>
         <source>Write to a &amp;file…</source>
-        <translation type="unfinished"></translation>
+        <translation>In eine &amp;Datei schreiben…</translation>
     </message>
     <message>
         <source>&amp;Remove…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entfernen…</translation>
     </message>
     <message>
         <source>More than %L1 found</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr als %L1 gefunden</translation>
     </message>
     <message numerus="yes">
         <source>%Ln guests</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%Ln Gast</numerusform>
+            <numerusform>%Ln Gäste</numerusform>
         </translation>
     </message>
     <message>
         <source>Nobody found</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand gefunden</translation>
     </message>
     <message numerus="yes">
         <source>%Ln found</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%Ln gefunden</numerusform>
+            <numerusform>%Ln gefunden</numerusform>
         </translation>
     </message>
     <message>
         <source>health answers</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitsantworten</translation>
     </message>
     <message>
         <source>phone and e-mail</source>
-        <translation type="unfinished"></translation>
+        <translation>Telefon und E-Mail</translation>
     </message>
     <message>
         <source>everything that tells who it was</source>
-        <translation type="unfinished"></translation>
+        <translation>alles, was sagt, wer es war</translation>
     </message>
     <message>
         <source>Due for erasure: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu löschen: %1.</translation>
     </message>
     <message>
         <source>Select a guest to see what is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie einen Gast, um zu sehen, was bekannt ist.</translation>
     </message>
     <message>
         <source>Two selected: merge them if they are one person.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei gewählt: Legen Sie sie zusammen, wenn sie eine Person sind.</translation>
     </message>
     <message>
         <source>Several selected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehrere gewählt.</translation>
     </message>
     <message>
         <source>shoe %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Schuhgröße %1</translation>
     </message>
     <message>
         <source>air use %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftverbrauch %1</translation>
     </message>
     <message numerus="yes">
         <source>%n dives before</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>bisher %n Tauchgang</numerusform>
+            <numerusform>bisher %n Tauchgänge</numerusform>
         </translation>
     </message>
     <message>
         <source>Merged into this guest: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit diesem Gast zusammengelegt: %1</translation>
     </message>
     <message numerus="yes">
         <source>%Ln guests are due for erasure by the centre&apos;s periods. Nothing is erased by itself.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%Ln Gast ist nach den Fristen des Zentrums zu löschen. Nichts wird von selbst gelöscht.</numerusform>
+            <numerusform>%Ln Gäste sind nach den Fristen des Zentrums zu löschen. Nichts wird von selbst gelöscht.</numerusform>
         </translation>
     </message>
     <message>
         <source>%L1 due for erasure</source>
-        <translation type="unfinished"></translation>
+        <translation>%L1 zu löschen</translation>
     </message>
     <message>
         <source>Looking for guests on record twice…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweimal aufgezeichnete Gäste werden gesucht…</translation>
     </message>
     <message>
         <source>Taken back: %1 is a guest of their own again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgenommen: %1 ist wieder ein eigener Gast.</translation>
     </message>
     <message>
         <source>Written to %1. It holds personal data: hand it to nobody but the guest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben nach %1. Die Datei enthält persönliche Daten: Geben Sie sie nur dem Gast selbst.</translation>
     </message>
     <message>
         <source>Nobody is removed while the open session is not saved. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand wird entfernt, solange der offene Termin nicht gespeichert ist. %1</translation>
     </message>
     <message>
         <source>Removing the guest…</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast wird entfernt…</translation>
     </message>
     <message>
         <source>Removed. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernt. %1</translation>
     </message>
     <message>
         <source>Removed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernt.</translation>
     </message>
     <message>
         <source>Removed. Another program reads the records: close it, and Leadline after it, so that nothing is left on the disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernt. Ein anderes Programm liest die Aufzeichnungen: Schließen Sie es und danach Leadline, damit nichts auf dem Datenträger bleibt.</translation>
     </message>
 </context>
 <context>
     <name>leadline::PeopleModel</name>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Born</source>
-        <translation type="unfinished"></translation>
+        <translation>Geboren</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Telefon</translation>
     </message>
     <message>
         <source>Last session</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Termin</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Termine</translation>
     </message>
 </context>
 <context>
     <name>leadline::PersonPage</name>
     <message>
         <source>as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gemessen</translation>
     </message>
     <message>
         <source>from the choice above</source>
-        <translation type="unfinished"></translation>
+        <translation>aus der Auswahl oben</translation>
     </message>
     <message>
         <source>body mass</source>
-        <translation type="unfinished"></translation>
+        <translation>Körpermasse</translation>
     </message>
     <message>
         <source>a suit thin for this water</source>
-        <translation type="unfinished"></translation>
+        <translation>ein für dieses Wasser dünner Anzug</translation>
     </message>
     <message>
         <source>current</source>
-        <translation type="unfinished"></translation>
+        <translation>Strömung</translation>
     </message>
     <message>
         <source>Planned with %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant mit %1, %2</translation>
     </message>
     <message>
         <source>Planned with %1, %2 and: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant mit %1, %2 und: %3</translation>
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>&amp;Written consent seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Schriftliche Ein&amp;willigung gesehen</translation>
     </message>
     <message>
         <source>Certified diver</source>
-        <translation type="unfinished"></translation>
+        <translation>Brevetierter Taucher</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <source>&amp;Born</source>
-        <translation type="unfinished"></translation>
+        <translation>Ge&amp;boren</translation>
     </message>
     <message>
         <source>&amp;Language</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sprache</translation>
     </message>
     <message>
         <source>Gro&amp;up</source>
-        <translation type="unfinished"></translation>
+        <translation>Gr&amp;uppe</translation>
     </message>
     <message>
         <source>Guardian</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorgeberechtigte</translation>
     </message>
     <message>
         <source>Comes along, uses a place in the group and needs no teaching.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kommt mit, belegt einen Platz in der Gruppe und braucht keinen Unterricht.</translation>
     </message>
     <message>
         <source>Companion</source>
-        <translation type="unfinished"></translation>
+        <translation>Begleitung</translation>
     </message>
     <message>
         <source>In the guest&apos;s life, before this one. Empty: not asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Leben des Gastes, vor diesem. Leer: nicht gefragt.</translation>
     </message>
     <message>
         <source>Dives made before</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisherige Tauchgänge</translation>
     </message>
     <message>
         <source>Guardian&apos;s written consent seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Schriftliche Einwilligung der Sorgeberechtigten gesehen</translation>
     </message>
     <message>
         <source>Companion, a certified diver</source>
-        <translation type="unfinished"></translation>
+        <translation>Begleitung, ein brevetierter Taucher</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprache</translation>
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <source>Consent</source>
-        <translation type="unfinished"></translation>
+        <translation>Einwilligung</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Telefon</translation>
     </message>
     <message>
         <source>E-mail</source>
-        <translation type="unfinished"></translation>
+        <translation>E-Mail</translation>
     </message>
     <message>
         <source>Name: a guest needs one. The last one is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Name: Ein Gast braucht einen. Der letzte bleibt.</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Birth date</source>
-        <translation type="unfinished"></translation>
+        <translation>Geburtsdatum</translation>
     </message>
     <message>
         <source>%1: &quot;%2&quot; is not a date. Write it as 17/5/1990, with four digits for the year.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: „%2“ ist kein Datum. Schreiben Sie es als 17.5.1990, das Jahr mit vier Ziffern.</translation>
     </message>
     <message>
         <source>Breathing</source>
-        <translation type="unfinished"></translation>
+        <translation>Atmung</translation>
     </message>
     <message>
         <source>Brea&amp;thes</source>
-        <translation type="unfinished"></translation>
+        <translation>Atme&amp;t</translation>
     </message>
     <message>
         <source>Air used a minute at the surface, from an own past dive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Minute an der Oberfläche verbrauchte Luft, von einem eigenen früheren Tauchgang.</translation>
     </message>
     <message>
         <source>&amp;Measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Ge&amp;messen</translation>
     </message>
     <message>
         <source>Measured breathing</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessene Atmung</translation>
     </message>
     <message>
         <source>For staff. Never printed. Not for health.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für das Team. Wird nie gedruckt. Nicht für Gesundheitliches.</translation>
     </message>
     <message>
         <source>N&amp;ote</source>
-        <translation type="unfinished"></translation>
+        <translation>N&amp;otiz</translation>
     </message>
     <message>
         <source>Note: holds 2000 characters; the rest was cut off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz: fasst 2000 Zeichen; der Rest wurde abgeschnitten.</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Take over %1 from the records</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 aus den Aufzeichnungen übernehmen</translation>
     </message>
     <message>
         <source>Record</source>
-        <translation type="unfinished"></translation>
+        <translation>Vermerk</translation>
     </message>
     <message>
         <source>Not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht</translation>
     </message>
     <message>
         <source>%1 years old on the day</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Jahre alt an diesem Tag</translation>
     </message>
     <message>
         <source>Age not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Alter nicht bekannt</translation>
     </message>
 </context>
 <context>
     <name>leadline::PlaceFindings</name>
     <message>
         <source>%1 – %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 – %2</translation>
     </message>
     <message>
         <source>No rules are ticked to compare this place with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es sind keine Regeln angehakt, mit denen sich dieser Platz vergleichen ließe.</translation>
     </message>
     <message>
         <source>Nothing about the place breaks a rule that is ticked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts an diesem Platz verletzt eine angehakte Regel.</translation>
     </message>
 </context>
 <context>
     <name>leadline::PlaceForm</name>
     <message>
         <source>Sea</source>
-        <translation type="unfinished"></translation>
+        <translation>Meer</translation>
     </message>
     <message>
         <source>Fresh water</source>
-        <translation type="unfinished"></translation>
+        <translation>Süßwasser</translation>
     </message>
     <message>
         <source>Brackish</source>
-        <translation type="unfinished"></translation>
+        <translation>Brackwasser</translation>
     </message>
     <message>
         <source>Change the site&apos;s name</source>
-        <translation type="unfinished"></translation>
+        <translation>Namen des Tauchplatzes ändern</translation>
     </message>
     <message>
         <source>Name of the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Tauchplatzes</translation>
     </message>
     <message>
         <source>Known sites</source>
-        <translation type="unfinished"></translation>
+        <translation>Bekannte Plätze</translation>
     </message>
     <message>
         <source>Known sites from your records; choosing one fills in this form. Down opens the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bekannte Plätze aus Ihren Aufzeichnungen; eine Wahl füllt dieses Formular aus. Pfeil nach unten öffnet die Liste.</translation>
     </message>
     <message>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <source>Change the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstieg ändern</translation>
     </message>
     <message>
         <source>Entr&amp;y</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einstieg</translation>
     </message>
     <message>
         <source>Not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bekannt</translation>
     </message>
     <message>
         <source>The deepest a guest could sink there</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie tief ein Gast dort höchstens sinken könnte</translation>
     </message>
     <message>
         <source>Change the bottom depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Grundtiefe ändern</translation>
     </message>
     <message>
         <source>&amp;Bottom depth</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Grundtiefe</translation>
     </message>
     <message>
         <source>Other</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderes</translation>
     </message>
     <message>
         <source>Salinity</source>
-        <translation type="unfinished"></translation>
+        <translation>Salzgehalt</translation>
     </message>
     <message>
         <source>Practical salinity, a number without unit: 0 fresh water, 35 open sea</source>
-        <translation type="unfinished"></translation>
+        <translation>Praktischer Salzgehalt, eine Zahl ohne Einheit: 0 Süßwasser, 35 offenes Meer</translation>
     </message>
     <message>
         <source>Change the salinity</source>
-        <translation type="unfinished"></translation>
+        <translation>Salzgehalt ändern</translation>
     </message>
     <message>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <source>Kind of water</source>
-        <translation type="unfinished"></translation>
+        <translation>Art des Wassers</translation>
     </message>
     <message>
         <source>Of the water&apos;s surface above the sea</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Wasseroberfläche über dem Meer</translation>
     </message>
     <message>
         <source>Change the altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe ändern</translation>
     </message>
     <message>
         <source>&amp;Altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Höhe</translation>
     </message>
     <message>
         <source>North positive, south negative; gravity follows from it</source>
-        <translation type="unfinished"></translation>
+        <translation>Nord positiv, Süd negativ; daraus folgt die Schwerkraft</translation>
     </message>
     <message>
         <source>Change the latitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Geografische Breite ändern</translation>
     </message>
     <message>
         <source>La&amp;titude</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;reite</translation>
     </message>
     <message>
         <source>Change the meeting place</source>
-        <translation type="unfinished"></translation>
+        <translation>Treffpunkt ändern</translation>
     </message>
     <message>
         <source>Where guests come together</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo sich die Gäste treffen</translation>
     </message>
     <message>
         <source>&amp;Meeting place</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Treffpunkt</translation>
     </message>
     <message>
         <source>Change the emergency number</source>
-        <translation type="unfinished"></translation>
+        <translation>Notrufnummer ändern</translation>
     </message>
     <message>
         <source>Printed on every card</source>
-        <translation type="unfinished"></translation>
+        <translation>Steht auf jeder Karte</translation>
     </message>
     <message>
         <source>Emergency n&amp;umber</source>
-        <translation type="unfinished"></translation>
+        <translation>Notr&amp;ufnummer</translation>
     </message>
     <message>
         <source>Oxygen, phone or radio, nearest chamber, the way out, how to recall</source>
-        <translation type="unfinished"></translation>
+        <translation>Sauerstoff, Telefon oder Funk, nächste Druckkammer, Rettungsweg, Rückruf der Taucher</translation>
     </message>
     <message>
         <source>Emergency &amp;plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Not&amp;fallplan</translation>
     </message>
     <message>
         <source>Change the emergency plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Notfallplan ändern</translation>
     </message>
     <message>
         <source>Take the site %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Platz %1 übernehmen</translation>
     </message>
 </context>
 <context>
     <name>leadline::PlaceNumbers</name>
     <message>
         <source>Why?</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum?</translation>
     </message>
     <message>
         <source>Why? %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum? %1</translation>
     </message>
 </context>
 <context>
     <name>leadline::PressureChart</name>
     <message>
         <source>Pressure over time</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck über der Zeit</translation>
     </message>
     <message>
         <source>%1, first</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, zuerst</translation>
     </message>
     <message>
         <source>3000 psi</source>
-        <translation type="unfinished"></translation>
+        <translation>3000 psi</translation>
     </message>
     <message>
         <source>240 min</source>
-        <translation type="unfinished"></translation>
+        <translation>240 min</translation>
     </message>
     <message>
         <source>%.0f min</source>
         <comment>format of a number of minutes</comment>
-        <translation type="unfinished"></translation>
+        <translation>%.0f min</translation>
     </message>
     <message>
         <source>%.0f psi</source>
         <comment>format of a pressure</comment>
-        <translation type="unfinished"></translation>
+        <translation>%.0f psi</translation>
     </message>
     <message>
         <source>%.0f bar</source>
         <comment>format of a pressure</comment>
-        <translation type="unfinished"></translation>
+        <translation>%.0f bar</translation>
     </message>
     <message numerus="yes">
         <source>and %n more in the table</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>und noch %n in der Tabelle</numerusform>
+            <numerusform>und noch %n in der Tabelle</numerusform>
         </translation>
     </message>
     <message>
         <source>%1: %2 after %3, at %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 nach %3, bei %4</translation>
     </message>
     <message>
         <source>At %1 after, staying down (10 to 90 of 100 dives)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei %1 nach, wenn sie unten bleiben (10 bis 90 von 100 Tauchgängen)</translation>
     </message>
     <message>
         <source>%1: at %2 after %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: bei %2 nach %3</translation>
     </message>
     <message>
         <source>Reserve %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Reserve %1</translation>
     </message>
     <message>
         <source>Planned end %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende geplant %1</translation>
     </message>
 </context>
 <context>
     <name>leadline::ProfileDelegate</name>
     <message>
         <source>What is done on the way to the corner</source>
-        <translation type="unfinished"></translation>
+        <translation>Was auf dem Weg zum Eckpunkt getan wird</translation>
     </message>
     <message>
         <source>Time of the corner</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit des Eckpunkts</translation>
     </message>
     <message>
         <source>Depth of the corner</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe des Eckpunkts</translation>
     </message>
 </context>
 <context>
     <name>leadline::ProfileModel</name>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfang</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>Depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe</translation>
     </message>
     <message>
         <source>What on the way</source>
-        <translation type="unfinished"></translation>
+        <translation>Was unterwegs</translation>
     </message>
     <message>
         <source>Minutes after the start</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten nach dem Anfang</translation>
     </message>
     <message>
         <source>Depth of the group at that time</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe der Gruppe zu dieser Zeit</translation>
     </message>
     <message>
         <source>What the group does on the way to this corner</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Gruppe auf dem Weg zu diesem Eckpunkt tut</translation>
     </message>
     <message>
         <source>Change the time of a corner</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit eines Eckpunkts ändern</translation>
     </message>
     <message>
         <source>Change the depth of a corner</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe eines Eckpunkts ändern</translation>
     </message>
     <message>
         <source>Change what is done on a leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern, was in einem Abschnitt getan wird</translation>
     </message>
 </context>
 <context>
     <name>leadline::ProfilePanel</name>
     <message>
         <source>&amp;Deepest</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tiefster Punkt</translation>
     </message>
     <message>
         <source>Depth of the tour</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe der Tour</translation>
     </message>
     <message>
         <source>Skills at</source>
-        <translation type="unfinished"></translation>
+        <translation>Übungen auf</translation>
     </message>
     <message>
         <source>Depth at which the first exercises are done</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefe, auf der die ersten Übungen gemacht werden</translation>
     </message>
     <message>
         <source>Skills for</source>
-        <translation type="unfinished"></translation>
+        <translation>Übungen für</translation>
     </message>
     <message>
         <source>Minutes of exercises</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten mit Übungen</translation>
     </message>
     <message>
         <source>Tour &amp;for</source>
-        <translation type="unfinished"></translation>
+        <translation>Tour &amp;für</translation>
     </message>
     <message>
         <source>Minutes of the tour</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten der Tour</translation>
     </message>
     <message>
         <source>Dra&amp;w the plain dive</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einfachen Tauchgang zeichnen</translation>
     </message>
     <message>
         <source>Replaces the corners by: surface, down, skills, down, tour, up</source>
-        <translation type="unfinished"></translation>
+        <translation>Ersetzt die Eckpunkte durch: Oberfläche, Abstieg, Übungen, Abstieg, Tour, Aufstieg</translation>
     </message>
     <message>
         <source>Changed by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Hand geändert.</translation>
     </message>
     <message>
         <source>Corners of the profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckpunkte des Profils</translation>
     </message>
     <message>
         <source>Add c&amp;orner</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckpunkt &amp;hinzufügen</translation>
     </message>
     <message>
         <source>Remove corner</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckpunkt entfernen</translation>
     </message>
     <message>
         <source>&amp;Later corners move along</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;pätere Eckpunkte mitverschieben</translation>
     </message>
     <message>
         <source>When a corner moves in time, the legs after it keep their length and their speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird ein Eckpunkt in der Zeit verschoben, behalten die Abschnitte danach ihre Länge und ihre Geschwindigkeit</translation>
     </message>
     <message>
         <source>Draw the plain dive</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfachen Tauchgang zeichnen</translation>
     </message>
 </context>
 <context>
     <name>leadline::ProfileView</name>
     <message>
         <source>Dive profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchprofil</translation>
     </message>
     <message>
         <source>Drag this corner, with Shift in small steps. With the keyboard: Tab to the next corner, arrows, Insert, Delete.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen Sie diesen Eckpunkt, mit Umschalt in kleinen Schritten. Mit der Tastatur: Tab zum nächsten Eckpunkt, Pfeile, Einfg, Entf.</translation>
     </message>
     <message>
         <source>%1 min   %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min   %2</translation>
     </message>
     <message>
         <source>   %1 absolute</source>
-        <translation type="unfinished"></translation>
+        <translation>   %1 absolut</translation>
     </message>
     <message>
         <source>%1, deepest %2. Tab goes from corner to corner; arrows move it, Insert adds one, Delete removes it. The table beside it holds the same numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, tiefster Punkt %2. Tab geht von Eckpunkt zu Eckpunkt; Pfeile verschieben ihn, Einfg fügt einen hinzu, Entf entfernt ihn. Die Tabelle daneben enthält dieselben Zahlen.</translation>
     </message>
     <message>
         <source>Corner %1 of %2, end of %3: %4</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckpunkt %1 von %2, Ende von %3: %4</translation>
     </message>
     <message>
         <source>Move a leg of the profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschnitt des Profils verschieben</translation>
     </message>
     <message>
         <source>Move a corner of the profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckpunkt des Profils verschieben</translation>
     </message>
     <message>
         <source>Add a corner to the profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckpunkt zum Profil hinzufügen</translation>
     </message>
     <message>
         <source>Remove a corner of the profile</source>
-        <translation type="unfinished"></translation>
+        <translation>Eckpunkt aus dem Profil entfernen</translation>
     </message>
 </context>
 <context>
     <name>leadline::QuestionForm</name>
     <message>
         <source>%1: no to all that are open</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Nein zu allen offenen</translation>
     </message>
     <message>
         <source>Health, before the day</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheit, vor dem Tag</translation>
     </message>
     <message>
         <source>Health</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheit</translation>
     </message>
     <message>
         <source>%1, more closely</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, genauer</translation>
     </message>
     <message>
         <source>Today, before kitting up</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute, vor dem Anlegen der Ausrüstung</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>All others no to&amp;day</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute alle anderen &amp;Nein</translation>
     </message>
     <message>
         <source>All no to&amp;day</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute alle &amp;Nein</translation>
     </message>
     <message>
         <source>All &amp;others no</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle &amp;anderen Nein</translation>
     </message>
     <message>
         <source>All n&amp;o</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alle Nein</translation>
     </message>
     <message>
         <source>All others no</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle anderen Nein</translation>
     </message>
     <message>
         <source>All no</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Nein</translation>
     </message>
 </context>
 <context>
     <name>leadline::RecoveryKeyDialog</name>
     <message>
         <source>New recovery key</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Wiederherstellungsschlüssel</translation>
     </message>
     <message>
         <source>&amp;Replace the old key</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alten Schlüssel ersetzen</translation>
     </message>
 </context>
 <context>
     <name>leadline::RecoveryPage</name>
     <message>
         <source>Save the recovery key</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederherstellungsschlüssel speichern</translation>
     </message>
     <message>
         <source>recovery-key.pdf</source>
-        <translation type="unfinished"></translation>
+        <translation>wiederherstellungsschluessel.pdf</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken…</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als PDF &amp;speichern…</translation>
     </message>
     <message>
         <source>This is the recovery key. It opens the vault when the passphrase is forgotten or this computer is lost. Put it on paper and lock it away; it is not shown again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist der Wiederherstellungsschlüssel. Er öffnet den Tresor, wenn die Passphrase vergessen oder dieser Computer verloren ist. Bringen Sie ihn auf Papier und verschließen Sie es; er wird nicht wieder gezeigt.</translation>
     </message>
     <message>
         <source>Without passphrase and without this key nobody can open the vault any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Passphrase und ohne diesen Schlüssel kann niemand mehr den Tresor öffnen.</translation>
     </message>
     <message>
         <source>Group %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe %1: %2</translation>
     </message>
     <message>
         <source>&amp;Type group %1 from your paper:</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tippen Sie Gruppe %1 von Ihrem Papier ab:</translation>
     </message>
     <message>
         <source>Recovery key</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederherstellungsschlüssel</translation>
     </message>
     <message>
         <source>Saved to %1. Print it, lock the paper away and delete the file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert nach %1. Drucken Sie die Datei, verschließen Sie das Papier und löschen Sie die Datei.</translation>
     </message>
     <message>
         <source>No printer is installed on this computer. Write the key down, or save it as a PDF on a stick.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf diesem Computer ist kein Drucker eingerichtet. Schreiben Sie den Schlüssel ab, oder speichern Sie ihn als PDF auf einem Stick.</translation>
     </message>
     <message>
         <source>Sent to the printer. Check the paper before you go on.</source>
-        <translation type="unfinished"></translation>
+        <translation>An den Drucker geschickt. Prüfen Sie das Papier, bevor Sie weitermachen.</translation>
     </message>
     <message>
         <source>The printer did not take it. Check that it is switched on, or write the key down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Drucker nahm es nicht an. Prüfen Sie, ob er eingeschaltet ist, oder schreiben Sie den Schlüssel ab.</translation>
     </message>
 </context>
 <context>
     <name>leadline::RedListDialog</name>
     <message>
         <source>Red list</source>
-        <translation type="unfinished"></translation>
+        <translation>Rote Liste</translation>
     </message>
     <message>
         <source>Save the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste speichern</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>Who must still see a physician, bring consent, answer or renew, over all sessions on record from today on. Only outcomes are looked at; nothing is unlocked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer noch zum Arzt muss, eine Einwilligung bringen, antworten oder erneuern muss, über alle aufgezeichneten Termine ab heute. Nur Ergebnisse werden angesehen; nichts wird entsiegelt.</translation>
     </message>
     <message>
         <source>Nobody is waiting for anything.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand wartet auf etwas.</translation>
     </message>
     <message>
         <source>&amp;Open the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin ö&amp;ffnen</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als PDF &amp;speichern…</translation>
     </message>
     <message>
         <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;chließen</translation>
     </message>
     <message>
         <source>Saved to %1. It holds names and phone numbers: keep it safe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert nach %1. Die Liste enthält Namen und Telefonnummern: Bewahren Sie sie sicher auf.</translation>
     </message>
 </context>
 <context>
     <name>leadline::RedListModel</name>
     <message>
         <source>None on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts aufgezeichnet</translation>
     </message>
     <message>
         <source>, </source>
-        <translation type="unfinished"></translation>
+        <translation>, </translation>
     </message>
     <message>
         <source>Still waited for</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf noch gewartet wird</translation>
     </message>
     <message>
         <source>Meets</source>
-        <translation type="unfinished"></translation>
+        <translation>Treffen</translation>
     </message>
     <message>
         <source>Guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast</translation>
     </message>
     <message>
         <source>Phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Telefon</translation>
     </message>
     <message>
         <source>Still needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nötig</translation>
     </message>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin</translation>
     </message>
 </context>
 <context>
     <name>leadline::RemovalDialog</name>
     <message>
         <source>&amp;Everything that tells who it was</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alles, was sagt, wer es war</translation>
     </message>
     <message>
         <source>Only &amp;phone and e-mail</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur &amp;Telefon und E-Mail</translation>
     </message>
     <message>
         <source>Only &amp;health answers</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur &amp;Gesundheitsantworten</translation>
     </message>
     <message>
         <source>I know that this &amp;cannot be undone</source>
-        <translation type="unfinished"></translation>
+        <translation>Ich weiß, dass dies &amp;nicht rückgängig zu machen ist</translation>
     </message>
     <message>
         <source>Remove a guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast entfernen</translation>
     </message>
     <message>
         <source>Goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Geht</translation>
     </message>
     <message>
         <source>Stays</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibt</translation>
     </message>
     <message>
         <source>Also delete older &amp;copies of the records (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch ältere &amp;Kopien der Aufzeichnungen löschen (%1)</translation>
     </message>
     <message>
         <source>They were made before an update and still hold this guest and all others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie entstanden vor einer Aktualisierung und enthalten diesen Gast und alle anderen noch.</translation>
     </message>
     <message>
         <source>&amp;Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entfernen</translation>
     </message>
     <message>
         <source>Care: the last session is less than %1 months ago, and records of it may have to be kept that long (%2; %3). Local law comes first: ask before you remove.</source>
-        <translation type="unfinished"></translation>
+        <translation>Achtung: Der letzte Termin ist weniger als %1 Monate her, und Aufzeichnungen davon müssen vielleicht so lange aufbewahrt werden (%2; %3). Das örtliche Recht geht vor: Fragen Sie nach, bevor Sie entfernen.</translation>
     </message>
     <message numerus="yes">
         <source>%n copies in Records &gt; Copies of the records may still hold this guest. Delete them there, or they bring the guest back when one is restored.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Kopie unter Aufzeichnungen &gt; Kopien der Aufzeichnungen enthält diesen Gast vielleicht noch. Löschen Sie sie dort, sonst bringt sie den Gast beim Zurückspielen wieder.</numerusform>
+            <numerusform>%n Kopien unter Aufzeichnungen &gt; Kopien der Aufzeichnungen enthalten diesen Gast vielleicht noch. Löschen Sie sie dort, sonst bringen sie den Gast beim Zurückspielen wieder.</numerusform>
         </translation>
     </message>
     <message>
         <source>Files you wrote or printed, and copies kept elsewhere, are not touched: remove them yourself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dateien, die Sie geschrieben oder gedruckt haben, und anderswo aufbewahrte Kopien bleiben unberührt: Entfernen Sie sie selbst.</translation>
     </message>
     <message>
         <source>Health answers and sealed records: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitsantworten und versiegelte Datensätze: %1</translation>
     </message>
     <message>
         <source>Phone numbers and e-mail addresses: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Telefonnummern und E-Mail-Adressen: %1</translation>
     </message>
     <message>
         <source>Sessions: %1, logged dives: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Termine: %1, protokollierte Tauchgänge: %2</translation>
     </message>
     <message>
         <source>%1, with the guest&apos;s name and all else</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, mit dem Namen des Gastes und allem anderen</translation>
     </message>
     <message>
         <source>Name, birth date, language, sizes</source>
-        <translation type="unfinished"></translation>
+        <translation>Name, Geburtsdatum, Sprache, Größen</translation>
     </message>
     <message>
         <source>Notes of staff: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen des Teams: %1</translation>
     </message>
     <message>
         <source>The name in other texts of these sessions: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name in anderen Texten dieser Termine: %1</translation>
     </message>
     <message>
         <source>Merged into this guest: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit diesem Gast zusammengelegt: %1</translation>
     </message>
     <message>
         <source>%1. In them stands &quot;Guest removed&quot;, with lead, cylinder and what was logged.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. Darin steht „Guest removed“ statt des Namens, mit Blei, Flasche und dem Protokollierten.</translation>
     </message>
 </context>
 <context>
     <name>leadline::RestoreDialog</name>
     <message>
         <source>Put back a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie zurückspielen</translation>
     </message>
     <message>
         <source>Put back the copy %1?</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopie %1 zurückspielen?</translation>
     </message>
     <message>
         <source>What would change</source>
-        <translation type="unfinished"></translation>
+        <translation>Was sich ändern würde</translation>
     </message>
     <message>
         <source>&amp;Sessions that change</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Termine, die sich ändern</translation>
     </message>
     <message>
         <source>&amp;All tables</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alle Tabellen</translation>
     </message>
     <message>
         <source>The records as they are now are kept as a copy of their own, so that this can be taken back. Close Leadline on other screens first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Aufzeichnungen, wie sie jetzt sind, werden als eigene Kopie aufgehoben, damit sich dies zurücknehmen lässt. Schließen Sie zuerst Leadline auf anderen Bildschirmen.</translation>
     </message>
     <message>
         <source>&amp;Put this copy back</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Kopie &amp;zurückspielen</translation>
     </message>
     <message>
         <source>The records of now cannot be compared: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Die jetzigen Aufzeichnungen lassen sich nicht vergleichen: %1</translation>
     </message>
     <message>
         <source>The copy holds %1 sessions, %2 guests in the register and %3 logs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kopie enthält Termine: %1, Gäste im Verzeichnis: %2, Protokolle: %3.</translation>
     </message>
     <message>
         <source>%1: no change.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: keine Änderung.</translation>
     </message>
     <message>
         <source>%1: %2 would be lost, %3 would come back, %4 would change back.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 gingen verloren, %3 kämen zurück, %4 würden zurückgeändert.</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Termine</translation>
     </message>
     <message>
         <source>Guests in the register</source>
-        <translation type="unfinished"></translation>
+        <translation>Gäste im Verzeichnis</translation>
     </message>
     <message>
         <source>Logs</source>
-        <translation type="unfinished"></translation>
+        <translation>Protokolle</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin</translation>
     </message>
     <message>
         <source>What would happen</source>
-        <translation type="unfinished"></translation>
+        <translation>Was geschähe</translation>
     </message>
     <message>
         <source>Sessions that would change</source>
-        <translation type="unfinished"></translation>
+        <translation>Termine, die sich ändern würden</translation>
     </message>
     <message>
         <source>lost</source>
-        <translation type="unfinished"></translation>
+        <translation>geht verloren</translation>
     </message>
     <message>
         <source>comes back</source>
-        <translation type="unfinished"></translation>
+        <translation>kommt zurück</translation>
     </message>
     <message>
         <source>changes back</source>
-        <translation type="unfinished"></translation>
+        <translation>wird zurückgeändert</translation>
     </message>
     <message>
         <source>(no name)</source>
-        <translation type="unfinished"></translation>
+        <translation>(ohne Namen)</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle</translation>
     </message>
     <message>
         <source>Rows now</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen jetzt</translation>
     </message>
     <message>
         <source>In the copy</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Kopie</translation>
     </message>
     <message>
         <source>Lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Verloren</translation>
     </message>
     <message>
         <source>Come back</source>
-        <translation type="unfinished"></translation>
+        <translation>Kommen zurück</translation>
     </message>
     <message>
         <source>Change back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgeändert</translation>
     </message>
     <message>
         <source>Rows of every table</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen jeder Tabelle</translation>
     </message>
 </context>
 <context>
     <name>leadline::RosterTab</name>
     <message>
         <source>Add guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast hinzufügen</translation>
     </message>
     <message>
         <source>Remove guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast entfernen</translation>
     </message>
     <message>
         <source>Find guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast suchen</translation>
     </message>
     <message>
         <source>&amp;Import a booking list…</source>
-        <translation type="unfinished"></translation>
+        <translation>Buchungsliste &amp;einlesen…</translation>
     </message>
     <message>
         <source>&amp;Export the guests…</source>
-        <translation type="unfinished"></translation>
+        <translation>Gäste e&amp;xportieren…</translation>
     </message>
     <message>
         <source>Import a booking list</source>
-        <translation type="unfinished"></translation>
+        <translation>Buchungsliste einlesen</translation>
     </message>
     <message>
         <source>Lists (*.csv *.tsv *.txt);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen (*.csv *.tsv *.txt);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Export the guests</source>
-        <translation type="unfinished"></translation>
+        <translation>Gäste exportieren</translation>
     </message>
     <message>
         <source>Lists (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen (*.csv)</translation>
     </message>
     <message>
         <source>Find a guest or a group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast oder Gruppe suchen</translation>
     </message>
     <message>
         <source>Find a guest or a group (Ctrl+F)</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast oder Gruppe suchen (Strg+F)</translation>
     </message>
     <message>
         <source>Show all guests again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder alle Gäste zeigen</translation>
     </message>
     <message>
         <source>&amp;Add guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast &amp;hinzufügen</translation>
     </message>
     <message>
         <source>Insert or Ctrl+Shift+N</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfg oder Strg+Umschalt+N</translation>
     </message>
     <message>
         <source>Delete, in the table. Can be undone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entf, in der Tabelle. Lässt sich rückgängig machen.</translation>
     </message>
     <message>
         <source>Kit in stock…</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestand…</translation>
     </message>
     <message>
         <source>Cylinders, suits and lead that there are to hand out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flaschen, Anzüge und Blei, die auszugeben sind.</translation>
     </message>
     <message>
         <source>Lists</source>
-        <translation type="unfinished"></translation>
+        <translation>Listen</translation>
     </message>
     <message>
         <source>Take guests from a booking list, or write them to one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gäste aus einer Buchungsliste nehmen oder in eine schreiben.</translation>
     </message>
     <message>
         <source>No guests yet. Add the first one (Ins) or open a session.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Gäste. Fügen Sie den ersten hinzu (Einfg), oder öffnen Sie einen Termin.</translation>
     </message>
     <message>
         <source>Nobody is called &quot;%1&quot;. Esc shows all guests again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand heißt „%1“. Esc zeigt wieder alle Gäste.</translation>
     </message>
     <message>
         <source>Choose a guest to see who it is, what the health questions came to and what was handed out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen Sie einen Gast, um zu sehen, wer es ist, was die Gesundheitsfragen ergaben und was ausgegeben wurde.</translation>
     </message>
     <message numerus="yes">
         <source>Remove %n guests</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gast entfernen</numerusform>
+            <numerusform>%n Gäste entfernen</numerusform>
         </translation>
     </message>
     <message>
         <source>A session holds %1 guests at most. Open another for the rest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Termin fasst höchstens %1 Gäste. Öffnen Sie für die übrigen einen weiteren.</translation>
     </message>
     <message>
         <source>Guest %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast %1</translation>
     </message>
     <message numerus="yes">
         <source>%n guests</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gast</numerusform>
+            <numerusform>%n Gäste</numerusform>
         </translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entfernen</translation>
     </message>
     <message>
         <source>Removed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernt: %1</translation>
     </message>
     <message numerus="yes">
         <source>Added %n guests from the list</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Gast aus der Liste hinzugefügt</numerusform>
+            <numerusform>%n Gäste aus der Liste hinzugefügt</numerusform>
         </translation>
     </message>
     <message>
         <source>Written to %1: names, birth dates, sizes, contacts and notes. Health answers and consent are not in it, unless a note speaks of them: read the notes before you pass it on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben nach %1: Namen, Geburtsdaten, Größen, Kontakte und Notizen. Gesundheitsantworten und Einwilligungen stehen nicht darin, wenn nicht eine Notiz davon spricht: Lesen Sie die Notizen, bevor Sie die Datei weitergeben.</translation>
     </message>
 </context>
 <context>
     <name>leadline::RuleSetList</name>
     <message>
         <source>Rule sets that apply</source>
-        <translation type="unfinished"></translation>
+        <translation>Geltende Regelwerke</translation>
     </message>
     <message>
         <source>Where several apply, the strictest value counts. Local law and your centre&apos;s standard come first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo mehrere gelten, zählt der strengste Wert. Das örtliche Recht und die Vorgaben Ihres Zentrums gehen vor.</translation>
     </message>
     <message>
         <source>Care: no rule set is ticked. Depth, age and the number of guests are not checked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Achtung: Kein Regelwerk ist angehakt. Tiefe, Alter und Zahl der Gäste werden nicht geprüft.</translation>
     </message>
     <message>
         <source>Apply a rule set</source>
-        <translation type="unfinished"></translation>
+        <translation>Regelwerk anwenden</translation>
     </message>
     <message>
         <source>Leave a rule set out</source>
-        <translation type="unfinished"></translation>
+        <translation>Regelwerk weglassen</translation>
     </message>
 </context>
 <context>
     <name>leadline::ScreeningPage</name>
     <message>
         <source>The vault is locked: what was open here has been put away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tresor ist verschlossen: Was hier offen war, ist weggelegt.</translation>
     </message>
     <message>
         <source>Sealed on %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versiegelt am %1.</translation>
     </message>
     <message>
         <source>Sealed on %1 under the name %2: make sure that it is the same person.</source>
-        <translation type="unfinished"></translation>
+        <translation>Versiegelt am %1 unter dem Namen %2: Vergewissern Sie sich, dass es dieselbe Person ist.</translation>
     </message>
     <message>
         <source>The sealed answers of %1 are in a form this program does not know. Go through the questions again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die versiegelten Antworten vom %1 haben eine Form, die dieses Programm nicht kennt. Gehen Sie die Fragen noch einmal durch.</translation>
     </message>
     <message>
         <source>The sealed answers are those of another edition (%1); the questions are asked anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die versiegelten Antworten sind die einer anderen Ausgabe (%1); die Fragen werden neu gestellt.</translation>
     </message>
     <message>
         <source>Nothing is signed yet. Sign on the strip, or choose another way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts unterschrieben. Unterschreiben Sie auf dem Streifen, oder wählen Sie eine andere Art.</translation>
     </message>
     <message>
         <source>Not recorded: the answers could not be sealed. %1 Try again after locking and opening the vault, or record the outcome alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht vermerkt: Die Antworten ließen sich nicht versiegeln. %1 Versuchen Sie es noch einmal, nachdem Sie den Tresor verschlossen und geöffnet haben, oder vermerken Sie nur das Ergebnis.</translation>
     </message>
     <message>
         <source>Record the health check</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitscheck vermerken</translation>
     </message>
     <message>
         <source>Health check</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitscheck</translation>
     </message>
     <message>
         <source>Recorded.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vermerkt.</translation>
     </message>
     <message>
         <source>Take over the last health check</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzten Gesundheitscheck übernehmen</translation>
     </message>
     <message>
         <source>Physician&apos;s release</source>
-        <translation type="unfinished"></translation>
+        <translation>Ärztliche Freigabe</translation>
     </message>
     <message>
         <source>Physician&apos;s &amp;written release seen</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schriftliche ärztliche Freigabe gesehen</translation>
     </message>
     <message>
         <source>Date of the physician&apos;s release</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum der ärztlichen Freigabe</translation>
     </message>
     <message>
         <source>dated</source>
-        <translation type="unfinished"></translation>
+        <translation>vom</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a date. Write it as 17/5/2026, with four digits for the year.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Datum. Schreiben Sie es als 17.5.2026, das Jahr mit vier Ziffern.</translation>
     </message>
     <message>
         <source>Nothing changed: take it over</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts hat sich geändert: übernehmen</translation>
     </message>
     <message>
         <source>Check anew</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu prüfen</translation>
     </message>
     <message>
         <source>Open the &amp;questions</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fragen öffnen</translation>
     </message>
     <message>
         <source>By the centre&apos;s own &amp;form</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem eigenen F&amp;ormular des Zentrums</translation>
     </message>
     <message>
         <source>The guest filled in a form of the centre: only its outcome is recorded here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Gast hat ein Formular des Zentrums ausgefüllt: Hier wird nur dessen Ergebnis vermerkt.</translation>
     </message>
     <message>
         <source>Ctrl+Return</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Return</translation>
     </message>
     <message>
         <source>Close without recording</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen, ohne zu vermerken</translation>
     </message>
     <message>
         <source>Short questions for talking it over. They diagnose nobody: the centre&apos;s own form and the physician prevail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurze Fragen zum Durchsprechen. Sie stellen keine Diagnose: Das eigene Formular des Zentrums und der Arzt gehen vor.</translation>
     </message>
     <message>
         <source>Checked on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft am %1</translation>
     </message>
     <message>
         <source>Checked, day not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft, Tag nicht bekannt</translation>
     </message>
     <message>
         <source>by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>von %1</translation>
     </message>
     <message>
         <source>Checked on %1: %2. Has anything changed since?</source>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft am %1: %2. Hat sich seither etwas geändert?</translation>
     </message>
     <message>
         <source>Only the outcome is recorded; the form stays with the centre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur das Ergebnis wird vermerkt; das Formular bleibt beim Zentrum.</translation>
     </message>
     <message>
         <source>Answers, note, contact and a signature drawn here are sealed in the vault.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antworten, Notiz, Kontakt und eine hier gezeichnete Unterschrift werden im Tresor versiegelt.</translation>
     </message>
     <message>
         <source>This session is not in the records: only the outcome is kept, and the answers go when you record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Termin ist nicht in den Aufzeichnungen: Nur das Ergebnis bleibt, und die Antworten gehen, wenn Sie vermerken.</translation>
     </message>
     <message>
         <source>The vault is not open: only the outcome is kept, and the answers go when you record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tresor ist nicht offen: Nur das Ergebnis bleibt, und die Antworten gehen, wenn Sie vermerken.</translation>
     </message>
     <message>
         <source>Comes to: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergibt: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n still open</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n noch offen</numerusform>
+            <numerusform>%n noch offen</numerusform>
         </translation>
     </message>
     <message>
         <source>Record the outcome alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur das Ergebnis vermerken</translation>
     </message>
     <message>
         <source>Record</source>
-        <translation type="unfinished"></translation>
+        <translation>Vermerken</translation>
     </message>
 </context>
 <context>
     <name>leadline::SessionLine</name>
     <message>
         <source>Name of the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Termins</translation>
     </message>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Meet</source>
-        <translation type="unfinished"></translation>
+        <translation>Treffen</translation>
     </message>
     <message>
         <source>Dive</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchgang</translation>
     </message>
     <message>
         <source>Leads</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitung</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchplatz</translation>
     </message>
     <message>
         <source>Rename session</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin umbenennen</translation>
     </message>
     <message>
         <source>Change date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum ändern</translation>
     </message>
     <message>
         <source>Change meeting time</source>
-        <translation type="unfinished"></translation>
+        <translation>Treffzeit ändern</translation>
     </message>
     <message>
         <source>Change dive time</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchzeit ändern</translation>
     </message>
     <message>
         <source>Change who leads</source>
-        <translation type="unfinished"></translation>
+        <translation>Leitung ändern</translation>
     </message>
     <message>
         <source>Not named</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht benannt</translation>
     </message>
     <message>
         <source>(no name)</source>
-        <translation type="unfinished"></translation>
+        <translation>(ohne Namen)</translation>
     </message>
     <message numerus="yes">
         <source>%n stops</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Stopp</numerusform>
+            <numerusform>%n Stopps</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n care</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n × Achtung</numerusform>
+            <numerusform>%n × Achtung</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>Ready · %n care</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Bereit · %n × Achtung</numerusform>
+            <numerusform>Bereit · %n × Achtung</numerusform>
         </translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Bereit</translation>
     </message>
     <message numerus="yes">
         <source>%n set aside</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n übergangen</numerusform>
+            <numerusform>%n übergangen</numerusform>
         </translation>
     </message>
     <message>
         <source>Show the findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Feststellungen zeigen</translation>
     </message>
     <message>
         <source>ddd d MMM yyyy</source>
         <comment>date; ddd, d, MMM and yyyy stay</comment>
-        <translation type="unfinished"></translation>
+        <translation>ddd d. MMM yyyy</translation>
     </message>
 </context>
 <context>
     <name>leadline::SessionsDialog</name>
     <message>
         <source>Sessions on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgezeichnete Termine</translation>
     </message>
     <message>
         <source>Kept in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbewahrt in %1</translation>
     </message>
     <message>
         <source>&amp;Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen</translation>
     </message>
     <message>
         <source>&amp;Delete…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Löschen…</translation>
     </message>
     <message>
         <source>Delete session</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin löschen</translation>
     </message>
     <message>
         <source>Delete &quot;%1&quot; with its plan and log for good? The guests stay on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ mit Plan und Protokoll endgültig löschen? Die Gäste bleiben aufgezeichnet.</translation>
     </message>
 </context>
 <context>
     <name>leadline::SessionsModel</name>
     <message>
         <source>(no name)</source>
-        <translation type="unfinished"></translation>
+        <translation>(ohne Namen)</translation>
     </message>
     <message>
         <source>%1 (logged)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (mit Protokoll)</translation>
     </message>
     <message>
         <source>Date</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum</translation>
     </message>
     <message>
         <source>Dive</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchgang</translation>
     </message>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchplatz</translation>
     </message>
     <message>
         <source>Guests</source>
-        <translation type="unfinished"></translation>
+        <translation>Gäste</translation>
     </message>
 </context>
 <context>
     <name>leadline::ShoeBox</name>
     <message>
         <source>EU </source>
-        <translation type="unfinished"></translation>
+        <translation>EU </translation>
     </message>
     <message>
         <source>–</source>
-        <translation type="unfinished"></translation>
+        <translation>–</translation>
     </message>
 </context>
 <context>
     <name>leadline::SignaturePad</name>
     <message>
         <source>Strip to sign on</source>
-        <translation type="unfinished"></translation>
+        <translation>Streifen zum Unterschreiben</translation>
     </message>
     <message>
         <source>Sign here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier unterschreiben</translation>
     </message>
 </context>
 <context>
     <name>leadline::SiteTab</name>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>What the sea does today</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Wasser heute macht</translation>
     </message>
     <message>
         <source>Rules that apply</source>
-        <translation type="unfinished"></translation>
+        <translation>Geltende Regeln</translation>
     </message>
     <message>
         <source>Site and conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchplatz und Bedingungen</translation>
     </message>
     <message>
         <source>Numbers of the place</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen des Platzes</translation>
     </message>
     <message>
         <source>Profile and numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Profil und Zahlen</translation>
     </message>
     <message>
         <source>%1 deep, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 tief, %2</translation>
     </message>
     <message>
         <source>%1 at %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 auf %2.</translation>
     </message>
 </context>
 <context>
     <name>leadline::StaffExposureModel</name>
     <message>
         <source>Staff</source>
-        <translation type="unfinished"></translation>
+        <translation>Team</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>No-stop
 time left</source>
-        <translation type="unfinished"></translation>
+        <translation>Stoppfreie
+Zeit übrig</translation>
     </message>
     <message>
         <source>Planned
 now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt
+geplant</translation>
     </message>
     <message>
         <source>Share of
 the limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der
+Grenze</translation>
     </message>
     <message>
         <source>Dives
 today</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchg.
+heute</translation>
     </message>
     <message>
         <source>Times up
 today</source>
-        <translation type="unfinished"></translation>
+        <translation>Mal oben
+heute</translation>
     </message>
     <message>
         <source>Days in
 a row</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage in
+Folge</translation>
     </message>
     <message>
         <source>Since the
 last dive</source>
-        <translation type="unfinished"></translation>
+        <translation>Seit letztem
+Tauchgang</translation>
     </message>
     <message>
         <source>Before
 flying</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem
+Fliegen</translation>
     </message>
     <message>
         <source>Instructors and assistants of this session.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchlehrer und Assistenten dieses Termins.</translation>
     </message>
     <message>
         <source>How this dive stands to the limits of the chosen rules, as far as earlier dives are on record.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie dieser Tauchgang zu den Grenzen der gewählten Regeln steht, soweit frühere Tauchgänge aufgezeichnet sind.</translation>
     </message>
     <message>
         <source>Minutes at the deepest planned point, %1, until going straight up would no longer be allowed, before this session. Rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten am tiefsten geplanten Punkt, %1, bis ein direkter Aufstieg nicht mehr erlaubt wäre, vor diesem Termin. Abgerundet.</translation>
     </message>
     <message>
         <source>Time of this session&apos;s dive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit des Tauchgangs dieses Termins.</translation>
     </message>
     <message>
         <source>Of the nitrogen that the house allows for going straight up, the most used at any moment of this dive; ashore, before this session. 100 % is the limit. Rounded up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Stickstoff, den das Haus für den direkten Aufstieg erlaubt, der größte Anteil in einem Moment dieses Tauchgangs; an Land der vor diesem Termin. 100 % ist die Grenze. Aufgerundet.</translation>
     </message>
     <message>
         <source>Dives of this day, this one included.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchgänge dieses Tages, dieser mitgezählt.</translation>
     </message>
     <message>
         <source>Times at the surface this day, those expected in this session included.</source>
-        <translation type="unfinished"></translation>
+        <translation>Male an der Oberfläche an diesem Tag, die bei diesem Termin erwarteten mitgezählt.</translation>
     </message>
     <message>
         <source>Days with a dive up to today.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage mit Tauchgang bis heute.</translation>
     </message>
     <message>
         <source>Surface interval up to this session&apos;s dive. Rounded down.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberflächenpause bis zum Tauchgang dieses Termins. Abgerundet.</translation>
     </message>
     <message>
         <source>Hours to stay off aircraft and passes after the last dive, by published guidance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden ohne Flugzeug und Pass nach dem letzten Tauchgang, nach veröffentlichten Empfehlungen.</translation>
     </message>
     <message>
         <source>%1 or more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 oder mehr</translation>
     </message>
     <message>
         <source>%1, at most %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, höchstens %2</translation>
     </message>
     <message>
         <source>(no name)</source>
-        <translation type="unfinished"></translation>
+        <translation>(ohne Namen)</translation>
     </message>
     <message>
         <source>%1. %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. %2</translation>
     </message>
     <message>
         <source>%1: %2 %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 %3</translation>
     </message>
     <message>
         <source>%1 after the last dive: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach dem letzten Tauchgang: %2</translation>
     </message>
 </context>
 <context>
     <name>leadline::StaffExposurePanel</name>
     <message>
         <source>What earlier dives leave to each member of staff</source>
-        <translation type="unfinished"></translation>
+        <translation>Was frühere Tauchgänge jedem im Team übrig lassen</translation>
     </message>
     <message>
         <source>Nobody on the staff yet. Add them on the Roster tab under Groups and staff, and enter their dives of the last seven days there with the button in the column Dives; then this says who is free to lead this dive.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch niemand im Team. Fügen Sie im Register Gästeliste unter Gruppen und Team Personen hinzu, und tragen Sie dort mit dem Knopf in der Spalte Tauchgänge ihre Tauchgänge der letzten sieben Tage ein; dann steht hier, wer diesen Tauchgang führen kann.</translation>
     </message>
     <message>
         <source>An aid for planning. What the diver&apos;s own computer, a physician and the makers say prevails. Tissues by ZH-L16C with gradient factors %1/%2, common practice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Planungshilfe. Was der eigene Tauchcomputer, ein Arzt und die Hersteller sagen, geht vor. Gewebe nach ZH-L16C mit den Gradientenfaktoren %1/%2, übliche Praxis.</translation>
     </message>
     <message>
         <source>Why? Staff</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum? Team</translation>
     </message>
 </context>
 <context>
     <name>leadline::StaffList</name>
     <message>
         <source>Staff</source>
-        <translation type="unfinished"></translation>
+        <translation>Team</translation>
     </message>
     <message>
         <source>Role</source>
-        <translation type="unfinished"></translation>
+        <translation>Rolle</translation>
     </message>
     <message>
         <source>Speaks</source>
-        <translation type="unfinished"></translation>
+        <translation>Spricht</translation>
     </message>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche</translation>
     </message>
     <message>
         <source>Filled to</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefüllt auf</translation>
     </message>
     <message>
         <source>Gas at</source>
-        <translation type="unfinished"></translation>
+        <translation>Gas bei</translation>
     </message>
     <message>
         <source>Dives</source>
-        <translation type="unfinished"></translation>
+        <translation>Tauchgänge</translation>
     </message>
     <message>
         <source>None yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine</translation>
     </message>
     <message>
         <source>Remove member of staff</source>
-        <translation type="unfinished"></translation>
+        <translation>Teammitglied entfernen</translation>
     </message>
     <message>
         <source>Change staff</source>
-        <translation type="unfinished"></translation>
+        <translation>Team ändern</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Name of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Name von %1</translation>
     </message>
     <message>
         <source>Role of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rolle von %1</translation>
     </message>
     <message>
         <source>Languages of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprachen von %1</translation>
     </message>
     <message>
         <source>Cylinder of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Flasche von %1</translation>
     </message>
     <message>
         <source>Gauge reading of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Finimeteranzeige von %1</translation>
     </message>
     <message>
         <source>Gas temperature of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gastemperatur von %1</translation>
     </message>
     <message>
         <source>%1…</source>
-        <translation type="unfinished"></translation>
+        <translation>%1…</translation>
     </message>
     <message>
         <source>Earlier dives of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Tauchgänge von %1</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entfernen</translation>
     </message>
 </context>
 <context>
     <name>leadline::StockDialog</name>
     <message>
         <source>Kit in stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausrüstung im Bestand</translation>
     </message>
     <message>
         <source>What there is, kit handed out included. A part left empty is not recorded, and nothing in it counts as missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es gibt, Ausgegebenes mitgezählt. Ein leer gelassener Teil ist nicht aufgezeichnet, und nichts darin gilt als fehlend.</translation>
     </message>
     <message>
         <source>Cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Flaschen</translation>
     </message>
     <message>
         <source>In stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Bestand</translation>
     </message>
     <message>
         <source>%1, in stock</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, im Bestand</translation>
     </message>
     <message numerus="yes">
         <source>%n handed out</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ausgegeben</numerusform>
+            <numerusform>%n ausgegeben</numerusform>
         </translation>
     </message>
     <message>
         <source>Suits</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzüge</translation>
     </message>
     <message>
         <source>Suits in stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzüge im Bestand</translation>
     </message>
     <message>
         <source>&amp;Add a suit</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzug &amp;hinzufügen</translation>
     </message>
     <message>
         <source>Insert, in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfg, in der Tabelle</translation>
     </message>
     <message>
         <source>&amp;Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Entfernen</translation>
     </message>
     <message>
         <source>Delete, in the table</source>
-        <translation type="unfinished"></translation>
+        <translation>Entf, in der Tabelle</translation>
     </message>
     <message>
         <source>Remove the chosen suits</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gewählten Anzüge entfernen</translation>
     </message>
     <message>
         <source>Add those &amp;handed out</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ausgegebene hinzufügen</translation>
     </message>
     <message>
         <source>&amp;Lead pieces, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bleistücke, kg</translation>
     </message>
     <message>
         <source>&amp;Lead pieces, lb</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bleistücke, lb</translation>
     </message>
     <message>
         <source>Sizes of lead pieces in kilograms</source>
-        <translation type="unfinished"></translation>
+        <translation>Größen der Bleistücke in Kilogramm</translation>
     </message>
     <message>
         <source>Sizes of lead pieces in pounds</source>
-        <translation type="unfinished"></translation>
+        <translation>Größen der Bleistücke in Pfund (lb)</translation>
     </message>
     <message>
         <source>For example 0.5 1 2</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Beispiel 0,5 1 2</translation>
     </message>
     <message>
         <source>For example 1 2 3</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Beispiel 1 2 3</translation>
     </message>
     <message>
         <source>%1 labels are the most.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr als %1 Bezeichnungen gehen nicht.</translation>
     </message>
     <message>
         <source>Lead pieces: &quot;%1&quot; is not a list of sizes. Write numbers with spaces between: 0.5 1 2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleistücke: „%1“ ist keine Liste von Größen. Schreiben Sie Zahlen mit Leerzeichen dazwischen: 0,5 1 2.</translation>
     </message>
     <message>
         <source>Lead pieces, kg</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleistücke, kg</translation>
     </message>
     <message>
         <source>Not recorded: whole kilograms are assumed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht aufgezeichnet: Ganze Kilogramm werden angenommen.</translation>
     </message>
     <message>
         <source>kg</source>
-        <translation type="unfinished"></translation>
+        <translation>kg</translation>
     </message>
     <message>
         <source>lb</source>
-        <translation type="unfinished"></translation>
+        <translation>lb</translation>
     </message>
     <message>
         <source>Change kit in stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestand an Ausrüstung ändern</translation>
     </message>
 </context>
 <context>
     <name>leadline::SuitStockModel</name>
     <message>
         <source>Suit</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzug</translation>
     </message>
     <message>
         <source>In stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Bestand</translation>
     </message>
     <message>
         <source>Handed out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgegeben</translation>
     </message>
 </context>
 <context>
     <name>leadline::VaultActions</name>
     <message>
         <source>&amp;Health vault</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gesundheitstresor</translation>
     </message>
     <message>
         <source>&amp;Unlock…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+L</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+L</translation>
     </message>
     <message>
         <source>&amp;Lock</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verschließen</translation>
     </message>
     <message>
         <source>Ctrl+L</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+L</translation>
     </message>
     <message>
         <source>Lock when &amp;idle for</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschließen, wenn &amp;unbenutzt für</translation>
     </message>
     <message>
         <source>&amp;Change the passphrase…</source>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase &amp;ändern…</translation>
     </message>
     <message>
         <source>The passphrase was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Passphrase wurde geändert.</translation>
     </message>
     <message>
         <source>New &amp;recovery key…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer &amp;Wiederherstellungsschlüssel…</translation>
     </message>
     <message>
         <source>The new recovery key counts from now on. Destroy the old paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von jetzt an zählt der neue Wiederherstellungsschlüssel. Vernichten Sie das alte Papier.</translation>
     </message>
     <message>
         <source>&amp;Audit trail…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zugriffsprotokoll…</translation>
     </message>
     <message numerus="yes">
         <source>%n minutes</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Minute</numerusform>
+            <numerusform>%n Minuten</numerusform>
         </translation>
     </message>
     <message>
         <source>&amp;Set up…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einrichten…</translation>
     </message>
     <message>
         <source>&amp;Add a passphrase…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Passphrase hinzufügen…</translation>
     </message>
     <message>
         <source>Health vault locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitstresor verschlossen</translation>
     </message>
     <message>
         <source>Unlock it (Ctrl+Shift+L)</source>
-        <translation type="unfinished"></translation>
+        <translation>Öffnen (Strg+Umschalt+L)</translation>
     </message>
     <message>
         <source>No health vault: the records are not open</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Gesundheitstresor: Die Aufzeichnungen sind nicht offen</translation>
     </message>
     <message>
         <source>Health vault not set up</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitstresor nicht eingerichtet</translation>
     </message>
     <message>
         <source>Set it up</source>
-        <translation type="unfinished"></translation>
+        <translation>Einrichten</translation>
     </message>
     <message>
         <source>Health vault open: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitstresor offen: %1</translation>
     </message>
     <message>
         <source>Lock it (Ctrl+L)</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschließen (Strg+L)</translation>
     </message>
     <message>
         <source>The health vault is set up and open. It locks by itself after %1 min without a key or a click.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Gesundheitstresor ist eingerichtet und offen. Ohne Taste oder Klick verschließt er sich nach %1 min von selbst.</translation>
     </message>
     <message numerus="yes">
         <source>%n answers an older version kept open are sealed now.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Antwort, die eine ältere Version offen aufbewahrte, ist jetzt versiegelt.</numerusform>
+            <numerusform>%n Antworten, die eine ältere Version offen aufbewahrte, sind jetzt versiegelt.</numerusform>
         </translation>
     </message>
     <message>
         <source>Copies made before still hold them: delete those in Records &gt; Copies of the records, and files named ...before-schema-*.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher gemachte Kopien enthalten sie noch: Löschen Sie jene unter Aufzeichnungen &gt; Kopien der Aufzeichnungen sowie Dateien namens ...before-schema-*.</translation>
     </message>
 </context>
 <context>
     <name>leadline::VaultPassphraseDialog</name>
     <message>
         <source>Change the passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase ändern</translation>
     </message>
     <message>
         <source>Add a passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Passphrase hinzufügen</translation>
     </message>
     <message>
         <source>&amp;Old passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Alte &amp;Passphrase</translation>
     </message>
     <message>
         <source>&amp;New passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neue Passphrase</translation>
     </message>
     <message>
         <source>&amp;Again</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch &amp;einmal</translation>
     </message>
     <message>
         <source>&amp;Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Än&amp;dern</translation>
     </message>
     <message>
         <source>A&amp;dd</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hinzufügen</translation>
     </message>
     <message>
         <source>At least %1 characters: a few words in a row are easy to keep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens %1 Zeichen: Ein paar Wörter hintereinander merkt man sich leicht.</translation>
     </message>
     <message>
         <source>%1 of at least %2 characters.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von mindestens %2 Zeichen.</translation>
     </message>
     <message>
         <source>The two are not the same yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die beiden sind noch nicht gleich.</translation>
     </message>
     <message>
         <source>The old passphrase is not the right one. Nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die alte Passphrase ist nicht die richtige. Es wurde nichts geändert.</translation>
     </message>
 </context>
 <context>
     <name>leadline::VaultSetUpDialog</name>
     <message>
         <source>Set up the health vault</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitstresor einrichten</translation>
     </message>
     <message>
         <source>&amp;Next</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weiter</translation>
     </message>
     <message>
         <source>A &amp;passphrase of the centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine &amp;Passphrase des Zentrums</translation>
     </message>
     <message>
         <source>This computer&apos;s &amp;keyring</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schlüsselbund dieses Computers</translation>
     </message>
     <message>
         <source>&amp;Who sets it up</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer ihn ein&amp;richtet</translation>
     </message>
     <message>
         <source>Pa&amp;ssphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Pass&amp;phrase</translation>
     </message>
     <message>
         <source>&amp;Again</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch &amp;einmal</translation>
     </message>
     <message>
         <source>Health answers, notes of physicians, emergency contacts and signatures are kept sealed in a vault. Choose how it is opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitsantworten, Notizen von Ärzten, Notfallkontakte und Unterschriften werden versiegelt in einem Tresor aufbewahrt. Wählen Sie, wie er geöffnet wird.</translation>
     </message>
     <message>
         <source>The keyring opens with the login to this computer: quick, and as safe as that login.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüsselbund öffnet sich mit der Anmeldung an diesem Computer: schnell, und so sicher wie diese Anmeldung.</translation>
     </message>
     <message>
         <source>At least %1 characters: a few words in a row are easy to keep.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens %1 Zeichen: Ein paar Wörter hintereinander merkt man sich leicht.</translation>
     </message>
     <message>
         <source>%1 of at least %2 characters.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von mindestens %2 Zeichen.</translation>
     </message>
     <message>
         <source>The two are not the same yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die beiden sind noch nicht gleich.</translation>
     </message>
     <message>
         <source>&amp;Finish</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Fertig</translation>
     </message>
     <message>
         <source>This computer&apos;s keyring does not answer. Choose a passphrase.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüsselbund dieses Computers antwortet nicht. Wählen Sie eine Passphrase.</translation>
     </message>
 </context>
 <context>
     <name>leadline::VaultUnlockDialog</name>
     <message>
         <source>&amp;Passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Passphrase</translation>
     </message>
     <message>
         <source>Recovery &amp;key</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederherstellungsschlüssel</translation>
     </message>
     <message>
         <source>Use the &amp;recovery key</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederherstellungsschlüssel verwenden</translation>
     </message>
     <message>
         <source>Unlock the health vault</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesundheitstresor öffnen</translation>
     </message>
     <message>
         <source>Nine groups of four</source>
-        <translation type="unfinished"></translation>
+        <translation>Neun Gruppen zu vier Zeichen</translation>
     </message>
     <message>
         <source>&amp;Unlock</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen</translation>
     </message>
     <message>
         <source>Unlock by &amp;keyring</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem &amp;Schlüsselbund öffnen</translation>
     </message>
     <message>
         <source>&amp;Who is asking</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer &amp;fragt</translation>
     </message>
     <message>
         <source>Wait %1 s</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 s warten</translation>
     </message>
     <message>
         <source>This computer&apos;s keyring has no key of this vault. Use the recovery key.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Schlüsselbund dieses Computers ist kein Schlüssel zu diesem Tresor. Nehmen Sie den Wiederherstellungsschlüssel.</translation>
     </message>
 </context>
 <context>
     <name>leadline::WindowActions</name>
     <message>
         <source>&amp;Session</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Termin</translation>
     </message>
     <message>
         <source>&amp;New session</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neuer Termin</translation>
     </message>
     <message>
         <source>&amp;Open a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei ö&amp;ffnen…</translation>
     </message>
     <message>
         <source>Open a s&amp;ample</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Beispiel öffnen</translation>
     </message>
     <message>
         <source>&amp;Write to a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>In Datei &amp;schreiben…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+S</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+S</translation>
     </message>
     <message>
         <source>&amp;Print cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Karten &amp;drucken</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;eenden</translation>
     </message>
     <message>
         <source>&amp;Records</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Aufzeichnungen</translation>
     </message>
     <message>
         <source>&amp;Sessions on record…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgezeichnete &amp;Termine…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+O</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+O</translation>
     </message>
     <message>
         <source>&amp;Guests on record…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgezeichnete &amp;Gäste…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+G</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+G</translation>
     </message>
     <message>
         <source>&amp;Red list…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rote Liste…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+R</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Shift+R</translation>
     </message>
     <message>
         <source>Who must still see a physician, bring consent, answer or renew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer noch zum Arzt muss, eine Einwilligung bringen, antworten oder erneuern muss.</translation>
     </message>
     <message>
         <source>&amp;Copies of the records…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kopien der Aufzeichnungen…</translation>
     </message>
     <message>
         <source>No samples installed</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Beispiele installiert</translation>
     </message>
     <message>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholen</translation>
     </message>
     <message>
         <source>Ctrl+Y</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Y</translation>
     </message>
     <message>
         <source>&amp;Find a guest</source>
-        <translation type="unfinished"></translation>
+        <translation>Gast &amp;suchen</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;nsicht</translation>
     </message>
     <message>
         <source>Feet, psi and °F</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuß, psi und °F</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dunkel</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hilfe</translation>
     </message>
     <message>
         <source>&amp;About Leadline</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Über Leadline</translation>
     </message>
     <message>
         <source>About Leadline</source>
-        <translation type="unfinished"></translation>
+        <translation>Über Leadline</translation>
     </message>
     <message>
         <source>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plans a first, supervised scuba session, prints a card for every guest and reviews the log.&lt;/p&gt;&lt;p&gt;A planning aid: no dive computer, no medical device, no legal advice. Local law, your organisation&apos;s standard, the instructor and a physician come first. Numbers are estimates to be checked in the water.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later.&lt;/p&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plant einen ersten, begleiteten Tauchgang, druckt eine Karte für jeden Gast und wertet das Protokoll aus.&lt;/p&gt;&lt;p&gt;Eine Planungshilfe: kein Tauchcomputer, kein Medizinprodukt, keine Rechtsberatung. Das örtliche Recht, die Vorgaben Ihrer Organisation, der Tauchlehrer und der Arzt gehen vor. Die Zahlen sind Schätzungen, die im Wasser zu prüfen sind.&lt;/p&gt;&lt;p&gt;Freie Software unter der GNU General Public License, Version 3 oder neuer.&lt;/p&gt;</translation>
     </message>
 </context>
 </TS>
