@@ -2746,6 +2746,11 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <source>%1 %2, %3</source>
         <translation>%1 %2, %3</translation>
     </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>day, name of the month, year</comment>
+        <translation>%1. %2 %3</translation>
+    </message>
 </context>
 <context>
     <name>RecoverySheet</name>
@@ -4408,14 +4413,14 @@ ab %1</translation>
     <message>
         <source>A scarred drum
 tore at %1</source>
-        <translation>Vernarbtes Fell
-riss bei %1</translation>
+        <translation>Vernarbt:
+Riss bei %1</translation>
     </message>
     <message>
         <source>A healthy drum
 tore at %1</source>
-        <translation>Gesundes Fell
-riss bei %1</translation>
+        <translation>Gesund:
+Riss bei %1</translation>
     </message>
     <message>
         <source>Feet of water on the eardrum</source>
@@ -7261,7 +7266,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>%1 at %2.</source>
-        <translation>%1 auf %2.</translation>
+        <translation>%1 am Platz %2.</translation>
     </message>
 </context>
 <context>

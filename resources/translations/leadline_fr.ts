@@ -2721,6 +2721,11 @@ Estimates for planning, on the side of more air used. The gauge, the guest&apos;
         <source>%1 %2, %3</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>day, name of the month, year</comment>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>RecoverySheet</name>

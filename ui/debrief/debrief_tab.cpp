@@ -242,8 +242,7 @@ QWidget* DebriefTab::build_log() {
     table_->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 14);
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table_->horizontalHeader()->setMinimumSectionSize(fontMetrics().averageCharWidth() * 5);
-    table_->horizontalHeader()->setSectionResizeMode(DebriefModel::name_column,
-                                                     QHeaderView::Stretch);
+    table_->viewport()->installEventFilter(this);
     table_->horizontalHeader()->setHighlightSections(false);
     table_->setWordWrap(false);
     table_->setFrameShape(QFrame::NoFrame);
@@ -322,6 +321,23 @@ void DebriefTab::refresh() {
     }
     refresh_head();
     refresh_findings();
+    fit_names();
+}
+
+bool DebriefTab::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == table_->viewport() && event->type() == QEvent::Resize) fit_names();
+    return QWidget::eventFilter(watched, event);
+}
+
+/// Names take what the numbers leave, but never less than a name needs to be told from another.
+void DebriefTab::fit_names() {
+    constexpr int least_letters = 16;
+    QHeaderView* header = table_->horizontalHeader();
+    const int left_over = table_->viewport()->width() - header->length() +
+                          header->sectionSize(DebriefModel::name_column);
+    header->setSectionResizeMode(DebriefModel::name_column, QHeaderView::Fixed);
+    header->resizeSection(DebriefModel::name_column,
+                          std::max(left_over, fontMetrics().averageCharWidth() * least_letters));
 }
 
 void DebriefTab::refresh_head() {

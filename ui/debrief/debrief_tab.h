@@ -36,6 +36,7 @@ public:
 
 protected:
     void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     QWidget* build_empty();
@@ -46,6 +47,7 @@ private:
     void refresh();
     void refresh_head();
     void refresh_findings();
+    void fit_names();
     void start_log();
     void open_log();
     void remove_log();

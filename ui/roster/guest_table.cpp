@@ -82,7 +82,14 @@ GuestTable::GuestTable(QWidget* parent) : QTableView(parent) {
 void GuestTable::fit_columns() {
     const int letter = fontMetrics().averageCharWidth();
     for (int column = 0; column < guest_column_count; ++column) {
-        setColumnWidth(column, letters.at(static_cast<std::size_t>(column)) * letter);
+        // A heading may be longer in another language; the sort indicator covers what is beside it.
+        const QString heading =
+            model() == nullptr
+                ? QString()
+                : model()->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+        const int least = horizontalHeader()->fontMetrics().horizontalAdvance(heading) + letter;
+        setColumnWidth(column,
+                       std::max(least, letters.at(static_cast<std::size_t>(column)) * letter));
     }
     stretch_names();
 }

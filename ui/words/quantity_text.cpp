@@ -151,7 +151,7 @@ QString text(Date date) {
 }
 
 QString spelled(Date date) {
-    return QStringLiteral("%1 %2 %3")
+    return QuantityTexts::tr("%1 %2 %3", "day, name of the month, year")
         .arg(unsigned(date.day()))
         .arg(QLocale().monthName(static_cast<int>(unsigned(date.month()))))
         .arg(static_cast<int>(date.year()));
