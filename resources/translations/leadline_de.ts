@@ -3556,11 +3556,11 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <name>leadline::BriefingTab</name>
     <message>
         <source>Put &amp;it right</source>
-        <translation>&amp;In Ordnung bringen</translation>
+        <translation>In &amp;Ordnung bringen</translation>
     </message>
     <message>
         <source>&amp;Go ahead anyway…</source>
-        <translation>&amp;Trotzdem weitermachen…</translation>
+        <translation>Trotzdem &amp;weitermachen…</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
@@ -3608,7 +3608,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>&amp;All</source>
-        <translation>&amp;Alle</translation>
+        <translation>A&amp;lle</translation>
     </message>
     <message>
         <source>N&amp;one</source>
@@ -3620,7 +3620,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Real size on s&amp;creen</source>
-        <translation>Am &amp;Bildschirm in echter Größe</translation>
+        <translation>Am Bild&amp;schirm in echter Größe</translation>
     </message>
     <message>
         <source>No guests yet. Add them on the Roster tab.</source>
@@ -3687,7 +3687,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <name>leadline::BulkPage</name>
     <message>
         <source>&amp;Put into this group</source>
-        <translation>In &amp;diese Gruppe setzen</translation>
+        <translation>In diese Gruppe &amp;setzen</translation>
     </message>
     <message>
         <source>Choose one</source>
@@ -3695,7 +3695,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>&amp;Hand out to all of them</source>
-        <translation>An &amp;alle ausgeben</translation>
+        <translation>An a&amp;lle ausgeben</translation>
     </message>
     <message>
         <source>Gro&amp;up</source>
@@ -3707,15 +3707,15 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>C&amp;ylinder</source>
-        <translation>Flas&amp;che</translation>
+        <translation>Fl&amp;asche</translation>
     </message>
     <message>
         <source>Fi&amp;lled to</source>
-        <translation>Ge&amp;füllt auf</translation>
+        <translation>G&amp;efüllt auf</translation>
     </message>
     <message>
         <source>Gas te&amp;mperature</source>
-        <translation>Gas&amp;temperatur</translation>
+        <translation>Gaste&amp;mperatur</translation>
     </message>
     <message numerus="yes">
         <source>%n guests selected</source>
@@ -3965,7 +3965,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>&amp;Groups and staff</source>
-        <translation>&amp;Gruppen und Team</translation>
+        <translation>Gruppen un&amp;d Team</translation>
     </message>
     <message>
         <source>Groups and staff</source>
@@ -4151,7 +4151,7 @@ Plan → Ist</translation>
     </message>
     <message>
         <source>Use it for &amp;all</source>
-        <translation>Für &amp;alle nehmen</translation>
+        <translation>Für a&amp;lle nehmen</translation>
     </message>
     <message>
         <source>Open a log</source>
@@ -4170,7 +4170,7 @@ Plan → Ist</translation>
         <translation>Tragen Sie nach dem Tauchgang Druck und Zeit jedes Gastes ein, oder öffnen Sie eine Datei mit dem Protokoll. Plan und Ist stehen dann nebeneinander.</translation>
     </message>
     <message>
-        <source>&amp;Start the log</source>
+        <source>Start the &amp;log</source>
         <translation>&amp;Protokoll beginnen</translation>
     </message>
     <message>
@@ -4182,24 +4182,24 @@ Plan → Ist</translation>
         <translation>Woran man sich erinnern soll</translation>
     </message>
     <message>
-        <source>&amp;Remove the log</source>
-        <translation>P&amp;rotokoll entfernen</translation>
+        <source>Remove the lo&amp;g</source>
+        <translation>Prot&amp;okoll entfernen</translation>
     </message>
     <message>
         <source>&amp;In at</source>
-        <translation>&amp;Hinein um</translation>
+        <translation>Hinein u&amp;m</translation>
     </message>
     <message>
         <source>o&amp;ut at</source>
         <translation>H&amp;eraus um</translation>
     </message>
     <message>
-        <source>&amp;Heads in</source>
+        <source>Hea&amp;ds in</source>
         <translation>&amp;Köpfe hinein</translation>
     </message>
     <message>
         <source>ba&amp;ck</source>
-        <translation>&amp;zurück</translation>
+        <translation>zu&amp;rück</translation>
     </message>
     <message>
         <source>&amp;Note</source>
@@ -4659,7 +4659,7 @@ Riss bei %1</translation>
     </message>
     <message>
         <source>&amp;Show</source>
-        <translation>&amp;Zeigen</translation>
+        <translation>Zei&amp;gen</translation>
     </message>
     <message>
         <source>Go ahead &amp;anyway…</source>
@@ -4695,7 +4695,7 @@ Riss bei %1</translation>
     </message>
     <message>
         <source>&amp;Withdraw</source>
-        <translation>&amp;Zurücknehmen</translation>
+        <translation>Zurück&amp;nehmen</translation>
     </message>
 </context>
 <context>
@@ -4709,7 +4709,7 @@ Riss bei %1</translation>
         <translation>Was Sie ansehen möchten</translation>
     </message>
     <message>
-        <source>Ai&amp;r</source>
+        <source>A&amp;ir</source>
         <translation>&amp;Luft</translation>
     </message>
     <message>
@@ -4718,7 +4718,7 @@ Riss bei %1</translation>
     </message>
     <message>
         <source>S&amp;taff</source>
-        <translation>T&amp;eam</translation>
+        <translation>Te&amp;am</translation>
     </message>
     <message>
         <source>Air of the guests</source>
@@ -5190,11 +5190,11 @@ voll</translation>
     </message>
     <message>
         <source>Fi&amp;lled to</source>
-        <translation>Ge&amp;füllt auf</translation>
+        <translation>Gefüllt a&amp;uf</translation>
     </message>
     <message>
         <source>Gas te&amp;mperature</source>
-        <translation>Gas&amp;temperatur</translation>
+        <translation>Gaste&amp;mperatur</translation>
     </message>
     <message>
         <source>What others have</source>
@@ -5206,7 +5206,7 @@ voll</translation>
     </message>
     <message>
         <source>S&amp;uit</source>
-        <translation>An&amp;zug</translation>
+        <translation>A&amp;nzug</translation>
     </message>
     <message>
         <source>&amp;BCD</source>
@@ -5214,19 +5214,19 @@ voll</translation>
     </message>
     <message>
         <source>Mas&amp;k</source>
-        <translation>&amp;Maske</translation>
+        <translation>Mas&amp;ke</translation>
     </message>
     <message>
         <source>Fi&amp;ns</source>
-        <translation>F&amp;lossen</translation>
+        <translation>Fl&amp;ossen</translation>
     </message>
     <message>
         <source>Regulat&amp;or no.</source>
-        <translation>Atem&amp;regler Nr.</translation>
+        <translation>At&amp;emregler Nr.</translation>
     </message>
     <message>
         <source>Lea&amp;d</source>
-        <translation>&amp;Blei</translation>
+        <translation>B&amp;lei</translation>
     </message>
     <message>
         <source>Lead</source>
@@ -5246,7 +5246,7 @@ voll</translation>
     </message>
     <message>
         <source>Shoe si&amp;ze</source>
-        <translation>Sch&amp;uhgröße</translation>
+        <translation>Schuhg&amp;röße</translation>
     </message>
     <message>
         <source>Height</source>
@@ -5298,7 +5298,7 @@ voll</translation>
     <name>leadline::LeverChart</name>
     <message>
         <source>What would &amp;buy more minutes</source>
-        <translation>Was &amp;brächte mehr Minuten</translation>
+        <translation>Was brächte &amp;mehr Minuten</translation>
     </message>
     <message>
         <source>all last the plan</source>
@@ -5314,7 +5314,7 @@ voll</translation>
     </message>
     <message>
         <source>Take &amp;it back</source>
-        <translation>&amp;Zurücknehmen</translation>
+        <translation>Zurück&amp;nehmen</translation>
     </message>
     <message>
         <source>Nothing here would help: the air is not what limits this dive.</source>
@@ -5452,7 +5452,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>&amp;Keep in my records</source>
-        <translation>In meinen Aufzeichnungen &amp;behalten</translation>
+        <translation>In meinen Aufzei&amp;chnungen behalten</translation>
     </message>
     <message>
         <source>Kept. Every change is saved from now on.</source>
@@ -5800,11 +5800,11 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>&amp;Born</source>
-        <translation>Ge&amp;boren</translation>
+        <translation>G&amp;eboren</translation>
     </message>
     <message>
         <source>&amp;Language</source>
-        <translation>&amp;Sprache</translation>
+        <translation>Sp&amp;rache</translation>
     </message>
     <message>
         <source>Gro&amp;up</source>
@@ -5880,7 +5880,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Brea&amp;thes</source>
-        <translation>Atme&amp;t</translation>
+        <translation>At&amp;met</translation>
     </message>
     <message>
         <source>Air used a minute at the surface, from an own past dive.</source>
@@ -5888,7 +5888,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>&amp;Measured</source>
-        <translation>Ge&amp;messen</translation>
+        <translation>Geme&amp;ssen</translation>
     </message>
     <message>
         <source>Measured breathing</source>
@@ -6038,7 +6038,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>&amp;Altitude</source>
-        <translation>&amp;Höhe</translation>
+        <translation>H&amp;öhe</translation>
     </message>
     <message>
         <source>North positive, south negative; gravity follows from it</source>
@@ -6062,7 +6062,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>&amp;Meeting place</source>
-        <translation>&amp;Treffpunkt</translation>
+        <translation>Tre&amp;ffpunkt</translation>
     </message>
     <message>
         <source>Change the emergency number</source>
@@ -6082,7 +6082,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Emergency &amp;plan</source>
-        <translation>Not&amp;fallplan</translation>
+        <translation>Notfall&amp;plan</translation>
     </message>
     <message>
         <source>Change the emergency plan</source>
@@ -6231,7 +6231,7 @@ Lunge kann reißen</translation>
     <name>leadline::ProfilePanel</name>
     <message>
         <source>&amp;Deepest</source>
-        <translation>&amp;Tiefster Punkt</translation>
+        <translation>Tiefster Pun&amp;kt</translation>
     </message>
     <message>
         <source>Depth of the tour</source>
@@ -6255,7 +6255,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Tour &amp;for</source>
-        <translation>Tour &amp;für</translation>
+        <translation>T&amp;our für</translation>
     </message>
     <message>
         <source>Minutes of the tour</source>
@@ -6263,7 +6263,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Dra&amp;w the plain dive</source>
-        <translation>&amp;Einfachen Tauchgang zeichnen</translation>
+        <translation>Einf&amp;achen Tauchgang zeichnen</translation>
     </message>
     <message>
         <source>Replaces the corners by: surface, down, skills, down, tour, up</source>
@@ -6279,7 +6279,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Add c&amp;orner</source>
-        <translation>Eckpunkt &amp;hinzufügen</translation>
+        <translation>Eckpunkt hinzuf&amp;ügen</translation>
     </message>
     <message>
         <source>Remove corner</source>
@@ -6287,7 +6287,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>&amp;Later corners move along</source>
-        <translation>S&amp;pätere Eckpunkte mitverschieben</translation>
+        <translation>Spätere Eckpunkte &amp;mitverschieben</translation>
     </message>
     <message>
         <source>When a corner moves in time, the legs after it keep their length and their speed</source>
@@ -6369,19 +6369,19 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>All others no to&amp;day</source>
-        <translation>Heute alle anderen &amp;Nein</translation>
+        <translation>Heute alle anderen N&amp;ein</translation>
     </message>
     <message>
         <source>All no to&amp;day</source>
-        <translation>Heute alle &amp;Nein</translation>
+        <translation>Heute alle N&amp;ein</translation>
     </message>
     <message>
         <source>All &amp;others no</source>
-        <translation>Alle &amp;anderen Nein</translation>
+        <translation>A&amp;lle anderen Nein</translation>
     </message>
     <message>
         <source>All n&amp;o</source>
-        <translation>&amp;Alle Nein</translation>
+        <translation>A&amp;lle Nein</translation>
     </message>
     <message>
         <source>All others no</source>
@@ -6801,7 +6801,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>&amp;Add guest</source>
-        <translation>Gast &amp;hinzufügen</translation>
+        <translation>Gast hinzu&amp;fügen</translation>
     </message>
     <message>
         <source>Insert or Ctrl+Shift+N</source>
@@ -6980,7 +6980,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Open the &amp;questions</source>
-        <translation>&amp;Fragen öffnen</translation>
+        <translation>Fragen öff&amp;nen</translation>
     </message>
     <message>
         <source>By the centre&apos;s own &amp;form</source>
@@ -7627,7 +7627,7 @@ Fliegen</translation>
     <name>leadline::VaultActions</name>
     <message>
         <source>&amp;Health vault</source>
-        <translation>&amp;Gesundheitstresor</translation>
+        <translation>Ge&amp;sundheitstresor</translation>
     </message>
     <message>
         <source>&amp;Unlock…</source>
@@ -7799,7 +7799,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>Pa&amp;ssphrase</source>
-        <translation>Pass&amp;phrase</translation>
+        <translation>Passphr&amp;ase</translation>
     </message>
     <message>
         <source>&amp;Again</source>
@@ -7913,7 +7913,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>&amp;Records</source>
-        <translation>&amp;Aufzeichnungen</translation>
+        <translation>Auf&amp;zeichnungen</translation>
     </message>
     <message>
         <source>&amp;Sessions on record…</source>
@@ -7973,7 +7973,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation>A&amp;nsicht</translation>
+        <translation>Ans&amp;icht</translation>
     </message>
     <message>
         <source>Feet, psi and °F</source>

@@ -4138,7 +4138,7 @@ plan → actual</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Start the log</source>
+        <source>Start the &amp;log</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4150,7 +4150,7 @@ plan → actual</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Remove the log</source>
+        <source>Remove the lo&amp;g</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4162,7 +4162,7 @@ plan → actual</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>&amp;Heads in</source>
+        <source>Hea&amp;ds in</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4672,7 +4672,7 @@ tore at %1</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Ai&amp;r</source>
+        <source>A&amp;ir</source>
         <translation type="unfinished"></translation>
     </message>
     <message>

@@ -128,7 +128,7 @@ QWidget* DebriefTab::build_empty() {
         page);
     words->setWordWrap(true);
     words->setMaximumWidth(520);
-    auto* start = button(tr("&Start the log"), "debrief_start", page);
+    auto* start = button(tr("Start the &log"), "debrief_start", page);
     auto* open = button(tr("&Open a log file…"), "debrief_open", page);
     connect(start, &QPushButton::clicked, this, &DebriefTab::start_log);
     connect(open, &QPushButton::clicked, this, &DebriefTab::open_log);
@@ -173,7 +173,7 @@ QWidget* DebriefTab::build_head() {
         guard_wheel(edit);
     }
     auto* open = button(tr("&Open a log file…"), "debrief_open_other", head);
-    auto* remove = button(tr("&Remove the log"), "debrief_remove", head);
+    auto* remove = button(tr("Remove the lo&g"), "debrief_remove", head);
     connect(open, &QPushButton::clicked, this, &DebriefTab::open_log);
     connect(remove, &QPushButton::clicked, this, &DebriefTab::remove_log);
     auto* times = new QHBoxLayout;
@@ -183,7 +183,7 @@ QWidget* DebriefTab::build_head() {
     times->addWidget(caption(tr("o&ut at"), time_out_, head));
     times->addWidget(time_out_);
     times->addSpacing(24);
-    times->addWidget(caption(tr("&Heads in"), heads_in_, head));
+    times->addWidget(caption(tr("Hea&ds in"), heads_in_, head));
     times->addWidget(heads_in_);
     times->addWidget(caption(tr("ba&ck"), heads_out_, head));
     times->addWidget(heads_out_);

@@ -73,7 +73,7 @@ GasTab::GasTab(SessionDocument& document, QWidget* parent)
     pages_layout_ = body;
     column->addWidget(body_, 1);
     column->addStretch(0);
-    add_page(air_, tr("Ai&r"));
+    add_page(air_, tr("A&ir"));
     add_page(new GuestBodyPanel(document_), tr("Warmth and &lead"));
     add_page(new StaffExposurePanel(document_), tr("S&taff"));
 

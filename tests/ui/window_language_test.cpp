@@ -1,0 +1,248 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gmock/gmock.h>
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QFile>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QLabel>
+#include <QLocale>
+#include <QMenu>
+#include <QMenuBar>
+#include <QTabBar>
+#include <QTabWidget>
+
+#include "ui/roster/stock_dialog.h"
+#include "ui/shell/backups_dialog.h"
+#include "ui/shell/language_menu.h"
+#include "ui/shell/people_dialog.h"
+#include "ui/shell/sessions_dialog.h"
+#include "ui/shell/vault_passphrase_dialog.h"
+#include "ui/shell/vault_set_up_dialog.h"
+#include "ui/words/name_words.h"
+#include "ui/words/quantity_text.h"
+#include "ui/words/window_language.h"
+#include "vault_fixture.h"
+
+namespace leadline::testing {
+namespace {
+
+using ::testing::AnyOf;
+using ::testing::StartsWith;
+
+const QString english = QStringLiteral("en");
+
+/// Speaks a language while it lives, then English as all other tests expect it.
+class Speaking {
+public:
+    explicit Speaking(const QString& tag) {
+        speak(tag);
+        QLocale::setDefault(locale_for(tag, QLocale::c()));
+    }
+    ~Speaking() {
+        speak(english);
+        QLocale::setDefault(QLocale::c());
+    }
+    Speaking(const Speaking&) = delete;
+    Speaking& operator=(const Speaking&) = delete;
+};
+
+std::vector<std::string> offered_tags() {
+    std::vector<std::string> tags;
+    for (const WindowLanguage& language : window_languages()) {
+        tags.push_back(language.tag.toStdString());
+    }
+    return tags;
+}
+
+TEST(WindowLanguages, EnglishComesFirstAndGermanIsBuilt) {
+    ASSERT_FALSE(window_languages().empty());
+    EXPECT_EQ(window_languages().front().tag, english);
+    EXPECT_THAT(offered_tags(), ::testing::Contains("de"));
+}
+
+TEST(WindowLanguages, TheChoiceGoesBeforeTheSystemAndTheSystemBeforeEnglish) {
+    const QString de = QStringLiteral("de");
+    EXPECT_EQ(language_for(de, {QStringLiteral("en-GB")}), de);
+    EXPECT_EQ(language_for({}, {QStringLiteral("de-AT"), english}), de);
+    EXPECT_EQ(language_for({}, {QStringLiteral("is-IS"), QStringLiteral("de")}), de)
+        << "the next best of the system's languages";
+    EXPECT_EQ(language_for({}, {QStringLiteral("is")}), english);
+    EXPECT_EQ(language_for({}, {}), english);
+    EXPECT_EQ(language_for(QStringLiteral("xx"), {QStringLiteral("de")}), de)
+        << "a language that was taken out again";
+}
+
+TEST(WindowLanguages, DatesAndNumbersFollowTheLanguage) {
+    const QLocale austria(QStringLiteral("de_AT"));
+    EXPECT_EQ(locale_for(QStringLiteral("de"), austria), austria);
+    EXPECT_EQ(locale_for(QStringLiteral("de"), QLocale::c()).decimalPoint(), u",");
+    EXPECT_EQ(locale_for(english, QLocale::c()), QLocale::c());
+    const QLocale away = locale_for(english, austria);
+    EXPECT_EQ(away.language(), QLocale::English);
+    EXPECT_EQ(away.territory(), QLocale::Austria);
+}
+
+TEST(WindowLanguages, TheWindowSpeaksGermanAndEnglishAgain) {
+    {
+        const Speaking german(QStringLiteral("de"));
+        EXPECT_EQ(label(Severity::caution), u"Achtung");
+        EXPECT_EQ(language_name("en"), u"Englisch");
+        EXPECT_EQ(
+            spelled(Date{std::chrono::year(1994), std::chrono::month(3), std::chrono::day(18)}),
+            QStringLiteral("18. März 1994"));
+        EXPECT_EQ(text(Meters(7.5), UnitSystem::metric), QStringLiteral("7,5\u00A0m"));
+        EXPECT_EQ(QApplication::translate("QPlatformTheme", "Cancel"), u"Abbrechen")
+            << "Qt's own words: package qt6-translations-l10n";
+    }
+    EXPECT_EQ(label(Severity::caution), u"Care");
+}
+
+TEST(WindowLanguages, CountsHaveTheirForms) {
+    const auto guests = [](int count) {
+        return QApplication::translate("leadline::GroupList", "%n guests", nullptr, count);
+    };
+    EXPECT_EQ(guests(1), u"1 guest");
+    EXPECT_EQ(guests(2), u"2 guests");
+    EXPECT_EQ(guests(0), u"0 guests");
+    const Speaking german(QStringLiteral("de"));
+    EXPECT_EQ(guests(1), u"1 Gast");
+    EXPECT_EQ(guests(2), u"2 Gäste");
+}
+
+TEST(WindowLanguages, EachSaysHowFarItCanBeTrusted) {
+    QFile file(QStringLiteral(":/leadline/translations/review.json"));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QJsonObject states =
+        QJsonDocument::fromJson(file.readAll()).object().value(u"window").toObject();
+    for (const WindowLanguage& language : window_languages()) {
+        EXPECT_THAT(states.value(language.tag).toObject().value(u"state").toString().toStdString(),
+                    AnyOf("written", "drafted", "checked"))
+            << language.tag.toStdString();
+    }
+}
+
+class LanguageWindow : public VaultWindow {};
+
+TEST_F(LanguageWindow, AChoiceIsKeptForTheNextStart) {
+    auto* german = action("action_language_de");
+    EXPECT_TRUE(action("action_language_")->isChecked());
+    german->trigger();
+    EXPECT_EQ(keeper_->setting(QString::fromLatin1(language_setting)), u"de");
+    EXPECT_THAT(window_->message().toStdString(), StartsWith("Kept."));
+    start();
+    EXPECT_TRUE(action("action_language_de")->isChecked());
+    EXPECT_FALSE(action("action_language_")->isChecked());
+    action("action_language_")->trigger();
+    EXPECT_EQ(language_for(*keeper_->setting(QString::fromLatin1(language_setting)), {}), english);
+}
+
+/// The window and its dialogs, in each language.
+class InEachLanguage : public VaultWindow, public ::testing::WithParamInterface<std::string> {
+protected:
+    void SetUp() override {
+        speaking_ = std::make_unique<Speaking>(QString::fromStdString(GetParam()));
+        VaultWindow::SetUp();
+    }
+    void TearDown() override {
+        window_.reset();
+        speaking_.reset();
+    }
+
+    static QChar mnemonic_of(const QString& text) {
+        const QKeySequence keys = QKeySequence::mnemonic(text);
+        return keys.isEmpty() ? QChar() : QChar(keys[0].key());
+    }
+    void take(std::map<QChar, QStringList>& owners, const QString& text) {
+        if (const QChar key = mnemonic_of(text); !key.isNull()) owners[key] << text;
+    }
+    void expect_one_owner(const std::map<QChar, QStringList>& owners, const std::string& where) {
+        for (const auto& [key, texts] : owners) {
+            EXPECT_EQ(texts.size(), 1) << where << ": Alt+" << key.toLatin1() << " for "
+                                       << texts.join(u", ").toStdString();
+        }
+    }
+    std::map<QChar, QStringList> owners_in(const QWidget& root) {
+        std::map<QChar, QStringList> owners;
+        for (const QWidget* widget : root.findChildren<QWidget*>()) {
+            if (!widget->isVisible() || !widget->isEnabled()) continue;
+            if (const auto* button = qobject_cast<const QAbstractButton*>(widget)) {
+                take(owners, button->text());
+            }
+            if (const auto* label = qobject_cast<const QLabel*>(widget);
+                label != nullptr && label->buddy() != nullptr) {
+                take(owners, label->text());
+            }
+            if (const auto* bar = qobject_cast<const QTabBar*>(widget)) {
+                for (int i = 0; i < bar->count(); ++i) take(owners, bar->tabText(i));
+            }
+            if (const auto* bar = qobject_cast<const QMenuBar*>(widget)) {
+                for (const QAction* menu : bar->actions()) take(owners, menu->text());
+            }
+        }
+        return owners;
+    }
+    void judge_menu(const QMenu& menu) {
+        std::map<QChar, QStringList> owners;
+        for (const QAction* entry : menu.actions()) {
+            take(owners, entry->text());
+            if (entry->menu() != nullptr) judge_menu(*entry->menu());
+        }
+        expect_one_owner(owners, menu.title().toStdString());
+    }
+    void judge_dialog(QDialog& dialog) {
+        dialog.show();
+        QCoreApplication::processEvents();
+        expect_one_owner(owners_in(dialog), dialog.windowTitle().toStdString());
+        dialog.close();
+    }
+    std::unique_ptr<Speaking> speaking_;
+};
+
+TEST_P(InEachLanguage, NoTwoThingsInSightShareAnAltKey) {
+    for (const char* name : {"salt-cove", "finished-dive"}) {
+        ASSERT_TRUE(window_->open_file(sample_path(name)));
+        for (int tab = 0; tab < window_->tabs()->count(); ++tab) {
+            window_->tabs()->setCurrentIndex(tab);
+            QCoreApplication::processEvents();
+            expect_one_owner(owners_in(*window_),
+                             name + std::string(" tab ") + std::to_string(tab + 1));
+        }
+    }
+    for (const QAction* menu : window_->menuBar()->actions()) judge_menu(*menu->menu());
+    SessionsDialog sessions(*keeper_, window_.get());
+    judge_dialog(sessions);
+    PeopleDialog people(*keeper_, UnitSystem::metric, window_.get());
+    judge_dialog(people);
+    BackupsDialog backups(*keeper_, window_.get());
+    judge_dialog(backups);
+    StockDialog stock(document_, window_.get());
+    judge_dialog(stock);
+    VaultSetUpDialog set_up(access(), window_.get());
+    judge_dialog(set_up);
+    make_vault_directly();
+    VaultPassphraseDialog passphrase(access(), window_.get());
+    judge_dialog(passphrase);
+}
+
+TEST_P(InEachLanguage, KeysAndDatesStayWhatTheProgramUnderstands) {
+    const char* format = "ddd d MMM yyyy";
+    for (const char* part : {"ddd", "d", "MMM", "yyyy"}) {
+        EXPECT_TRUE(QApplication::translate("leadline::SessionLine", format,
+                                            "date; ddd, d, MMM and yyyy stay")
+                        .contains(QString::fromLatin1(part)))
+            << part;
+    }
+    for (const char* keys :
+         {"Ctrl+Shift+S", "Ctrl+Shift+O", "Ctrl+Shift+G", "Ctrl+Shift+R", "Ctrl+Y"}) {
+        const QString translated = QApplication::translate("leadline::WindowActions", keys);
+        EXPECT_EQ(QKeySequence(translated), QKeySequence(QString::fromLatin1(keys))) << keys;
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Languages, InEachLanguage, ::testing::ValuesIn(offered_tags()),
+                         [](const auto& language) { return language.param; });
+
+}  // namespace
+}  // namespace leadline::testing
