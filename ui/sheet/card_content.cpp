@@ -7,7 +7,6 @@
 #include "ui/guest_words/card_words.h"
 #include "ui/guest_words/guest_dates.h"
 #include "ui/guest_words/signal_words.h"
-#include "ui/words/finding_words.h"
 
 namespace leadline {
 namespace {
@@ -164,7 +163,7 @@ void add_meeting(const Session& session, const Guest& guest, const Reader& reade
     const Group* group = find_group(session, guest.group);
     const StaffMember* instructor =
         group != nullptr ? find_staff(session, group->instructor) : nullptr;
-    if (group != nullptr) content.group = subject_name(group->id, session).simplified();
+    if (group != nullptr) content.group = line_of(group->name);
     content.instructor = {reader.say(CardWord::with),
                           instructor != nullptr ? line_of(instructor->name) : QString()};
     content.when = {reader.say(CardWord::meet),

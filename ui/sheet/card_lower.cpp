@@ -163,32 +163,48 @@ double set_call(CardCanvas& canvas, const CardContent& card, double left, double
     return box.top();
 }
 
-/// The box to tick, and above it the code; in the corner, for the card's own margin is white as well.
-/// Returns where they begin.
-double set_corner(CardCanvas& canvas, const CardContent& card, const std::optional<QrItem>& code,
-                  double width) {
-    const QRectF& inner = canvas.inner();
-    constexpr double tick = 3.4;
-    constexpr double tick_gap = 1.4;
-    constexpr double quiet = 4.0 * least_code_field;
+constexpr double tick_side = 3.4;
+constexpr double tick_gap = 1.2;
+constexpr double widest_tick_row = 46.0;
+
+TextStyle tick_style(const CardCanvas& canvas) {
     TextStyle style = canvas.style(9.0, true);
     style.most_lines = 2;
     style.pitch = 1.08;
     style.middle = true;
-    const double room = width - tick - tick_gap;
-    const int lines = std::clamp(canvas.lines(card.understood, room, style), 1, 2);
-    const double height = std::max(tick + 0.6, canvas.line_height(style.points, lines, style.pitch));
-    const QRectF row(inner.right() - width, inner.bottom() - height, width, height);
-    canvas.add(RectItem{QRectF(row.left(), row.center().y() - tick / 2.0, tick, tick), 0.4, 0.4,
-                        Ink::black});
-    canvas.text({card.understood, 0},
-                QRectF(row.left() + tick + tick_gap, row.top(), room, height), style);
-    if (!code) return row.top();
+    return style;
+}
+
+/// The box to tick and its word, in the lower corner.
+QRectF tick_row(const CardCanvas& canvas, const CardContent& card) {
+    const QRectF& inner = canvas.inner();
+    const TextStyle style = tick_style(canvas);
+    const double before = tick_side + tick_gap;
+    const double width =
+        std::min(before + canvas.width(card.understood, style.points, true) + 0.1, widest_tick_row);
+    const int lines = std::clamp(canvas.lines(card.understood, width - before, style), 1, 2);
+    const double height =
+        std::max(tick_side + 0.6, canvas.line_height(style.points, lines, style.pitch));
+    return {inner.right() - width, inner.bottom() - height, width, height};
+}
+
+void set_tick(CardCanvas& canvas, const CardContent& card, const QRectF& row) {
+    canvas.add(RectItem{QRectF(row.left(), row.center().y() - tick_side / 2.0, tick_side, tick_side),
+                        0.4, 0.4, Ink::black});
+    canvas.text({card.understood, 0}, row.adjusted(tick_side + tick_gap, 0.0, 0.0, 0.0),
+                tick_style(canvas));
+}
+
+/// The code above the box to tick, at the edge of the card, whose margin is white as well. Returns
+/// where its own white edge begins.
+double set_code(CardCanvas& canvas, const std::optional<QrItem>& code, double bottom) {
+    constexpr double quiet = 4.0 * least_code_field;
+    if (!code) return bottom;
     const double side = code->side * least_code_field;
     QrItem placed = *code;
-    placed.rect = QRectF(inner.right() - side, row.top() - quiet - side, side, side);
+    placed.rect = QRectF(canvas.inner().right() - side, bottom - quiet - side, side, side);
     canvas.add(placed);
-    return inner.bottom() - height - quiet - most_code_fields * least_code_field - quiet;
+    return placed.rect.top() - quiet;
 }
 
 }  // namespace
@@ -196,22 +212,26 @@ double set_corner(CardCanvas& canvas, const CardContent& card, const std::option
 double set_card_foot(CardCanvas& canvas, const CardContent& card,
                      const std::optional<QrItem>& code) {
     const QRectF& inner = canvas.inner();
-    const double corner = most_code_fields * least_code_field;
-    const double corner_top = set_corner(canvas, card, code, corner);
-    // The quiet edge of the code is part of the gap.
+    const QRectF tick = tick_row(canvas, card);
+    set_tick(canvas, card, tick);
+    const double corner_top = set_code(canvas, code, tick.top());
+    // The white edge of the code is part of the gap.
+    const double corner = code ? code->side * least_code_field : 0.0;
     const double width = inner.width() - corner - card_column_gap;
+    const double beside_tick = tick.left() - inner.left() - card_column_gap;
     TextStyle body = canvas.style(canvas.room().foot_points);
     body.most_lines = 8;
     body.pitch = 1.14;
     TextStyle small = canvas.style(card_least_points);
     small.most_lines = 4;
     small.pitch = 1.1;
-    const auto stack = [&](const Phrase& words, double bottom, const TextStyle& style) {
-        const double height = canvas.height(words, width, style) + 0.02;
-        canvas.text(words, QRectF(inner.left(), bottom - height, width, height), style);
+    const auto stack = [&](const Phrase& words, double bottom, double room, const TextStyle& style) {
+        const double height = canvas.height(words, room, style) + 0.02;
+        canvas.text(words, QRectF(inner.left(), bottom - height, room, height), style);
         return bottom - height;
     };
-    double y = stack({card.standing, 0}, inner.bottom(), small);
+    double y = stack({card.standing, 0}, inner.bottom(), beside_tick, small);
+    y = std::min(y, tick.top());
     // The frame of the number stands between what to watch for and what the card is.
     const double watch = canvas.height(with_bold_start(card.watch), width, body);
     const double flying = canvas.height(with_bold_start(card.no_flying), width, body);
@@ -219,8 +239,8 @@ double set_card_foot(CardCanvas& canvas, const CardContent& card,
     const double spare =
         std::clamp((y - call_height - watch - flying - corner_top) / 4.0, 0.5, 1.6);
     y = set_call(canvas, card, inner.left(), width, y - spare);
-    y = stack(with_bold_start(card.watch), y - spare, body);
-    y = stack(with_bold_start(card.no_flying), y - spare * 0.6, body);
+    y = stack(with_bold_start(card.watch), y - spare, width, body);
+    y = stack(with_bold_start(card.no_flying), y - spare * 0.6, width, body);
     const double top = std::min(y, corner_top) - 0.8;
     canvas.line(inner.left(), top, inner.right(), top, card_hairline, Ink::grey);
     return top;

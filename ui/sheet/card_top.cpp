@@ -185,9 +185,9 @@ void set_figure(CardCanvas& canvas, const FigureCell& cell, QRectF area, double 
     const CardFigure& figure = *cell.figure;
     if (cell.strong) {
         canvas.box(area, 0.7);
-        area.adjust(figure_padding, 0.9, -figure_padding, -0.7);
+        area.adjust(figure_padding, 1.0, -figure_padding, -1.4);
     } else {
-        area.adjust(0.0, 0.9, 0.0, -0.7);
+        area.adjust(0.0, 1.0, 0.0, -1.4);
     }
     if (!figure.picture.isEmpty()) {
         canvas.picture(QRectF(area.left() - 0.4, area.center().y() - figure_picture / 2.0,
@@ -259,7 +259,7 @@ double set_card_figures(CardCanvas& canvas, const CardContent& card, double y) {
     const double captions = canvas.line_height(caption_points, label_lines, 1.1);
     const double actions = canvas.line_height(caption_points, action_lines, 1.1);
     const double height = std::max(
-        figure_picture + 1.0, captions + actions + points * mm_per_point * 0.95 + 2.2);
+        figure_picture + 1.0, captions + actions + points * mm_per_point * 0.95 + 3.0);
     double used = 0.0;
     for (const double width : widths) used += width;
     // Spare room goes around the figures that stand on their own.

@@ -76,7 +76,7 @@ Result<int> write_pages_pdf(const QString& path, const std::vector<Page>& pages,
     const Result<QByteArray> bytes = finished_pdf(drawn_pages(pages), pages, info);
     if (!bytes) {
         file.cancelWriting();
-        return unwritable(path, QString::fromStdString(bytes.error().found));
+        return unwritable(path, QString::fromStdString(bytes.error().given));
     }
     if (file.write(*bytes) != bytes->size()) {
         const QString reason = file.errorString();

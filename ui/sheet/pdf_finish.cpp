@@ -95,7 +95,7 @@ private:
 };
 
 void add_drawings(QPDF& pdf, QPDFPageObjectHelper& pdf_page, const Page& page, Pictures& pictures) {
-    const QPDFObjectHandle media = pdf_page.getMediaBox();
+    QPDFObjectHandle media = pdf_page.getMediaBox();
     const double height =
         media.getArrayItem(3).getNumericValue() - media.getArrayItem(1).getNumericValue();
     QByteArray drawings;

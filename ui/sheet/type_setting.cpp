@@ -55,7 +55,9 @@ double offset_of(Align align, double room, double width) {
 }  // namespace
 
 QFont sheet_font(double points, bool bold, const Typeface& face) {
-    QFont font(face.family);
+    // Letters that the language's own typeface lacks come from its sisters, before any other font.
+    QFont font(QStringList{face.family, QStringLiteral("Noto Sans"),
+                           QStringLiteral("Noto Sans Arabic"), QStringLiteral("Noto Sans CJK JP")});
     font.setStyleHint(QFont::SansSerif);
     font.setPixelSize(static_cast<int>(std::lround(points * mm_per_point * units_per_mm)));
     font.setHintingPreference(QFont::PreferNoHinting);
