@@ -10,8 +10,10 @@
 #include <qpdf/QPDFPageDocumentHelper.hh>
 #include <qpdf/QPDFPageObjectHelper.hh>
 #include <qpdf/QPDFWriter.hh>
+#include <set>
 
 #include "ui/sheet/pdf_pictures.h"
+#include "ui/sheet/pdf_text_map.h"
 #include "ui/sheet/type_setting.h"
 
 namespace leadline {
@@ -120,6 +122,24 @@ void add_drawings(QPDF& pdf, QPDFPageObjectHelper& pdf_page, const Page& page, P
     pdf_page.addPageContents(packed_stream(pdf, "\nQ\n" + drawings), false);
 }
 
+/// Letters as they were written, in every font of a page that is not yet in `done`.
+void correct_letters(QPDF& pdf, QPDFPageObjectHelper& page, PdfTextMap& letters,
+                     std::set<QPDFObjGen>& done) {
+    QPDFObjectHandle resources = page.getObjectHandle().getKey("/Resources");
+    QPDFObjectHandle fonts = resources.getKey("/Font");
+    if (!fonts.isDictionary()) return;
+    for (const std::string& key : fonts.getKeys()) {
+        QPDFObjectHandle font = fonts.getKey(key);
+        if (!font.isDictionary() || !done.insert(font.getObjGen()).second) continue;
+        QPDFObjectHandle map = font.getKey("/ToUnicode");
+        if (!map.isStream()) continue;
+        const std::shared_ptr<Buffer> data = map.getStreamData();
+        const auto* bytes = reinterpret_cast<const char*>(data->getBuffer());
+        const QByteArray old(bytes, static_cast<qsizetype>(data->getSize()));
+        font.replaceKey("/ToUnicode", packed_stream(pdf, letters.corrected(old)));
+    }
+}
+
 QString date_now() { return QDateTime::currentDateTimeUtc().toString(Qt::ISODate); }
 
 /// "2026-06-20T08:15:00Z" as a PDF writes it.
@@ -138,7 +158,7 @@ public:
     Metadata(const PdfInfo& info, const QString& date) : xml_(&bytes_) {
         xml_.writeProcessingInstruction(
             QStringLiteral("xpacket"),
-            QStringLiteral("begin=\"\xEF\xBB\xBF\" id=\"W5M0MpCehiHzreSzNTczkc9d\""));
+            QStringLiteral("begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\""));
         xml_.writeNamespace(meta_, QStringLiteral("x"));
         xml_.writeStartElement(meta_, QStringLiteral("xmpmeta"));
         xml_.writeNamespace(rdf_, QStringLiteral("rdf"));
@@ -228,8 +248,11 @@ Result<QByteArray> finished_pdf(const QByteArray& drawn, const std::vector<Page>
         QPDF pdf;
         pdf.processMemoryFile("drawn", drawn.constData(), static_cast<std::size_t>(drawn.size()));
         Pictures pictures(pdf, pictures_on(pages));
+        PdfTextMap letters(pages);
+        std::set<QPDFObjGen> corrected;
         std::size_t i = 0;
         for (QPDFPageObjectHelper& page : QPDFPageDocumentHelper(pdf).getAllPages()) {
+            correct_letters(pdf, page, letters, corrected);
             if (i < pages.size()) add_drawings(pdf, page, pages[i++], pictures);
         }
         describe(pdf, info);
