@@ -14,7 +14,13 @@ namespace {
 
 constexpr double endless_line = 1e7;
 
-QColor colour(Ink ink) {
+QRectF in_units(const QRectF& rect) {
+    return {rect.topLeft() * units_per_mm, rect.size() * units_per_mm};
+}
+
+}  // namespace
+
+QColor ink_colour(Ink ink) {
     switch (ink) {
         case Ink::black: return Qt::black;
         case Ink::white: return Qt::white;
@@ -22,12 +28,6 @@ QColor colour(Ink ink) {
     }
     return Qt::black;
 }
-
-QRectF in_units(const QRectF& rect) {
-    return {rect.topLeft() * units_per_mm, rect.size() * units_per_mm};
-}
-
-}  // namespace
 
 SheetPainter::SheetPainter() = default;
 SheetPainter::~SheetPainter() = default;
@@ -62,7 +62,7 @@ const QTextLayout& SheetPainter::shaped(const TextItem& item, const TextLine& li
 }
 
 void SheetPainter::draw(QPainter& painter, const TextItem& item) {
-    painter.setPen(colour(item.ink));
+    painter.setPen(ink_colour(item.ink));
     for (const TextLine& line : item.lines) {
         const QTextLayout& layout = shaped(item, line);
         const QPointF baseline(line.left * units_per_mm, line.baseline * units_per_mm);
@@ -71,7 +71,7 @@ void SheetPainter::draw(QPainter& painter, const TextItem& item) {
 }
 
 void SheetPainter::draw(QPainter& painter, const LineItem& item) {
-    painter.setPen(QPen(colour(item.ink), item.width * units_per_mm, Qt::SolidLine, Qt::FlatCap));
+    painter.setPen(QPen(ink_colour(item.ink), item.width * units_per_mm, Qt::SolidLine, Qt::FlatCap));
     painter.drawLine(QLineF(item.line.p1() * units_per_mm, item.line.p2() * units_per_mm));
 }
 
@@ -79,12 +79,12 @@ void SheetPainter::draw(QPainter& painter, const RectItem& item) {
     const double radius = item.corner * units_per_mm;
     if (item.width == 0.0) {
         painter.setPen(Qt::NoPen);
-        painter.setBrush(colour(item.ink));
+        painter.setBrush(ink_colour(item.ink));
         painter.drawRoundedRect(in_units(item.rect), radius, radius);
         return;
     }
     const double half = item.width / 2.0;
-    painter.setPen(QPen(colour(item.ink), item.width * units_per_mm));
+    painter.setPen(QPen(ink_colour(item.ink), item.width * units_per_mm));
     painter.setBrush(Qt::NoBrush);
     painter.drawRoundedRect(in_units(item.rect.adjusted(half, half, -half, -half)), radius, radius);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QColor>
 #include <QString>
 #include <map>
 #include <memory>
@@ -13,6 +14,9 @@ class QSvgRenderer;
 class QTextLayout;
 
 namespace leadline {
+
+/// The colour of an ink on white paper.
+QColor ink_colour(Ink ink);
 
 /// Draws laid-out pages: the one painter for the preview, the printer and the PDF. Decides nothing:
 /// what is on the page, and where, is in the page. Keeps the pictures it has read and the lines it has

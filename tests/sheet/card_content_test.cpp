@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gmock/gmock.h>
+
+#include <QRegularExpression>
+
+#include "sheet_fixture.h"
+
+namespace leadline::testing {
+namespace {
+
+using ::testing::Contains;
+using ::testing::Not;
+
+/// The card of the first guest, for a signal pressure as given.
+CardContent card_with(Bars signal, UnitSystem house, UnitHabit habit = UnitHabit::house) {
+    Session session = sample("salt-cove").session;
+    session.guests.front().units = habit;
+    Plan planned = plan(session, rules()).value_or({});
+    planned.guests.front().signal_pressure = signal;
+    return card_content(session, planned, session.guests.front(), house, "en");
+}
+
+TEST(CardContentTest, PressuresAreRoundedUpAsTheirGaugeIsRead) {
+    const CardContent metric = card_with(Bars(50.2), UnitSystem::metric);
+    EXPECT_EQ(metric.low_on_air.number, u"60");
+    EXPECT_EQ(metric.low_on_air.unit, u"bar");
+    EXPECT_TRUE(metric.low_on_air.as_read.isEmpty());
+    // 60 bar are 870 psi.
+    const CardContent imperial = card_with(Bars(60.0), UnitSystem::imperial);
+    EXPECT_EQ(imperial.low_on_air.number, u"900");
+    EXPECT_EQ(imperial.low_on_air.unit, u"psi");
+}
+
+TEST(CardContentTest, AGuestsOwnHabitComesFirstAndTheGaugeBeside) {
+    const CardContent imperial = card_with(Bars(60.0), UnitSystem::metric, UnitHabit::imperial);
+    EXPECT_EQ(imperial.low_on_air.number, u"900");
+    EXPECT_EQ(imperial.low_on_air.unit, u"psi");
+    EXPECT_EQ(bare(imperial.low_on_air.as_read), u"60bar");
+    EXPECT_EQ(imperial.deepest.unit, u"ft");
+    const CardContent metric = card_with(Bars(60.0), UnitSystem::imperial, UnitHabit::metric);
+    EXPECT_EQ(metric.low_on_air.number, u"60");
+    EXPECT_EQ(bare(metric.low_on_air.as_read), u"900psi");
+    const CardContent same = card_with(Bars(60.0), UnitSystem::metric, UnitHabit::metric);
+    EXPECT_TRUE(same.low_on_air.as_read.isEmpty());
+}
+
+TEST(CardContentTest, RoundsEveryFigureToTheSafeSide) {
+    Session session = sample("salt-cove").session;
+    for (ProfilePoint& point : session.profile.points) {
+        point.depth = Depth(point.depth.meters() * 0.97);
+    }
+    const Result<Plan> planned = plan(session, rules());
+    ASSERT_TRUE(planned.has_value());
+    const Guest& guest = session.guests.front();
+    const CardContent card = card_content(session, *planned, guest, UnitSystem::metric, "en");
+    EXPECT_GE(card.low_on_air.number.toDouble(),
+              find_gas(*planned, guest.id)->signal_pressure.value() - 1e-6);
+    // No deeper and no longer than planned, whatever the rounding.
+    EXPECT_LE(card.deepest.number.toDouble(), deepest(session.profile).meters().value());
+    EXPECT_LE(card.time.number.toDouble(), duration(session.profile).value());
+    EXPECT_GE(card.breath_growth.mid(1).toDouble(),
+              planned->environment.breath_expansion_from_deepest - 1e-9);
+}
+
+TEST(CardContentTest, WithoutACylinderThePressureIsFilledInByHand) {
+    Session session = sample("salt-cove").session;
+    session.guests.front().kit.cylinder.reset();
+    const CardContent card = faces_of(session, UnitSystem::metric, "en").front();
+    EXPECT_TRUE(card.kit.back().value.isEmpty());
+    EXPECT_TRUE(card.low_on_air.number.isEmpty());
+    EXPECT_EQ(card.low_on_air.unit, u"bar");
+    const Page page = card_pages({card}, CardSize::a6_on_a4).front();
+    EXPECT_EQ(faults(page).join(u'\n').toStdString(), "");
+}
+
+TEST(CardContentTest, ImperialCardsHoldNoMetricUnit) {
+    const QRegularExpression metric(QStringLiteral("[0-9][\\s\u00a0](m|cm|kg|bar|L|°C)(?![A-Za-z])"));
+    for (const char* name : {"salt-cove", "mountain-lake", "harbour-morning"}) {
+        const Session session = sample(name).session;
+        const auto words = [&](UnitSystem units) {
+            const CardContent card = faces_of(session, units, "en").front();
+            const QString low = card.low_on_air.number + u' ' + card.low_on_air.unit;
+            return QString(all_words(card).join(u' ') + u' ' + low);
+        };
+        EXPECT_FALSE(words(UnitSystem::imperial).contains(metric)) << name;
+        // The pattern does find them where they are.
+        EXPECT_TRUE(words(UnitSystem::metric).contains(metric)) << name;
+    }
+}
+
+TEST(CardContentTest, HoldsNothingPrivate) {
+    Session session = sample("harbour-morning").session;
+    for (Guest& guest : session.guests) {
+        guest.note = "SECRETNOTE";
+        guest.phone = "+00 555 7777";
+        guest.email = "SECRET@example.org";
+        guest.birth_date = Date{std::chrono::year(1987), std::chrono::month(11), std::chrono::day(23)};
+        guest.body_mass = Kilograms(137.0);
+        guest.body_height = Meters(1.93);
+    }
+    session.site.emergency_plan = "SECRETPLAN";
+    for (const CardContent& card : faces_of(session, UnitSystem::metric)) {
+        const QString words = all_words(card).join(u' ');
+        for (const char* secret : {"SECRET", "7777", "1987", "137", "193", "1.93"}) {
+            EXPECT_FALSE(words.contains(QString::fromUtf8(secret))) << secret;
+        }
+    }
+}
+
+TEST(CardSelectionTest, AStopKeepsBackTheCardUntilItIsOverruled) {
+    Session session = sample("salt-cove").session;
+    Guest& guest = session.guests.front();
+    guest.screening.outcome = ScreeningOutcome::unanswered;
+    CardSelection selection = select_cards(session, *plan(session, rules()), UnitSystem::metric);
+    EXPECT_THAT(selection.blocked, Contains(guest.id));
+    EXPECT_EQ(selection.guests(), static_cast<int>(session.guests.size()) - 1);
+    session.overrules.push_back(
+        {"screening_unanswered:" + guest.id.text, "Asked aloud, all no", "Instructor"});
+    selection = select_cards(session, *plan(session, rules()), UnitSystem::metric);
+    EXPECT_THAT(selection.blocked, Not(Contains(guest.id)));
+    EXPECT_EQ(selection.guests(), static_cast<int>(session.guests.size()));
+}
+
+TEST(CardSelectionTest, AStopOnTheSessionRefusesEveryCard) {
+    Session session = sample("salt-cove").session;
+    session.site.emergency_line.clear();
+    const CardSelection selection =
+        select_cards(session, *plan(session, rules()), UnitSystem::metric);
+    EXPECT_TRUE(selection.cards.empty());
+    EXPECT_EQ(selection.blocked.size(), session.guests.size());
+}
+
+TEST(CardSelectionTest, SaysForWhomThereAreNoWords) {
+    Session session = sample("salt-cove").session;
+    session.guests[0].language = "tlh";
+    session.guests[1].language = "en";
+    session.guests[1].second_language = "tlh";
+    session.guests[2].language = "en";
+    session.guests[2].second_language = "en-GB";  // the same words: no second face
+    const CardSelection selection =
+        select_cards(session, *plan(session, rules()), UnitSystem::metric);
+    ASSERT_EQ(selection.missing.size(), 2U);
+    EXPECT_EQ(selection.missing[0], (MissingLanguage{session.guests[0].id, "tlh", false}));
+    EXPECT_EQ(selection.missing[1], (MissingLanguage{session.guests[1].id, "tlh", true}));
+    EXPECT_EQ(selection.cards.front().language, "en");
+    EXPECT_EQ(selection.guests(), static_cast<int>(session.guests.size()));
+    EXPECT_EQ(selection.cards.size(), session.guests.size());
+}
+
+}  // namespace
+}  // namespace leadline::testing

@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/sheet/qr_code.h"
+
+#include <gmock/gmock.h>
+#include <zbar.h>
+
+#include "sheet_fixture.h"
+#include "ui/sheet/card_text.h"
+
+namespace leadline::testing {
+namespace {
+
+/// The texts of all codes in a picture.
+QStringList read_codes(const QImage& picture) {
+    const QImage grey = picture.convertToFormat(QImage::Format_Grayscale8);
+    QByteArray pixels;
+    for (int y = 0; y < grey.height(); ++y) {
+        pixels.append(reinterpret_cast<const char*>(grey.constScanLine(y)), grey.width());
+    }
+    zbar::ImageScanner scanner;
+    scanner.set_config(zbar::ZBAR_NONE, zbar::ZBAR_CFG_ENABLE, 0);
+    scanner.set_config(zbar::ZBAR_QRCODE, zbar::ZBAR_CFG_ENABLE, 1);
+    zbar::Image image(static_cast<unsigned>(grey.width()), static_cast<unsigned>(grey.height()),
+                      "Y800", pixels.constData(), static_cast<unsigned long>(pixels.size()));
+    EXPECT_GE(scanner.scan(image), 0);
+    QStringList texts;
+    for (auto symbol = image.symbol_begin(); symbol != image.symbol_end(); ++symbol) {
+        texts << QString::fromStdString(symbol->get_data());
+    }
+    return texts;
+}
+
+constexpr double dots_per_mm = 12.0;  // about 300 to the inch
+
+TEST(QrCode, EveryCodeIsReadBackFromThePage) {
+    for (const char* name : sample_names) {
+        const auto cards = faces_of(sample(name).session, UnitSystem::metric);
+        for (const CardContent& card : cards) {
+            const Page page = card_pages({card}, CardSize::a6).front();
+            const QStringList texts = read_codes(rendered(page, dots_per_mm));
+            ASSERT_EQ(texts.size(), 1) << card.name.toStdString();
+            EXPECT_EQ(texts.front(), card_as_text(card, most_code_bytes));
+            EXPECT_TRUE(texts.front().startsWith(card.name));
+            EXPECT_TRUE(texts.front().contains(card.emergency_line));
+            EXPECT_TRUE(texts.front().contains(card.breath_rule));
+            EXPECT_TRUE(texts.front().contains(card.low_on_air.number));
+        }
+    }
+}
+
+TEST(QrCode, ItsFieldsAreLargeEnoughAndItsEdgeIsWhite) {
+    for (const CardSize size : card_sizes()) {
+        const auto cards = faces_of(sample("many-tongues").session, UnitSystem::metric);
+        for (const Page& page : card_pages(cards, size)) {
+            for (const SheetItem& item : page.items) {
+                const auto* code = std::get_if<QrItem>(&item);
+                if (code == nullptr) continue;
+                const double field = code->rect.width() / code->side;
+                EXPECT_GE(field, 0.33 - 1e-9);
+                const QRectF edge =
+                    code->rect.adjusted(-4 * field, -4 * field, 4 * field, 4 * field);
+                for (const SheetItem& other : page.items) {
+                    if (&other == &item) continue;
+                    if (const auto* box = std::get_if<RectItem>(&other); box && box->width > 0.0) {
+                        EXPECT_FALSE(box->rect.intersects(edge));
+                    } else if (std::holds_alternative<LineItem>(other)) {
+                        EXPECT_FALSE(rect_of(other).intersects(edge));
+                    }
+                }
+            }
+        }
+    }
+}
+
+TEST(QrCode, HoldsAsMuchAsIsSaidAndNoMore) {
+    const auto largest = qr_code(QByteArray(most_code_bytes, 'x'));
+    ASSERT_TRUE(largest.has_value());
+    EXPECT_EQ(largest->side, most_code_fields);
+    const auto larger = qr_code(QByteArray(most_code_bytes + 1, 'x'));
+    ASSERT_TRUE(larger.has_value());
+    EXPECT_GT(larger->side, most_code_fields);
+    EXPECT_FALSE(qr_code({}).has_value());
+    EXPECT_FALSE(qr_code(QByteArray(5000, 'x')).has_value());
+}
+
+TEST(QrCode, WholeLinesAreLeftOutNeverCut) {
+    const CardContent card =
+        faces_of(sample("many-tongues").session, UnitSystem::metric, "en").front();
+    const QString whole = card_as_text(card, 100'000);
+    const QStringList lines = whole.split(u'\n');
+    qsizetype before = lines.size();
+    for (int bytes = 600; bytes >= 0; bytes -= 20) {
+        const QString text = card_as_text(card, bytes);
+        EXPECT_LE(text.toUtf8().size(), bytes);
+        if (text.isEmpty()) continue;
+        const QStringList kept = text.split(u'\n');
+        for (const QString& line : kept) EXPECT_TRUE(lines.contains(line));
+        EXPECT_LE(kept.size(), before);
+        before = kept.size();
+        // The name goes last, the number to call last but one.
+        EXPECT_EQ(kept.front(), lines.front());
+        EXPECT_TRUE(kept.size() == 1 || text.contains(card.emergency_line));
+    }
+    EXPECT_EQ(before, 1);
+}
+
+TEST(QrCode, HoldsNothingThatIsNotOnTheCard) {
+    for (const CardContent& card : faces_of(sample("many-tongues").session, UnitSystem::metric)) {
+        QStringList known = all_words(card);
+        for (const CardKit& item : card.kit) known << item.name;
+        const QString printed = bare(known.join(QString()));
+        for (const QString& line : card_as_text(card, 100'000).split(u'\n')) {
+            for (const QString& word : line.split(u' ')) {
+                QString core = bare(word);
+                while (core.endsWith(u':') || core.endsWith(u',')) core.chop(1);
+                if (core == u"=") continue;
+                EXPECT_TRUE(printed.contains(core)) << core.toStdString();
+            }
+        }
+    }
+}
+
+}  // namespace
+}  // namespace leadline::testing
