@@ -128,7 +128,7 @@ void set_card_middle(CardCanvas& canvas, const CardContent& card, double top, do
 namespace {
 
 constexpr double call_points = 9.0;
-constexpr double number_points = 14.0;
+constexpr double number_points = 13.0;
 constexpr double box_padding = 1.8;
 
 /// The number to call in its frame, above `bottom`; returns where the frame begins.
