@@ -3,6 +3,7 @@
 
 #include <unicode/normalizer2.h>
 #include <unicode/uchar.h>
+#include <unicode/uniset.h>
 #include <unicode/unistr.h>
 
 #include <algorithm>
@@ -14,49 +15,98 @@
 namespace leadline {
 namespace {
 
-/// Letters that no normalization takes apart; null where there is nothing to say.
-const char32_t* plain_spelling(UChar32 letter) {
+/// The letters whose folding is fixed. Younger ones stay as they are, for that is how they stand in
+/// folded texts on record, which must be found again whatever ICU is installed.
+const icu::UnicodeSet& letters_folded() {
+    static const icu::UnicodeSet letters = [] {
+        UErrorCode code = U_ZERO_ERROR;
+        icu::UnicodeSet set(u"[:age=14.0:]", code);
+        set.freeze();
+        return set;
+    }();
+    return letters;
+}
+
+/// What a letter, already in lower case, is searched as, where no normalization takes it apart; null
+/// where there is nothing to say.
+const char16_t* plain_spelling(UChar32 letter) {
     switch (letter) {
-        case 0x00E6: return U"ae";  // æ
-        case 0x00F0:                // ð
-        case 0x0111: return U"d";   // đ
-        case 0x00F8: return U"o";   // ø
-        case 0x00FE: return U"th";  // þ
-        case 0x0131: return U"i";   // ı
-        case 0x0142: return U"l";   // ł
-        case 0x0153: return U"oe";  // œ
-        case 0x0060:                // `
-        case 0x00B4:                // acute accent standing alone
-        case 0x2018:
-        case 0x2019:
-        case 0x02BC: return U"'";
+        case U'ø': return u"o";
+        case U'ł': return u"l";
+        case U'đ':
+        case U'ð': return u"d";
+        case U'ı': return u"i";
+        case U'ς': return u"σ";
+        case U'‘':
+        case U'’':
+        case U'ʼ': return u"'";
+        case U'ß': return u"ss";
+        case U'æ': return u"ae";
+        case U'œ': return u"oe";
+        case U'þ': return u"th";
         default: return nullptr;
     }
 }
 
-bool is_space(UChar32 letter) { return u_isUWhiteSpace(letter) != 0; }
+bool is_mark(UChar32 letter) {
+    const std::int8_t type = u_charType(letter);
+    return type == U_NON_SPACING_MARK || type == U_ENCLOSING_MARK;
+}
 
-std::u32string folded_letters(std::string_view text) {
-    UErrorCode code = U_ZERO_ERROR;
-    const icu::Normalizer2* case_fold = icu::Normalizer2::getNFKCCasefoldInstance(code);
-    const icu::Normalizer2* apart = icu::Normalizer2::getNFDInstance(code);
-    icu::UnicodeString wide = icu::UnicodeString::fromUTF8(
-        icu::StringPiece(text.data(), static_cast<std::int32_t>(text.size())));
-    if (U_SUCCESS(code)) wide = apart->normalize(case_fold->normalize(wide, code), code);
-    std::u32string folded;
-    for (std::int32_t at = 0; at < wide.length(); at = wide.moveIndex32(at, 1)) {
-        const UChar32 letter = wide.char32At(at);
-        if (u_charType(letter) == U_NON_SPACING_MARK) continue;
-        if (is_space(letter)) {
-            if (!folded.empty() && folded.back() != U' ') folded += U' ';
-        } else if (const char32_t* plain = plain_spelling(letter)) {
-            folded += plain;
+void append_folded(icu::UnicodeString& text, UChar32 letter) {
+    if (u_charType(letter) == U_SURROGATE) {
+        text.append(UChar32(0xFFFD));
+    } else if (!letters_folded().contains(letter)) {
+        text.append(letter);
+    } else if (u_isUWhiteSpace(letter)) {
+        if (!text.isEmpty() && text[text.length() - 1] != u' ') text.append(u' ');
+    } else if (!is_mark(letter)) {
+        const UChar32 small = u_tolower(letter);
+        if (const char16_t* plain = plain_spelling(small)) {
+            text.append(plain, -1);
         } else {
-            folded += static_cast<char32_t>(letter);
+            text.append(small);
         }
     }
-    if (!folded.empty() && folded.back() == U' ') folded.pop_back();
-    return folded;
+}
+
+icu::UnicodeString folded(const icu::UnicodeString& text) {
+    UErrorCode code = U_ZERO_ERROR;
+    const icu::FilteredNormalizer2 apart(*icu::Normalizer2::getNFKDInstance(code),
+                                         letters_folded());
+    icu::UnicodeString wide;
+    apart.normalize(text, wide, code);
+    icu::UnicodeString plain;
+    for (std::int32_t at = 0; at < wide.length(); at = wide.moveIndex32(at, 1)) {
+        append_folded(plain, wide.char32At(at));
+    }
+    if (plain.endsWith(u' ')) plain.truncate(plain.length() - 1);
+    return plain;
+}
+
+/// A text from a list, folded. Spreadsheets carry along what nobody sees (soft hyphens, marks of
+/// byte order and direction), and people type accents that stand alone as apostrophes.
+icu::UnicodeString folded_cell(std::string_view text) {
+    const icu::UnicodeString typed = icu::UnicodeString::fromUTF8(
+        icu::StringPiece(text.data(), static_cast<std::int32_t>(text.size())));
+    icu::UnicodeString seen;
+    for (std::int32_t at = 0; at < typed.length(); at = typed.moveIndex32(at, 1)) {
+        const UChar32 letter = typed.char32At(at);
+        if (letter == U'`' || letter == U'´') {
+            seen.append(u'\'');
+        } else if (!u_hasBinaryProperty(letter, UCHAR_DEFAULT_IGNORABLE_CODE_POINT)) {
+            seen.append(letter);
+        }
+    }
+    return folded(seen);
+}
+
+std::u32string letters_of(const icu::UnicodeString& text) {
+    std::u32string letters;
+    for (std::int32_t at = 0; at < text.length(); at = text.moveIndex32(at, 1)) {
+        letters += static_cast<char32_t>(text.char32At(at));
+    }
+    return letters;
 }
 
 /// Slips between two texts (optimal string alignment: insertion, deletion, substitution, swap of
@@ -104,17 +154,20 @@ bool near(const std::u32string& a, const std::u32string& b) {
 
 }  // namespace
 
+std::u16string folded(std::u16string_view name) {
+    const icu::UnicodeString plain =
+        folded(icu::UnicodeString(name.data(), static_cast<std::int32_t>(name.size())));
+    return {plain.getBuffer(), static_cast<std::size_t>(plain.length())};
+}
+
 std::string folded_text(std::string_view text) {
-    const std::u32string letters = folded_letters(text);
-    std::string folded;
-    icu::UnicodeString::fromUTF32(reinterpret_cast<const UChar32*>(letters.data()),
-                                  static_cast<std::int32_t>(letters.size()))
-        .toUTF8String(folded);
-    return folded;
+    std::string plain;
+    folded_cell(text).toUTF8String(plain);
+    return plain;
 }
 
 FoldedName folded_name(std::string_view name) {
-    FoldedName folded{folded_letters(name), {}, {}};
+    FoldedName folded{letters_of(folded_cell(name)), {}, {}};
     std::vector<std::u32string> words(1);
     for (const char32_t letter : folded.in_order) {
         if (letter == U' ' || letter == U',' || letter == U'-' || letter == U'.') {

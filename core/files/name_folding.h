@@ -8,11 +8,18 @@
 
 namespace leadline {
 
-/// A text with what people spell differently made alike: lower case, no accents, letters that do
-/// not come apart spelled plainly (ø o, ł l, ß ss, æ ae), one apostrophe for all, single spaces.
-/// "Łukasz  Ærø" becomes "lukasz aero". For comparing only: it makes different names alike.
-/// @source  Unicode Standard Annex #15 (normalization forms) and Unicode Standard, section 3.13
-///          (default caseless matching), through ICU; the letters by common practice
+/// A name with what people spell differently made alike: compatibility forms taken apart (NFKD),
+/// accents and other nonspacing and enclosing marks stripped, lower case, the letters that do not
+/// come apart spelled out (ø o, ł l, ß ss, æ ae, œ oe, ı i, đ d, ð d, þ th, ς σ), one apostrophe for
+/// all, single spaces. "Łukasz  Ærø" becomes "lukasz aero". For searching and comparing only: it
+/// makes different names alike. Records keep what it gives: it must give the same for ever, so it
+/// leaves letters that came after Unicode 14 as they are.
+/// @source  Unicode Standard Annex #15 (normalization forms), through ICU; the letters by common
+///          practice
+std::u16string folded(std::u16string_view name);
+
+/// The same for a text from a list, in UTF-8, without the characters nobody sees, and with accents
+/// that stand alone (` and ´) as apostrophes.
 std::string folded_text(std::string_view text);
 
 /// A name ready to be compared.

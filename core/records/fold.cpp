@@ -1,46 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/records/fold.h"
 
-#include <QChar>
-#include <QList>
+#include "core/files/name_folding.h"
 
 namespace leadline {
 
-namespace {
-
-bool is_mark(char32_t letter) {
-    const QChar::Category category = QChar::category(letter);
-    return category == QChar::Mark_NonSpacing || category == QChar::Mark_Enclosing;
-}
-
-/// What a letter, already in lower case, is searched as.
-void append_plain(QString& text, char32_t letter) {
-    switch (letter) {
-        case U'ø': text += u'o'; return;
-        case U'ł': text += u'l'; return;
-        case U'đ':
-        case U'ð': text += u'd'; return;
-        case U'ı': text += u'i'; return;
-        case U'ς': text += u'σ'; return;
-        case U'‘':
-        case U'’':
-        case U'ʼ': text += u'\''; return;
-        case U'ß': text += QLatin1String("ss"); return;
-        case U'æ': text += QLatin1String("ae"); return;
-        case U'œ': text += QLatin1String("oe"); return;
-        case U'þ': text += QLatin1String("th"); return;
-        default: text += QChar::fromUcs4(letter); return;
-    }
-}
-
-}  // namespace
-
 QString folded(const QString& name) {
-    QString plain;
-    for (const uint letter : name.normalized(QString::NormalizationForm_KD).toLower().toUcs4()) {
-        if (!is_mark(char32_t(letter))) append_plain(plain, char32_t(letter));
-    }
-    return plain.simplified();
+    const QStringView letters(name);
+    const std::u16string plain =
+        folded(std::u16string_view(letters.utf16(), static_cast<std::size_t>(letters.size())));
+    // Not fromStdU16String(): it takes a first U+FEFF for a mark of byte order.
+    return QString(reinterpret_cast<const QChar*>(plain.data()),
+                   static_cast<qsizetype>(plain.size()));
 }
 
 }  // namespace leadline
