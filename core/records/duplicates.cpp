@@ -136,7 +136,7 @@ NameLikeness likeness(const QString& first, const QString& second) {
     return near ? NameLikeness::one_slip : NameLikeness::different;
 }
 
-Result<std::vector<DuplicatePair>> Duplicates::find(const std::function<bool()>& going_on) {
+Result<std::vector<DuplicatePair>> Duplicates::find(const GoOn& go_on) {
     const QSqlDatabase database = database_.connection();
     const auto persons =
         Statement(database, u"SELECT s.person_id, s.name, p.birth_date, s.phone, s.email "
@@ -151,13 +151,15 @@ Result<std::vector<DuplicatePair>> Duplicates::find(const std::function<bool()>&
     if (!apart) return apart.error();
     PairFinder finder(*persons, {apart->begin(), apart->end()});
     int looked_at = 0;
+    double share = 0.0;
     for (QString Candidate::* by :
          {&Candidate::birth_date, &Candidate::phone, &Candidate::email}) {
         const QHash<QString, Alike> groups = grouped(*persons, by);
         for (const Alike& group : groups) {
             constexpr int groups_between_questions = 256;
-            if (++looked_at % groups_between_questions == 0 && going_on && !going_on()) {
-                return finder.pairs();
+            share += 1.0 / (3.0 * static_cast<double>(groups.size()));
+            if (++looked_at % groups_between_questions == 0 && go_on && !go_on(share)) {
+                return Error{ErrorCode::cancelled, "duplicates", {}, {}};
             }
             if (by != &Candidate::birth_date && group.size() > most_sharing_contact) continue;
             finder.compare_within(group);

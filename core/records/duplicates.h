@@ -3,11 +3,11 @@
 
 #include <QString>
 #include <QtGlobal>
-#include <functional>
 #include <vector>
 
 #include "core/physics/result.h"
 #include "core/records/database.h"
+#include "core/records/go_on.h"
 
 namespace leadline {
 
@@ -41,8 +41,8 @@ public:
     /// Pairs of shown persons with like names and the same birth date, phone number or e-mail
     /// address, those kept apart left out; those most likely one first. A phone number or address
     /// that more than twenty persons have (the centre's own, say) is no sign.
-    /// @param going_on  asked now and then; false ends the search with what was found
-    Result<std::vector<DuplicatePair>> find(const std::function<bool()>& going_on = {});
+    /// @return cancelled where `go_on` stopped it
+    Result<std::vector<DuplicatePair>> find(const GoOn& go_on = {});
 
     /// Remembers that two persons are two: they are not offered again.
     Result<Done> keep_apart(qint64 one, qint64 other);

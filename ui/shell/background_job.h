@@ -2,41 +2,64 @@
 #pragma once
 
 #include <QObject>
-#include <atomic>
 #include <functional>
 #include <memory>
 #include <optional>
+#include <type_traits>
 #include <utility>
 
 #include "core/records/go_on.h"
 
-class QThread;
+class QWidget;
 
 namespace leadline {
 
-/// One piece of long work at a time in a thread of its own, so that the window goes on. What it
-/// gives back arrives in the thread that owns the job.
+/// One piece of long work at a time in another thread, so that the window goes on. What it gives
+/// back arrives in the window's thread, where the job itself is made and used; nothing arrives from
+/// work that was stopped, or after the job is gone.
 class BackgroundJob : public QObject {
     Q_OBJECT
 public:
-    explicit BackgroundJob(QObject* parent = nullptr);
-    /// Stops the work and waits for its end.
+    /// What becomes of work that is stopped, or whose job goes, before its end.
+    enum class AtStop {
+        wait,    ///< waited for: it holds files or records that others need next
+        let_go,  ///< left to itself: it uses nothing but values of its own, and cannot be hurried
+    };
+
+    explicit BackgroundJob(QObject* parent = nullptr, AtStop at_stop = AtStop::wait);
+    /// Stops the work.
     ~BackgroundJob() override;
 
-    [[nodiscard]] bool running() const { return thread_ != nullptr; }
+    [[nodiscard]] bool running() const { return run_ != nullptr; }
     /// Asks the work to stop; its result still arrives.
     void cancel();
-    /// Stops the work, waits for its end and forgets its result.
+    /// Stops the work and forgets its result; waits for its end, unless it is let go.
     void stop();
 
     /// Starts work; other work is stopped first.
-    /// @param work  runs in the other thread; touches nothing of this one; asks its GoOn often
-    /// @param done  runs in this thread with what `work` gave back
-    template <typename Value>
-    void start(std::function<Value(const GoOn&)> work, std::function<void(Value)> done) {
+    /// @param work  `Value work(const GoOn&)`: runs in the other thread, touches nothing of this one,
+    ///              asks its GoOn often; may hold what can only be moved
+    /// @param done  `void done(Value)`: runs in this thread with what `work` gave back
+    template <typename Work, typename Done>
+    void start(Work work, Done done) {
+        using Value = std::invoke_result_t<Work&, const GoOn&>;
         auto value = std::make_shared<std::optional<Value>>();
-        run([work = std::move(work), value](const GoOn& go_on) { value->emplace(work(go_on)); },
-            [done = std::move(done), value] { done(std::move(**value)); });
+        // std::function wants to copy what it holds; keys cannot be copied.
+        auto shared_work = std::make_shared<Work>(std::move(work));
+        auto shared_done = std::make_shared<Done>(std::move(done));
+        run([shared_work, value](const GoOn& go_on) { value->emplace((*shared_work)(go_on)); },
+            [shared_done, value] { (*shared_done)(std::move(**value)); });
+    }
+
+    /// Does work on values of its own and hands what it gave back to `done`, unless the context is
+    /// gone by then. Several may run at a time.
+    template <typename Work, typename Done>
+    static void once(QObject* context, Work work, Done done) {
+        auto* job = new BackgroundJob(context, AtStop::let_go);
+        job->start(std::move(work), [job, done = std::move(done)](auto value) mutable {
+            job->deleteLater();
+            done(std::move(value));
+        });
     }
 
 Q_SIGNALS:
@@ -45,13 +68,31 @@ Q_SIGNALS:
     void running_changed(bool running);
 
 private:
+    struct Run;
     void run(std::function<void(const GoOn&)> work, std::function<void()> done);
-    void finish(int number);
+    void finish(const Run* run);
 
-    QThread* thread_ = nullptr;
-    std::shared_ptr<std::atomic<bool>> stopped_;
-    std::function<void()> done_;
-    int number_ = 0;
+    const AtStop at_stop_;
+    std::shared_ptr<Run> run_;
 };
+
+/// Does what `start` starts and comes back when `job` has ended. A box says what is going on once
+/// that takes longer than a moment, with a button to stop where that leaves nothing half done.
+/// @returns whether it came to its end; false where it was stopped
+bool wait_behind_box(QWidget* parent, const QString& label, bool may_stop, BackgroundJob& job,
+                     const std::function<void()>& start);
+
+/// Work beside the window that its user waits for (see wait_behind_box()).
+/// @returns what `Value work(const GoOn&)` gave back; nothing where it was stopped
+template <typename Work>
+auto work_behind_box(QWidget* parent, const QString& label, bool may_stop, Work work) {
+    std::optional<std::invoke_result_t<Work&, const GoOn&>> result;
+    BackgroundJob job;
+    const bool ended = wait_behind_box(parent, label, may_stop, job, [&] {
+        job.start(std::move(work), [&result](auto value) { result.emplace(std::move(value)); });
+    });
+    if (!ended) result.reset();
+    return result;
+}
 
 }  // namespace leadline

@@ -228,7 +228,7 @@ void BackupsDialog::check_copies() {
     }
     if (paths.isEmpty()) return;
     using Found = QMap<QString, QString>;
-    job_.start<Found>(
+    job_.start(
         [paths](const GoOn& go_on) {
             Found found;
             for (const QString& path : paths) {
@@ -289,7 +289,7 @@ void BackupsDialog::reject() {
 void BackupsDialog::make_now() {
     start_work(tr("Making a copy…"));
     using Made = Result<RecordCopy>;
-    job_.start<Made>(
+    job_.start(
         [path = keeper_.wanted_path(), now = current_time()](const GoOn& go_on) {
             return make_copy(path, CopyKind::by_hand, now, go_on);
         },
@@ -318,7 +318,7 @@ void BackupsDialog::restore_from_file() {
 void BackupsDialog::preview(const QString& path, const QString& name) {
     start_work(tr("Reading the copy…"));
     using Found = Result<RestorePreview>;
-    job_.start<Found>(
+    job_.start(
         [records = keeper_.wanted_path(), path](const GoOn& go_on) {
             return preview_restore(records, path, go_on);
         },
@@ -354,7 +354,7 @@ void BackupsDialog::restore(const QString& path, const QString& name) {
     }
     start_work(tr("Putting the copy back…"));
     using Restored = Result<std::optional<RecordCopy>>;
-    job_.start<Restored>(
+    job_.start(
         [records = keeper_.wanted_path(), path, now = current_time()](const GoOn& go_on) {
             return restore_copy(records, path, now, go_on);
         },
@@ -401,7 +401,7 @@ void BackupsDialog::write_everything() {
         QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyy-MM-dd'T'HH-mm-ss'Z'"));
     start_work(tr("Writing everything out…"));
     using Written = Result<Done>;
-    job_.start<Written>(
+    job_.start(
         [path = keeper_.wanted_path(), folder](const GoOn& go_on) {
             return export_records(path, folder, go_on);
         },

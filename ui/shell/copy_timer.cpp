@@ -32,7 +32,7 @@ void CopyTimer::look() {
         Q_EMIT looked();
         return;
     }
-    job_.start<Look>([path = path_, now, first = !checked_](
+    job_.start([path = path_, now, first = !checked_](
                          const GoOn& go_on) { return work(path, now, first, go_on); },
                      [this, now](const Look& look) { take(look, now); });
 }

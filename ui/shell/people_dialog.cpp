@@ -280,11 +280,11 @@ void PeopleDialog::look_for_due() {
     if (periods_.rules.empty() || !is_time_to_look(day ? std::optional(*day) : std::nullopt, now)) {
         return;
     }
-    auto found = std::make_shared<std::vector<DueErasure>>();
-    const RetentionRules periods = periods_;
-    background_.start(
-        database_.path(),
-        [found, periods, now](Database& database, const std::atomic_bool&) {
+    using Found = Result<std::vector<DueErasure>>;
+    looking_.start(
+        [path = database_.path(), periods = periods_, now](const GoOn&) -> Found {
+            const auto database = Database::open(path);
+            if (!database) return database.error();
             int least = periods.rules.front().erase_after_months;
             for (const RetentionRule& rule : periods.rules) {
                 least = std::min(least, rule.erase_after_months);
@@ -292,11 +292,13 @@ void PeopleDialog::look_for_due() {
             // A day more than the shortest period: months are not equally long.
             const Date before(std::chrono::sys_days(months_later(now, -least)) +
                               std::chrono::days(5));
-            const auto facts = kept_facts(database, before);
-            if (facts) *found = due_for_erasure(periods, *facts, now);
+            const auto facts = kept_facts(**database, before);
+            if (!facts) return facts.error();
+            return due_for_erasure(periods, *facts, now);
         },
-        [this, found](const QString&) {
-            due_ = std::move(*found);
+        [this](Found found) {
+            // Records that cannot be read say so where they are read for the table.
+            due_ = std::move(found).value_or({});
             for (const DueErasure& due : due_) due_of_[due.person] = due;
             if (due_.empty()) return;
             strip_text_->setText(
@@ -325,15 +327,15 @@ void PeopleDialog::put_due_aside() {
 }
 
 void PeopleDialog::find_duplicates() {
-    auto pairs = std::make_shared<Result<std::vector<DuplicatePair>>>(
-        std::vector<DuplicatePair>());
-    const std::optional<QString> failure =
-        work_apart(this, database_.path(), tr("Looking for guests on record twice…"), true,
-                   [pairs](Database& database, const std::atomic_bool& stop) {
-                       *pairs = Duplicates(database).find([&stop] { return !stop; });
-                   });
-    if (!failure) return;
-    if (!failure->isEmpty()) return say(*failure);
+    using Pairs = Result<std::vector<DuplicatePair>>;
+    std::optional<Pairs> pairs =
+        work_behind_box(this, tr("Looking for guests on record twice…"), true,
+                        [path = database_.path()](const GoOn& go_on) -> Pairs {
+                            const auto database = Database::open(path);
+                            if (!database) return database.error();
+                            return Duplicates(**database).find(go_on);
+                        });
+    if (!pairs) return;
     if (!*pairs) return say(words(pairs->error()));
     offer(std::move(**pairs));
 }
@@ -405,23 +407,28 @@ void PeopleDialog::remove_guest() {
     if (dialog.exec() != QDialog::Accepted) return;
     const KeptKind kind = dialog.kind();
     const bool copies = dialog.copies_too();
-    auto outcome = std::make_shared<Result<RemovalOutcome>>(RemovalOutcome());
-    auto copies_removed = std::make_shared<Result<int>>(0);
-    const std::optional<QString> failure = work_apart(
-        this, database_.path(), tr("Removing the guest…"), false,
-        [=, by = who](Database& database, const std::atomic_bool&) {
-            *outcome = PersonRemoval(database).remove(person, kind, by);
-            if (*outcome && copies) *copies_removed = PersonRemoval(database).remove_copies();
+    struct Removed {
+        Result<RemovalOutcome> outcome;
+        Result<int> copies = 0;
+    };
+    const std::optional<Removed> removed = work_behind_box(
+        this, tr("Removing the guest…"), false,
+        [=, path = database_.path(), by = who](const GoOn&) -> Removed {
+            const auto database = Database::open(path);
+            if (!database) return {database.error()};
+            PersonRemoval removal(**database);
+            Removed done{removal.remove(person, kind, by)};
+            if (done.outcome && copies) done.copies = removal.remove_copies();
+            return done;
         });
     due_of_.erase(person);
     std::erase_if(due_, [person](const DueErasure& due) { return due.person == person; });
     // The open session may hold the guest.
     keeper_.reload();
     after_change();
-    if (!failure || !failure->isEmpty()) return say(failure.value_or(QString()));
-    if (!*outcome) return say(words(outcome->error()));
-    if (!*copies_removed) return say(tr("Removed. %1").arg(words(copies_removed->error())));
-    say((*outcome)->swept
+    if (!removed->outcome) return say(words(removed->outcome.error()));
+    if (!removed->copies) return say(tr("Removed. %1").arg(words(removed->copies.error())));
+    say(removed->outcome->swept
             ? tr("Removed.")
             : tr("Removed. Another program reads the records: close it, and Leadline after it, so "
                  "that nothing is left on the disk."));

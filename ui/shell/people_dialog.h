@@ -12,7 +12,7 @@
 #include "core/records/duplicates.h"
 #include "core/records/guest_store.h"
 #include "core/records/person_merge.h"
-#include "ui/shell/background_work.h"
+#include "ui/shell/background_job.h"
 #include "ui/shell/guest_file.h"
 
 class QLabel;
@@ -86,7 +86,7 @@ private:
     std::vector<DueErasure> due_;
     std::map<qint64, DueErasure> due_of_;
     bool looked_ = false;
-    BackgroundWork background_;
+    BackgroundJob looking_;
 };
 
 }  // namespace leadline

@@ -6,8 +6,8 @@
 
 #include "core/records/waiting_answers.h"
 #include "ui/document/session_document.h"
+#include "ui/shell/background_job.h"
 #include "ui/shell/record_keeper.h"
-#include "ui/shell/run_aside.h"
 #include "ui/shell/vault_set_up_dialog.h"
 #include "ui/shell/vault_unlock_dialog.h"
 #include "ui/words/vault_words.h"
@@ -173,9 +173,9 @@ QStringList VaultAccess::staff_names() const {
 
 void VaultAccess::make(SecretBytes passphrase, QObject* context, Made made) {
     shield_process_memory();
-    run_aside(
+    BackgroundJob::once(
         context,
-        [passphrase = std::move(passphrase), cost = cost_] {
+        [passphrase = std::move(passphrase), cost = cost_](const GoOn&) {
             return make_vault(VaultWay::passphrase, passphrase, cost);
         },
         std::move(made));
@@ -218,9 +218,9 @@ void VaultAccess::unlock(SecretBytes passphrase, const QString& who, QObject* co
         finished(wrapped.error());
         return;
     }
-    run_aside(
+    BackgroundJob::once(
         context,
-        [wrapped = std::move(*wrapped), passphrase = std::move(passphrase)] {
+        [wrapped = std::move(*wrapped), passphrase = std::move(passphrase)](const GoOn&) {
             return unwrap(wrapped, passphrase);
         },
         [this, who, finished = std::move(finished)](Result<SecretBytes> key) {
@@ -273,11 +273,11 @@ void VaultAccess::change_passphrase(SecretBytes old_passphrase, SecretBytes new_
         finished(wrapped.error());
         return;
     }
-    run_aside(
+    BackgroundJob::once(
         context,
         [wrapped = std::move(*wrapped), old_passphrase = std::move(old_passphrase),
          new_passphrase = std::move(new_passphrase),
-         cost = cost_] { return rewrap(wrapped, old_passphrase, new_passphrase, cost); },
+         cost = cost_](const GoOn&) { return rewrap(wrapped, old_passphrase, new_passphrase, cost); },
         [this, finished = std::move(finished)](Result<WrappedKey> rewrapped) {
             if (!vault_) return finished(no_records());
             const std::string who = vault_->who();
@@ -291,10 +291,10 @@ void VaultAccess::add_passphrase(SecretBytes passphrase, QObject* context, Finis
         finished(data_key.error());
         return;
     }
-    run_aside(
+    BackgroundJob::once(
         context,
         [data_key = std::move(*data_key), passphrase = std::move(passphrase), cost = cost_,
-         vault_id = vault_->opened_identity()] {
+         vault_id = vault_->opened_identity()](const GoOn&) {
             return wrap(data_key, VaultWay::passphrase, passphrase, vault_id, cost);
         },
         [this, finished = std::move(finished)](const Result<WrappedKey>& wrapped) {
