@@ -7,6 +7,7 @@
 #include <map>
 
 #include "core/files/booking_values.h"
+#include "core/files/digits.h"
 #include "core/files/name_folding.h"
 
 namespace leadline {
@@ -55,7 +56,6 @@ std::optional<int> month_of(const std::string& word) {
     return found == names.end() ? std::nullopt : std::optional(found->second);
 }
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 bool separates(char c) { return std::string_view(" ./-,").find(c) != std::string_view::npos; }
 
 /// "1990-07-04T00:00:00", "4.7.1990 0:00": only the date.

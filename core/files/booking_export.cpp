@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/files/booking_csv.h"
+#include "core/files/digits.h"
 #include "core/files/json_values.h"
 #include "core/physics/number_text.h"
 
@@ -19,8 +20,6 @@ constexpr std::string_view line_end = "\r\n";
 constexpr std::array headers{"Name",        "Birth date",     "Language", "Weight (kg)",
                              "Height (cm)", "Shoe size (EU)", "Phone",    "E-mail",
                              "Dives",       "Note"};
-
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 /// "-3.5"; "+34 600 123 456", but not "+34600123456".
 bool is_harmless_number(std::string_view text) {

@@ -10,6 +10,7 @@
 #include <map>
 #include <utility>
 
+#include "core/files/digits.h"
 #include "core/files/name_folding.h"
 
 namespace leadline {
@@ -18,8 +19,6 @@ namespace {
 constexpr double inches_a_foot = 12.0;
 constexpr double meters_an_inch = 0.0254;   // exact, international inch of 1959
 constexpr double kilograms_a_pound = 0.45359237;  // exact, international pound of 1959
-
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 /// A number or a run of anything else but spaces.
 struct Piece {

@@ -149,6 +149,13 @@ private:
 
 }  // namespace
 
+Result<Done> check_file_version(const json& document, const std::string& key, int version) {
+    if (!document.is_object() || !document.contains(key)) return Done{};
+    const json& given = document[key];
+    if (!given.is_number_integer() || given == version) return Done{};
+    return Error{ErrorCode::unsupported_version, "/" + key, given.dump(), std::to_string(version)};
+}
+
 std::string shortened(std::string_view text) {
     constexpr std::size_t longest = 60;
     if (text.size() <= longest) return std::string(text);

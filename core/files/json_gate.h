@@ -29,6 +29,10 @@ inline constexpr std::int64_t largest_whole_number = 9007199254740992;
 ///          pointer as theirs
 Result<nlohmann::json> parse_json(std::string_view text);
 
+/// Refuses a file whose version, a whole number under `key`, is another one than `version`, with
+/// unsupported_version; what is no version at all is left to the schema.
+Result<Done> check_file_version(const nlohmann::json& document, const std::string& key, int version);
+
 /// A text as it goes into an Error: at most about 60 bytes, cut between characters.
 std::string shortened(std::string_view text);
 

@@ -38,7 +38,7 @@ RetentionRule read_period(const FieldReader& from) {
     return rule;
 }
 
-Result<RetentionRules> from_document(const json& document) {
+Result<RetentionRules> periods_from_document(const json& document) {
     std::optional<Error> error;
     const FieldReader root(document, "", error);
     RetentionRules rules{root.line("title"), root.lines("note"), {}};
@@ -66,7 +66,7 @@ Result<RetentionRules> read_retention_rules(std::string_view text, std::string_v
     }
     // Only a schema that is not this format's lets a value of the wrong type through to here.
     try {
-        return from_document(*document);
+        return periods_from_document(*document);
     } catch (const std::exception& problem) {
         return Error{ErrorCode::wrong_type, "/", problem.what(), ""};
     }

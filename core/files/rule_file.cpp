@@ -113,7 +113,7 @@ Rule read_rule(const FieldReader& from, const std::string& place) {
     return rule;
 }
 
-Result<RuleSet> from_document(const json& document) {
+Result<RuleSet> rules_from_document(const json& document) {
     std::optional<Error> error;
     const FieldReader root(document, "", error);
     RuleSet set{root.id<RuleSetId>("id"), root.line("title"), root.lines("note"), {}};
@@ -124,26 +124,20 @@ Result<RuleSet> from_document(const json& document) {
     return set;
 }
 
-Result<Done> check_version(const json& document) {
-    if (!document.is_object() || !document.contains("leadline_rules")) return Done{};
-    const json& version = document["leadline_rules"];
-    if (!version.is_number_integer() || version == rule_file_version) return Done{};
-    return Error{ErrorCode::unsupported_version, "/leadline_rules", version.dump(),
-                 std::to_string(rule_file_version)};
-}
-
 }  // namespace
 
 Result<RuleSet> read_rule_set(std::string_view text, std::string_view schema_json) {
     const Result<json> document = parse_json(text);
     if (!document) return document.error();
-    if (const Result<Done> checked = check_version(*document); !checked) return checked.error();
+    const Result<Done> version =
+        check_file_version(*document, "leadline_rules", rule_file_version);
+    if (!version) return version.error();
     if (const Result<Done> checked = check_schema(*document, schema_json); !checked) {
         return checked.error();
     }
     // Only a schema that is not this format's lets a value of the wrong type through to here.
     try {
-        return from_document(*document);
+        return rules_from_document(*document);
     } catch (const std::exception& problem) {
         return Error{ErrorCode::wrong_type, "/", problem.what(), ""};
     }

@@ -319,16 +319,7 @@ DiveLog read_log(const FieldReader& from) {
     return log;
 }
 
-/// The version comes before the schema: what a newer program has added is no mistake of the file.
-Result<Done> check_version(const json& document) {
-    if (!document.is_object() || !document.contains("leadline_session")) return Done{};
-    const json& version = document["leadline_session"];
-    if (!version.is_number_integer() || version == session_file_version) return Done{};
-    return Error{ErrorCode::unsupported_version, "/leadline_session", version.dump(),
-                 std::to_string(session_file_version)};
-}
-
-Result<SessionFile> from_document(const json& document) {
+Result<SessionFile> session_from_document(const json& document) {
     std::optional<Error> error;
     const FieldReader root(document, "", error);
     SessionFile file;
@@ -349,13 +340,16 @@ Result<SessionFile> from_document(const json& document) {
 Result<SessionFile> read_session(std::string_view text, std::string_view schema_json) {
     const Result<json> document = parse_json(text);
     if (!document) return document.error();
-    if (const Result<Done> checked = check_version(*document); !checked) return checked.error();
+    // The version comes before the schema: what a newer program has added is no mistake of the file.
+    const Result<Done> version =
+        check_file_version(*document, "leadline_session", session_file_version);
+    if (!version) return version.error();
     if (const Result<Done> checked = check_schema(*document, schema_json); !checked) {
         return checked.error();
     }
     // Only a schema that is not this format's lets a value of the wrong type through to here.
     try {
-        return from_document(*document);
+        return session_from_document(*document);
     } catch (const std::exception& problem) {
         return Error{ErrorCode::wrong_type, "/", problem.what(), ""};
     }

@@ -24,16 +24,16 @@ namespace leadline {
 
 namespace {
 
-using Json = nlohmann::json;
+using nlohmann::json;
 
 /// An export of the largest records that can be thought of has a few hundred MB.
 constexpr qint64 largest_export = qint64(1) << 30U;
 
-Error wrong_type(const std::string& place, const Json& given, const char* wanted) {
+Error wrong_type(const std::string& place, const json& given, const char* wanted) {
     return Error{ErrorCode::wrong_type, place, given.type_name(), wanted};
 }
 
-Result<Json> read_json(const QString& path) {
+Result<json> read_json(const QString& path) {
     QFile file(path);
     if (!file.open(QIODevice::ReadOnly)) {
         return Error{ErrorCode::file_unreadable, path.toStdString(),
@@ -45,31 +45,31 @@ Result<Json> read_json(const QString& path) {
     }
     const QByteArray bytes = file.readAll();
     try {
-        return Json::parse(bytes.begin(), bytes.end());
-    } catch (const Json::parse_error& error) {
+        return json::parse(bytes.begin(), bytes.end());
+    } catch (const json::parse_error& error) {
         return Error{ErrorCode::not_json, "byte " + std::to_string(error.byte), error.what(), {}};
-    } catch (const Json::exception& error) {
+    } catch (const json::exception& error) {
         // A number that no double holds is no parse_error.
         return Error{ErrorCode::not_json, path.toStdString(), error.what(), {}};
     }
 }
 
 /// A member of an object that has to be there.
-Result<const Json*> member(const Json& object, const char* name, const std::string& place) {
+Result<const json*> member(const json& object, const char* name, const std::string& place) {
     if (!object.is_object()) return wrong_type(place, object, "object");
     const auto found = object.find(name);
     if (found == object.end()) return Error{ErrorCode::missing_field, place, name, {}};
     return &*found;
 }
 
-Result<std::vector<TableColumn>> columns_in(const Json& table, const std::string& place) {
-    const Result<const Json*> columns = member(table, "columns", place);
+Result<std::vector<TableColumn>> columns_in(const json& table, const std::string& place) {
+    const Result<const json*> columns = member(table, "columns", place);
     if (!columns) return columns.error();
     if (!(*columns)->is_array()) return wrong_type(place + "/columns", **columns, "array");
     std::vector<TableColumn> found;
-    for (const Json& column : **columns) {
+    for (const json& column : **columns) {
         for (const char* field : {"name", "type"}) {
-            const Result<const Json*> text = member(column, field, place + "/columns");
+            const Result<const json*> text = member(column, field, place + "/columns");
             if (!text) return text.error();
             if (!(*text)->is_string()) return wrong_type(place + "/columns", **text, "string");
         }
@@ -86,21 +86,21 @@ bool same_columns(std::vector<TableColumn> ours, const std::vector<TableColumn>&
 }
 
 Result<Done> insert_rows(const QSqlDatabase& database, const QString& table,
-                         const std::vector<TableColumn>& columns, const Json& rows,
+                         const std::vector<TableColumn>& columns, const json& rows,
                          const std::string& place, const GoOn& go_on) {
     QStringList marks;
     for (std::size_t i = 0; i < columns.size(); ++i) marks += u"?"_qs;
     Statement insert(database, u"INSERT INTO %1 (%2) VALUES (%3)"_qs.arg(
                                    quoted(table), name_list(columns), marks.join(u", "_qs)));
     std::size_t number = 0;
-    for (const Json& row : rows) {
+    for (const json& row : rows) {
         const std::string row_place = place + "/rows/" + std::to_string(number++);
         if (go_on && !go_on(0.0)) return Error{ErrorCode::cancelled, row_place, {}, {}};
         if (!row.is_array() || row.size() != columns.size()) {
             return wrong_type(row_place, row, "array with a value for every column");
         }
         QVariantList values;
-        for (const Json& cell : row) {
+        for (const json& cell : row) {
             Result<QVariant> value = value_of_json(cell, row_place);
             if (!value) return value.error();
             values += std::move(*value);
@@ -117,9 +117,9 @@ Result<Done> insert_rows(const QSqlDatabase& database, const QString& table,
     return Done{};
 }
 
-Result<Done> fill_table(const QSqlDatabase& database, const Json& table, std::set<QString>& seen,
+Result<Done> fill_table(const QSqlDatabase& database, const json& table, std::set<QString>& seen,
                         const GoOn& go_on) {
-    const Result<const Json*> name_value = member(table, "name", "/tables");
+    const Result<const json*> name_value = member(table, "name", "/tables");
     if (!name_value) return name_value.error();
     if (!(*name_value)->is_string()) return wrong_type("/tables", **name_value, "string");
     const std::string name = (*name_value)->get<std::string>();
@@ -134,14 +134,14 @@ Result<Done> fill_table(const QSqlDatabase& database, const Json& table, std::se
         return Error{ErrorCode::unknown_field, place, name_list(*theirs).toStdString(),
                      name_list(*ours).toStdString()};
     }
-    const Result<const Json*> rows = member(table, "rows", place);
+    const Result<const json*> rows = member(table, "rows", place);
     if (!rows) return rows.error();
     if (!(*rows)->is_array()) return wrong_type(place + "/rows", **rows, "array");
     return insert_rows(database, table_name, *ours, **rows, place, go_on);
 }
 
-Result<Done> fill_sequences(const QSqlDatabase& database, const Json& file) {
-    const Result<const Json*> sequences = member(file, "sequences", "/");
+Result<Done> fill_sequences(const QSqlDatabase& database, const json& file) {
+    const Result<const json*> sequences = member(file, "sequences", "/");
     if (!sequences) return sequences.error();
     if (!(*sequences)->is_object()) return wrong_type("/sequences", **sequences, "object");
     const Result<Done> emptied = execute(database, u"DELETE FROM sqlite_sequence"_qs);
@@ -163,8 +163,8 @@ Result<Done> empty_tables(const QSqlDatabase& database, const QStringList& names
     return Done{};
 }
 
-Result<Done> fill(const QSqlDatabase& database, const Json& file, const GoOn& go_on) {
-    const Result<const Json*> tables = member(file, "tables", "/");
+Result<Done> fill(const QSqlDatabase& database, const json& file, const GoOn& go_on) {
+    const Result<const json*> tables = member(file, "tables", "/");
     if (!tables) return tables.error();
     if (!(*tables)->is_array()) return wrong_type("/tables", **tables, "array");
     const Result<QStringList> names = table_names(database);
@@ -180,7 +180,7 @@ Result<Done> fill(const QSqlDatabase& database, const Json& file, const GoOn& go
     const Result<Done> emptied = empty_tables(database, *names);
     if (!emptied) return emptied;
     std::set<QString> seen;
-    for (const Json& table : **tables) {
+    for (const json& table : **tables) {
         const Result<Done> filled = fill_table(database, table, seen, go_on);
         if (!filled) return filled;
     }
@@ -195,8 +195,8 @@ Result<Done> fill(const QSqlDatabase& database, const Json& file, const GoOn& go
 }
 
 /// The migrations up to the schema of an export.
-Result<std::vector<MigrationStep>> steps_for(const Json& file) {
-    const Result<const Json*> format = member(file, "format", "/");
+Result<std::vector<MigrationStep>> steps_for(const json& file) {
+    const Result<const json*> format = member(file, "format", "/");
     if (!format) return format.error();
     if (**format != "leadline records") {
         return Error{ErrorCode::not_a_choice, "/format", (*format)->dump(), "leadline records"};
@@ -206,7 +206,7 @@ Result<std::vector<MigrationStep>> steps_for(const Json& file) {
     const std::pair<const char*, int> newest[] = {{"version", 1}, {"schema", steps->back().version}};
     int schema = 0;
     for (const auto& [name, limit] : newest) {
-        const Result<const Json*> version = member(file, name, "/");
+        const Result<const json*> version = member(file, name, "/");
         if (!version) return version.error();
         if (!(*version)->is_number_integer() || **version < 1) {
             return wrong_type(std::string("/") + name, **version, "integer from 1");
@@ -221,7 +221,7 @@ Result<std::vector<MigrationStep>> steps_for(const Json& file) {
     return steps;
 }
 
-Result<Done> make_records(const QString& path, const Json& file, const QString& json_path,
+Result<Done> make_records(const QString& path, const json& file, const QString& json_path,
                           const GoOn& go_on) {
     const Result<std::vector<MigrationStep>> steps = steps_for(file);
     if (!steps) return steps.error();
@@ -255,7 +255,7 @@ Result<Done> import_records(const QString& json_path, const QString& database_pa
         return Error{ErrorCode::file_unwritable, database_path.toStdString(),
                      std::make_error_code(std::errc::file_exists).message(), {}};
     }
-    const Result<Json> file = read_json(json_path);
+    const Result<json> file = read_json(json_path);
     if (!file) return file.error();
     const QFileInfo target(database_path);
     const UnfinishedFile part(target.absolutePath() + u'/' + target.completeBaseName() +

@@ -50,7 +50,7 @@ void look_into(const QByteArray& bytes, const QString& name, Findings& findings)
     }
 }
 
-QByteArray pdf_text(const QString& path) {
+QByteArray pdf_bytes(const QString& path) {
     QProcess process;
     process.start(QStringLiteral("pdftotext"), {path, QStringLiteral("-")});
     EXPECT_TRUE(process.waitForFinished(60'000));
@@ -97,7 +97,7 @@ protected:
             const QString name = root.relativeFilePath(file.fileName());
             look_into(file.readAll(), name, findings);
             if (name.endsWith(QStringLiteral(".pdf"))) {
-                look_into(pdf_text(file.fileName()), name + QStringLiteral(" as text"), findings);
+                look_into(pdf_bytes(file.fileName()), name + QStringLiteral(" as text"), findings);
             }
         }
         return findings;

@@ -13,17 +13,17 @@ namespace {
 
 using nlohmann::json;
 
-std::string schema() { return slurp(source_dir() / "resources/schema/retention.schema.json"); }
+std::string retention_schema() { return slurp(source_dir() / "resources/schema/retention.schema.json"); }
 std::string house_text() { return slurp(source_dir() / "resources/retention/house.json"); }
 
 ErrorCode code_of(const json& document) {
-    const Result<RetentionRules> rules = read_retention_rules(document.dump(), schema());
+    const Result<RetentionRules> rules = read_retention_rules(document.dump(), retention_schema());
     EXPECT_FALSE(rules.has_value());
     return rules ? ErrorCode::not_found : rules.error().code;
 }
 
 TEST(RetentionFile, TheHousePeriodsCoverEveryKindAndNameTheirSource) {
-    const Result<RetentionRules> rules = read_retention_rules(house_text(), schema());
+    const Result<RetentionRules> rules = read_retention_rules(house_text(), retention_schema());
     ASSERT_TRUE(rules) << testing::PrintToString(rules.error());
     EXPECT_EQ(rules->rules.size(), std::size_t(kept_kind_count));
     for (const RetentionRule& rule : rules->rules) {
@@ -52,7 +52,7 @@ TEST(RetentionFile, RefusesWhatDoesNotFit) {
     json silent = house;
     silent["rules"][0].erase("source");
     EXPECT_EQ(code_of(silent), ErrorCode::missing_field);
-    EXPECT_EQ(read_retention_rules("{", schema()).error().code, ErrorCode::not_json);
+    EXPECT_EQ(read_retention_rules("{", retention_schema()).error().code, ErrorCode::not_json);
 }
 
 }  // namespace

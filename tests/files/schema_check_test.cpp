@@ -11,7 +11,7 @@ namespace {
 
 using nlohmann::json;
 
-const char* const schema = R"({
+const char* const tried_schema = R"({
   "$schema": "http://json-schema.org/draft-07/schema#",
   "type": "object",
   "additionalProperties": false,
@@ -53,7 +53,7 @@ void PrintTo(const Case& one, std::ostream* out) { *out << one.document; }
 class SchemaCheck : public testing::TestWithParam<Case> {};
 
 TEST_P(SchemaCheck, RefusesWithCodeAndPlace) {
-    const Result<Done> checked = check_schema(json::parse(GetParam().document), schema);
+    const Result<Done> checked = check_schema(json::parse(GetParam().document), tried_schema);
     ASSERT_FALSE(checked);
     EXPECT_EQ(checked.error(), GetParam().error);
 }
@@ -111,7 +111,7 @@ TEST(SchemaCheckAccepts, WhatFollowsTheSchema) {
     EXPECT_TRUE(check_schema(json::parse(R"({"name": "éééé", "day": "2026-02-28", "code": "abc",
         "depth_m": 60, "count": 1, "share": -5, "entry": "boat", "version": 1, "flag": false,
         "tree": {"leaf": 1, "tree": {"leaf": 2}}, "pairs": [[1, "a"], [0.5, "b"]]})"),
-                             schema));
+                             tried_schema));
 }
 
 TEST(SchemaCheckAccepts, NoBrokenSchema) {

@@ -8,13 +8,6 @@
 namespace leadline {
 namespace {
 
-constexpr double mmhg = 133.322387415;  // Pa
-
-/// Sea water as the depths in the table were worked out: 1025 kg/m3 under standard gravity.
-WaterColumn table_sea() {
-    return column_of_gradient(1025.0 * 9.80665);
-}
-
 double locking_depth() {
     const ClearingLadder ladder =
         must(clearing_ladder(table_sea(), Meters(0.5), Depth(Meters(6.0)), MetersPerMinute(5.0)));

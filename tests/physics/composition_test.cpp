@@ -8,9 +8,6 @@
 namespace leadline {
 namespace {
 
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
-constexpr double infinite = std::numeric_limits<double>::infinity();
-
 Kilograms mass_of(const ReferenceRow& row) { return Kilograms(row.number("mass_kg")); }
 Meters height_of(const ReferenceRow& row) { return Meters(row.number("height_cm") / 100.0); }
 int age_of(const ReferenceRow& row) { return static_cast<int>(row.number("age")); }

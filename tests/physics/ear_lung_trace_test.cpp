@@ -12,11 +12,6 @@
 namespace leadline {
 namespace {
 
-constexpr double mmhg = 133.322387415;  // Pa
-
-/// Sea water as the depths in the table were worked out: 1025 kg/m3 under standard gravity.
-WaterColumn table_sea() { return column_of_gradient(1025.0 * 9.80665); }
-
 Depth meters(double value) { return Depth(Meters(value)); }
 
 EarTrace straight(double deepest, double step) {

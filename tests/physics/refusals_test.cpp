@@ -19,11 +19,6 @@
 namespace leadline {
 namespace {
 
-template <typename T>
-std::optional<Error> error_of(const Result<T>& result) {
-    return result ? std::nullopt : std::optional<Error>(result.error());
-}
-
 /// One input of one function, all others being valid.
 struct Door {
     std::string name;

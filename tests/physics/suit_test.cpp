@@ -9,8 +9,6 @@
 namespace leadline {
 namespace {
 
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
-constexpr double infinite = std::numeric_limits<double>::infinity();
 constexpr double sea_density = 1025.0;  // kg/m3
 const Pascals surface{atmosphere_pa};
 

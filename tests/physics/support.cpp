@@ -73,6 +73,8 @@ WaterColumn column_of_gradient(double pascals_per_meter) {
                        salinity, temperature);
 }
 
+WaterColumn table_sea() { return column_of_gradient(1025.0 * 9.80665); }
+
 WaterColumn handbook_sea() {
     return column_of_gradient(atmosphere_pa / Meters(Feet(33.0)).value());
 }

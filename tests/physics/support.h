@@ -3,11 +3,14 @@
 
 #include <gtest/gtest.h>
 
+#include <limits>
+#include <optional>
 #include <string>
 
 #include "core/physics/quantities.h"
 #include "core/physics/result.h"
 #include "core/physics/water.h"
+#include "tests/must.h"
 #include "tests/reference_table.h"
 
 namespace leadline {
@@ -25,17 +28,6 @@ void expect_at_most(const ReferenceRow& row, double actual);
 /// A row asks for a check that no test knows.
 void fail_unknown_check(const ReferenceRow& row);
 
-/// The value of a result that must not be an error; a failed test and T() otherwise.
-template <typename T>
-T must(const Result<T>& result) {
-    if (!result) {
-        ADD_FAILURE() << result.error().place << ": " << result.error().given << " is not in "
-                      << result.error().allowed;
-        return T();
-    }
-    return *result;
-}
-
 /// A column of water, all inputs of which are valid.
 WaterColumn make_column(Pascals surface, MetersPerSecondSquared gravity, PracticalSalinity salinity,
                         Kelvins temperature);
@@ -51,7 +43,20 @@ WaterColumn column_of_gradient(double pascals_per_meter);
 /// 33 feet of sea water make one atmosphere.
 WaterColumn handbook_sea();
 
+/// Sea water as the depths in the tables of ears and lungs were worked out: 1025 kg/m3 under standard
+/// gravity.
+WaterColumn table_sea();
+
 inline constexpr double atmosphere_pa = 101325.0;
+inline constexpr double mmhg = 133.322387415;  // Pa
+inline constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
+inline constexpr double infinite = std::numeric_limits<double>::infinity();
+
+/// The error of a result; none where it is a value.
+template <typename T>
+std::optional<Error> error_of(const Result<T>& result) {
+    return result ? std::nullopt : std::optional<Error>(result.error());
+}
 
 }  // namespace leadline
 

@@ -336,11 +336,6 @@ void expect_refused(const std::optional<Error>& error, const char* place) {
     EXPECT_EQ(error->place, place);
     EXPECT_FALSE(error->allowed.empty());
 }
-template <typename T>
-std::optional<Error> error_of(const Result<T>& result) {
-    return result ? std::nullopt : std::optional(result.error());
-}
-
 TEST(TissueRefusals, NameTheInput) {
     const double nan = std::numeric_limits<double>::quiet_NaN();
     const Pascals ok(2e5);

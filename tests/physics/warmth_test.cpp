@@ -11,8 +11,6 @@
 namespace leadline {
 namespace {
 
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
-constexpr double infinite = std::numeric_limits<double>::infinity();
 constexpr double never = 1e9;
 
 /// One diver at one depth, as the tests vary it.

@@ -6,7 +6,7 @@
 namespace leadline {
 namespace {
 
-WaterColumn sea() {
+WaterColumn sound_sea() {
     const Result<WaterColumn> made =
         WaterColumn::make(Pascals(101325.0), MetersPerSecondSquared(9.80665),
                           PracticalSalinity{35.0}, celsius(18.0));
@@ -28,7 +28,7 @@ Profile stepped() {
 }
 
 TEST(BreathingCurve, IntegratesPressureTimesFactorExactly) {
-    const WaterColumn water = sea();
+    const WaterColumn water = sound_sea();
     const BreathingCurve curve = BreathingCurve::along(stepped(), water);
     // Legs one by one: minutes x factor x mean of the pressures at both ends.
     const double p0 = bar_at(water, meters(0));
@@ -55,7 +55,7 @@ TEST(BreathingCurve, IntegratesPressureTimesFactorExactly) {
 }
 
 TEST(BreathingCurve, LiesAHairAboveTheTruePressure) {
-    const WaterColumn water = sea();
+    const WaterColumn water = sound_sea();
     Profile deep{{{Minutes(0), meters(0), Phase::tour},
                   {Minutes(10), meters(60), Phase::tour},
                   {Minutes(20), meters(0), Phase::tour}}};
@@ -71,7 +71,7 @@ TEST(BreathingCurve, LiesAHairAboveTheTruePressure) {
 }
 
 TEST(BreathingCurve, NeverFalls) {
-    const BreathingCurve curve = BreathingCurve::along(stepped(), sea());
+    const BreathingCurve curve = BreathingCurve::along(stepped(), sound_sea());
     double last = -1.0;
     for (double minutes = 0.0; minutes <= 33.0; minutes += 0.01) {
         const double load = curve.load_at(Minutes(minutes)).value();
@@ -81,7 +81,7 @@ TEST(BreathingCurve, NeverFalls) {
 }
 
 TEST(BreathingCurve, StaysAtItsEndsOutsideTheDive) {
-    const BreathingCurve curve = BreathingCurve::along(stepped(), sea());
+    const BreathingCurve curve = BreathingCurve::along(stepped(), sound_sea());
     EXPECT_EQ(curve.load_at(Minutes(-5)).value(), 0.0);
     EXPECT_EQ(curve.load_at(Minutes(0)).value(), 0.0);
     EXPECT_EQ(curve.load_at(Minutes(33)).value(), curve.total().value());
@@ -89,7 +89,7 @@ TEST(BreathingCurve, StaysAtItsEndsOutsideTheDive) {
 }
 
 TEST(BreathingCurve, GivesTheTimeOfALoadBackToABillionth) {
-    const BreathingCurve curve = BreathingCurve::along(stepped(), sea());
+    const BreathingCurve curve = BreathingCurve::along(stepped(), sound_sea());
     for (double minutes = 0.0; minutes <= 33.0; minutes += 0.0371) {
         const std::optional<Minutes> back = curve.time_of(curve.load_at(Minutes(minutes)));
         ASSERT_TRUE(back) << minutes;
@@ -103,7 +103,7 @@ TEST(BreathingCurve, GivesTheTimeOfALoadBackToABillionth) {
 }
 
 TEST(BreathingCurve, HasNoTimeForMoreThanItsTotal) {
-    const BreathingCurve curve = BreathingCurve::along(stepped(), sea());
+    const BreathingCurve curve = BreathingCurve::along(stepped(), sound_sea());
     EXPECT_FALSE(curve.time_of(BarMinutes(curve.total().value() + 0.001)));
     ASSERT_TRUE(curve.time_of(curve.total()));
     EXPECT_NEAR(curve.time_of(curve.total())->value(), 33.0, 1e-9);
@@ -112,8 +112,8 @@ TEST(BreathingCurve, HasNoTimeForMoreThanItsTotal) {
 }
 
 TEST(HeldCurve, IsTheDiveUpToTheFinalAscent) {
-    const BreathingCurve dive = BreathingCurve::along(stepped(), sea());
-    const BreathingCurve held = BreathingCurve::held_at_depth(stepped(), sea());
+    const BreathingCurve dive = BreathingCurve::along(stepped(), sound_sea());
+    const BreathingCurve held = BreathingCurve::held_at_depth(stepped(), sound_sea());
     for (double minutes = 0.0; minutes <= 30.0; minutes += 0.25) {
         EXPECT_DOUBLE_EQ(held.load_at(Minutes(minutes)).value(),
                          dive.load_at(Minutes(minutes)).value())
@@ -122,7 +122,7 @@ TEST(HeldCurve, IsTheDiveUpToTheFinalAscent) {
 }
 
 TEST(HeldCurve, GoesOnAtTheDepthTheAscentStartsFrom) {
-    const WaterColumn water = sea();
+    const WaterColumn water = sound_sea();
     const BreathingCurve held = BreathingCurve::held_at_depth(stepped(), water);
     const double at_ascent = held.load_at(Minutes(30)).value();
     for (const double more : {1.0, 10.0, 100.0, 210.0}) {
@@ -133,7 +133,7 @@ TEST(HeldCurve, GoesOnAtTheDepthTheAscentStartsFrom) {
 }
 
 TEST(HeldCurve, StaysAtTheBottomOfABounce) {
-    const WaterColumn water = sea();
+    const WaterColumn water = sound_sea();
     const Profile bounce{{{Minutes(0), meters(0), Phase::tour},
                           {Minutes(2), meters(10), Phase::tour},
                           {Minutes(4), meters(0), Phase::ascent}}};
@@ -145,7 +145,7 @@ TEST(HeldCurve, StaysAtTheBottomOfABounce) {
 TEST(HeldCurve, LastsPastTheLongestDive) {
     Profile longest = stepped();
     longest.points.back().time = longest_profile;
-    const BreathingCurve held = BreathingCurve::held_at_depth(longest, sea());
+    const BreathingCurve held = BreathingCurve::held_at_depth(longest, sound_sea());
     EXPECT_GT(held.load_at(Minutes(260)).value(), held.load_at(Minutes(240)).value());
 }
 

@@ -11,7 +11,6 @@
 namespace leadline {
 namespace {
 
-constexpr Pascals atmosphere{101325.0};
 constexpr double liters_in_a_cubic_foot = 28.316846592;
 
 const CylinderType& type(const std::string& id) {

@@ -6,18 +6,18 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <random>
 #include <stdexcept>
 #include <string>
 
 #include "core/body/tissues.h"
+#include "tests/planning/dice.h"
 #include "tests/planning/scene.h"
 #include "tests/reference_table.h"
 
 namespace leadline {
 namespace {
 
-constexpr double infinite = std::numeric_limits<double>::infinity();
+constexpr double for_ever = std::numeric_limits<double>::infinity();
 
 WaterColumn water_under(double surface_pa) {
     return WaterColumn::make(Pascals(surface_pa), MetersPerSecondSquared(9.80665),
@@ -51,7 +51,7 @@ Session after(std::vector<EarlierDive> dives) {
     return session;
 }
 double no_stop(const StaffExposure& exposure) {
-    return exposure.no_stop_left ? exposure.no_stop_left->value() : infinite;
+    return exposure.no_stop_left ? exposure.no_stop_left->value() : for_ever;
 }
 
 TEST(StaffExposure, OfARestedDiver) {
@@ -273,7 +273,7 @@ void expect_finite(const StaffExposure& exposure) {
 TEST(StaffExposure, IsFiniteAndSafeForWhatNoSessionMayHold) {
     const double nan = std::numeric_limits<double>::quiet_NaN();
     const StaffExposure sound = exposure_of(after({dive_at(0, 8, 0, 5.0, 5.0)}));
-    for (const double bad : {nan, -1.0, 1e308, infinite}) {
+    for (const double bad : {nan, -1.0, 1e308, for_ever}) {
         for (const EarlierDive& dive :
              {dive_at(0, 8, 0, bad, 5.0), dive_at(0, 8, 0, 5.0, bad), dive_at(0, 8, 0, bad, bad)}) {
             const StaffExposure exposure = exposure_of(after({dive}));
@@ -308,18 +308,6 @@ TEST(StaffExposure, ShortDeepDivesWithManyAscentsStayFinite) {
         EXPECT_LE(no_stop(many), no_stop(exposure_of(after({}))));
     }
 }
-
-class Dice {
-public:
-    explicit Dice(std::uint64_t seed) : random_(seed) {}
-    double between(double low, double high) {
-        return std::uniform_real_distribution<double>(low, high)(random_);
-    }
-    int whole(int low, int high) { return std::uniform_int_distribution<int>(low, high)(random_); }
-
-private:
-    std::mt19937_64 random_;
-};
 
 EarlierDive drawn_dive(Dice& dice) {
     // All over by 10:20, the session's dive begins at 10:30.

@@ -11,8 +11,6 @@ namespace {
 constexpr double cubic_foot = 0.3048 * 0.3048 * 0.3048;  // m3
 constexpr double liters_per_cubic_foot = cubic_foot * 1000.0;
 constexpr double atmosphere_bar = 1.01325;
-constexpr Pascals atmosphere{101325.0};
-
 /// Sea in which 33 feet weigh one atmosphere, as the handbook has it: gravity is set so.
 WaterColumn handbook_sea(Kelvins temperature) {
     const PracticalSalinity salinity{35.0};

@@ -13,14 +13,6 @@ namespace {
 
 constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 constexpr Bars reserve{50.0};
-constexpr Pascals atmosphere{101325.0};
-
-WaterColumn water_of(const Session& session) {
-    return WaterColumn::make(atmosphere, MetersPerSecondSquared(9.80665), session.site.salinity,
-                             session.conditions.water_temperature)
-        .value();
-}
-
 /// One guest of middle build in the sea, with pieces of a tenth so that rounding does not hide
 /// anything.
 Session lead_session() {

@@ -111,7 +111,7 @@ std::vector<LogCase> sample_cases() {
     };
 }
 
-std::vector<LogCase> cases() {
+std::vector<LogCase> log_cases() {
     std::vector<LogCase> all;
     for (const auto& part : {whole_log_cases(), diver_cases(), sample_cases()}) {
         all.insert(all.end(), part.begin(), part.end());
@@ -140,7 +140,7 @@ TEST_P(LogCheck, RefusesWhatIsWrongAndNamesThePlace) {
     EXPECT_TRUE(accepted) << accepted.error().place << " " << accepted.error().given;
 }
 
-INSTANTIATE_TEST_SUITE_P(cases, LogCheck, testing::ValuesIn(cases()),
+INSTANTIATE_TEST_SUITE_P(cases, LogCheck, testing::ValuesIn(log_cases()),
                          [](const auto& tested) { return tested.param.what; });
 
 TEST(LogCheckOfStart, LetsAFullCylinderReadMoreInWarmWater) {

@@ -12,7 +12,7 @@ ProfilePoint at(double minutes, double depth, Phase phase = Phase::tour) {
     return {Minutes(minutes), meters(depth), phase};
 }
 
-Profile plain() { return {{at(0, 0), at(2, 8), at(20, 8), at(22, 0)}}; }
+Profile plain_profile() { return {{at(0, 0), at(2, 8), at(20, 8), at(22, 0)}}; }
 
 void expect_error(const Profile& profile, ErrorCode code, const std::string& place) {
     const Result<Done> checked = check(profile);
@@ -21,7 +21,7 @@ void expect_error(const Profile& profile, ErrorCode code, const std::string& pla
     EXPECT_EQ(checked.error().place, place);
 }
 
-TEST(ProfileCheck, AcceptsAPlainDive) { EXPECT_TRUE(check(plain())); }
+TEST(ProfileCheck, AcceptsAPlainDive) { EXPECT_TRUE(check(plain_profile())); }
 
 TEST(ProfileCheck, WantsThreeToFiftyPoints) {
     expect_error({}, ErrorCode::bad_count, "/profile/points");
@@ -36,19 +36,19 @@ TEST(ProfileCheck, WantsThreeToFiftyPoints) {
 }
 
 TEST(ProfileCheck, StartsAtTimeZeroAndEndsAtTheSurface) {
-    Profile late = plain();
+    Profile late = plain_profile();
     late.points.front().time = Minutes(0.5);
     expect_error(late, ErrorCode::out_of_range, "/profile/points/0/time_min");
-    Profile deep_start = plain();
+    Profile deep_start = plain_profile();
     deep_start.points.front().depth = meters(0.1);
     expect_error(deep_start, ErrorCode::profile_not_closed, "/profile/points/0/depth_m");
-    Profile deep_end = plain();
+    Profile deep_end = plain_profile();
     deep_end.points.back().depth = meters(0.1);
     expect_error(deep_end, ErrorCode::profile_not_closed, "/profile/points/3/depth_m");
 }
 
 TEST(ProfileCheck, WantsTimesASecondApart) {
-    Profile profile = plain();
+    Profile profile = plain_profile();
     profile.points[2].time = profile.points[1].time + Minutes(1.0 / 60.0);
     EXPECT_TRUE(check(profile));
     profile.points[2].time = profile.points[1].time + Minutes(0.5 / 60.0);
@@ -58,12 +58,12 @@ TEST(ProfileCheck, WantsTimesASecondApart) {
 }
 
 TEST(ProfileCheck, KeepsTimeAndDepthInRange) {
-    Profile profile = plain();
+    Profile profile = plain_profile();
     profile.points.back().time = longest_profile;
     EXPECT_TRUE(check(profile));
     profile.points.back().time = Minutes(240.01);
     expect_error(profile, ErrorCode::out_of_range, "/profile/points/3/time_min");
-    profile = plain();
+    profile = plain_profile();
     profile.points[1].depth = deepest_profile;
     EXPECT_TRUE(check(profile));
     profile.points[1].depth = meters(60.01);
@@ -76,10 +76,10 @@ TEST(ProfileCheck, RefusesNumbersThatAreNone) {
     for (const double bad : {std::numeric_limits<double>::quiet_NaN(),
                              std::numeric_limits<double>::infinity(),
                              -std::numeric_limits<double>::infinity()}) {
-        Profile profile = plain();
+        Profile profile = plain_profile();
         profile.points[1].depth = meters(bad);
         EXPECT_FALSE(check(profile));
-        profile = plain();
+        profile = plain_profile();
         profile.points[1].time = Minutes(bad);
         EXPECT_FALSE(check(profile));
     }
@@ -90,7 +90,7 @@ TEST(ProfileCheck, RefusesADiveThatNeverLeavesTheSurface) {
 }
 
 TEST(ProfileDepth, FollowsTheLinesBetweenCorners) {
-    const Profile profile = plain();
+    const Profile profile = plain_profile();
     EXPECT_EQ(depth_at(profile, Minutes(0)).meters().value(), 0.0);
     EXPECT_DOUBLE_EQ(depth_at(profile, Minutes(0.5)).meters().value(), 2.0);
     EXPECT_DOUBLE_EQ(depth_at(profile, Minutes(2)).meters().value(), 8.0);
@@ -100,13 +100,13 @@ TEST(ProfileDepth, FollowsTheLinesBetweenCorners) {
 }
 
 TEST(ProfileDepth, IsZeroOutsideTheDive) {
-    EXPECT_EQ(depth_at(plain(), Minutes(-1)).meters().value(), 0.0);
-    EXPECT_EQ(depth_at(plain(), Minutes(100)).meters().value(), 0.0);
+    EXPECT_EQ(depth_at(plain_profile(), Minutes(-1)).meters().value(), 0.0);
+    EXPECT_EQ(depth_at(plain_profile(), Minutes(100)).meters().value(), 0.0);
     EXPECT_EQ(depth_at(Profile{}, Minutes(1)).meters().value(), 0.0);
 }
 
 TEST(ProfileFigures, OfAPlainDive) {
-    const Profile profile = plain();
+    const Profile profile = plain_profile();
     EXPECT_EQ(deepest(profile).meters().value(), 8.0);
     EXPECT_EQ(duration(profile).value(), 22.0);
     // 2 min at 4 m, 18 min at 8 m, 2 min at 4 m.
@@ -128,7 +128,7 @@ TEST(ProfileFigures, OfNothingAreZero) {
 }
 
 TEST(FinalAscent, StartsAtTheEndOfTheTour) {
-    EXPECT_EQ(final_ascent_start(plain()), 2U);
+    EXPECT_EQ(final_ascent_start(plain_profile()), 2U);
     EXPECT_EQ(final_ascent_start(sound_scene().session.profile), 4U);
 }
 

@@ -4,34 +4,13 @@
 #include <array>
 #include <chrono>
 #include <cmath>
-#include <random>
 
 #include "core/planning/levers.h"
+#include "tests/planning/dice.h"
 #include "tests/planning/finding_cases.h"
 
 namespace leadline {
 namespace {
-
-class Dice {
-public:
-    explicit Dice(std::uint64_t seed) : random_(seed) {}
-    double between(double low, double high) {
-        return std::uniform_real_distribution<double>(low, high)(random_);
-    }
-    int whole(int low, int high) { return std::uniform_int_distribution<int>(low, high)(random_); }
-    bool once_in(int times) { return whole(1, times) == 1; }
-    /// Mostly within the range, now and then beyond it, rarely no number at all.
-    double typed(double low, double high) {
-        if (once_in(400)) return std::nan("");
-        if (once_in(400)) return 1e308;
-        if (once_in(150)) return high + between(0.0, high - low);
-        if (once_in(20)) return once_in(2) ? low : high;
-        return between(low, high);
-    }
-
-private:
-    std::mt19937_64 random_;
-};
 
 std::optional<Cylinder> drawn_cylinder(Dice& dice) {
     if (dice.once_in(8)) return std::nullopt;

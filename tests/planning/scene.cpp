@@ -173,6 +173,12 @@ DiveLog log_as_planned(const Session& session, const Plan& plan) {
     return log;
 }
 
+WaterColumn water_of(const Session& session) {
+    return WaterColumn::make(atmosphere, MetersPerSecondSquared(9.80665), session.site.salinity,
+                             session.conditions.water_temperature)
+        .value();
+}
+
 Plan plan_of(const Scene& scene) { return must(plan(scene.session, scene.rules)); }
 
 Review review_of(const Scene& scene) {

@@ -9,6 +9,7 @@
 
 #include "core/debrief/review.h"
 #include "core/planning/plan.h"
+#include "tests/must.h"
 
 namespace leadline {
 
@@ -39,17 +40,9 @@ DiveLog log_as_planned(const Session& session, const Plan& plan);
 /// Samples at the profile's corners.
 std::vector<DepthSample> samples_of(const Profile& profile);
 
-/// The value of a result that must not be an error; otherwise a failed test and T().
-template <typename T>
-T must(const Result<T>& result) {
-    if (!result) {
-        ADD_FAILURE() << "error " << static_cast<int>(result.error().code) << " at "
-                      << result.error().place << ": " << result.error().given << " is not "
-                      << result.error().allowed;
-        return T();
-    }
-    return *result;
-}
+inline constexpr Pascals atmosphere{101325.0};
+/// The water of a session's place at sea level.
+WaterColumn water_of(const Session& session);
 
 Plan plan_of(const Scene& scene);
 /// Needs a log.

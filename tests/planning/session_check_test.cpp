@@ -289,7 +289,7 @@ void add_cylinders_and_profile(std::vector<CheckCase>& cases) {
                      [](Session& s) { s.profile.points.clear(); }, [](Session&) {}});
 }
 
-std::vector<CheckCase> cases() {
+std::vector<CheckCase> session_cases() {
     std::vector<CheckCase> all;
     add_place_ranges(all);
     add_guest_ranges(all);
@@ -326,7 +326,7 @@ TEST_P(SessionCheck, RefusesWhatIsWrongAndNamesThePlace) {
     EXPECT_TRUE(accepted) << accepted.error().place << " " << accepted.error().given;
 }
 
-INSTANTIATE_TEST_SUITE_P(cases, SessionCheck, testing::ValuesIn(cases()),
+INSTANTIATE_TEST_SUITE_P(cases, SessionCheck, testing::ValuesIn(session_cases()),
                          [](const auto& tested) { return tested.param.what; });
 
 TEST(SessionIds, AreNewAndUnique) {

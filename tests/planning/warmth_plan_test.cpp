@@ -11,12 +11,6 @@ namespace {
 
 constexpr double never = 1e9;
 
-WaterColumn water_of(const Session& session) {
-    return WaterColumn::make(Pascals(101325.0), MetersPerSecondSquared(9.80665),
-                             session.site.salinity, session.conditions.water_temperature)
-        .value();
-}
-
 /// The first guest of the sound scene, of middle build, in cool water.
 Session cool_session() {
     Session session = sound_scene().session;

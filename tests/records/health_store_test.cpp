@@ -11,15 +11,15 @@ namespace leadline {
 namespace {
 
 using test::code_of;
+using test::birth;
 using test::day;
+using test::first_day;
 using test::guest_born;
 using test::guest_named;
 using test::must;
 using test::session_with;
 using testing::ElementsAre;
 
-const Date first_day = day(2026, 7, 4);
-const Date birth = day(1990, 5, 17);
 const GuestId guest_one("guest-1");
 
 class Health : public test::VaultTest {

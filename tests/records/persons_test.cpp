@@ -10,15 +10,15 @@
 namespace leadline {
 namespace {
 
+using test::birth;
 using test::day;
+using test::first_day;
 using test::guest_born;
 using test::guest_named;
 using test::must;
 using test::session_with;
 
-const Date first_day = day(2026, 7, 4);
 const Date second_day = day(2026, 7, 5);
-const Date birth = day(1990, 5, 17);
 
 class Persons : public testing::Test {
 protected:

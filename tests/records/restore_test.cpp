@@ -28,7 +28,7 @@ using testing::ElementsAre;
 using testing::IsEmpty;
 using testing::SizeIs;
 
-const CopyTime morning = std::chrono::sys_days(std::chrono::year(2026) / 8 / 5) + 7h;
+const CopyTime that_morning = std::chrono::sys_days(std::chrono::year(2026) / 8 / 5) + 7h;
 
 SessionFile titled(const std::string& title, unsigned day_of_month) {
     SessionFile file = test::session_with(test::day(2026, 7, day_of_month),
@@ -47,7 +47,7 @@ protected:
         same_ = must(store.insert(titled("Same", 1)));
         changed_ = must(store.insert(titled("Changed", 2)));
         lost_ = must(store.insert(titled("Removed since", 3)));
-        copy_ = must(make_copy(folder_.records(), CopyKind::by_hand, morning));
+        copy_ = must(make_copy(folder_.records(), CopyKind::by_hand, that_morning));
         SessionFile other = titled("Changed", 2);
         other.session.conditions.water_temperature = celsius_to_kelvin();
         must(store.save(changed_, other));
@@ -68,7 +68,7 @@ protected:
     }
     [[nodiscard]] ErrorCode refusal_of(const QString& path) const {
         const auto preview = preview_restore(folder_.records(), path);
-        const auto restored = restore_copy(folder_.records(), path, morning + 1h);
+        const auto restored = restore_copy(folder_.records(), path, that_morning + 1h);
         EXPECT_FALSE(preview.has_value());
         EXPECT_FALSE(restored.has_value());
         if (preview || restored) return ErrorCode{};
@@ -122,7 +122,7 @@ TEST_F(Restore, PreviewTellsWhatWouldChange) {
 }
 
 TEST_F(Restore, PreviewOfTheRecordsThemselvesFindsNoChange) {
-    const RecordCopy fresh = must(make_copy(folder_.records(), CopyKind::by_hand, morning));
+    const RecordCopy fresh = must(make_copy(folder_.records(), CopyKind::by_hand, that_morning));
     const RestorePreview preview = must(preview_restore(folder_.records(), fresh.path));
     EXPECT_THAT(preview.sessions, IsEmpty());
     EXPECT_EQ(preview.sessions_same, 3);
@@ -133,7 +133,7 @@ TEST_F(Restore, PreviewOfTheRecordsThemselvesFindsNoChange) {
 
 TEST_F(Restore, PutsBackTheCopyAndKeepsWhatStoodThere) {
     const QByteArray copied = test::bytes_of(copy_.path);
-    const auto before = must(restore_copy(folder_.records(), copy_.path, morning + 1h));
+    const auto before = must(restore_copy(folder_.records(), copy_.path, that_morning + 1h));
     EXPECT_EQ(test::bytes_of(copy_.path), copied) << "the copy itself stays as it is";
     {
         const auto database = test::open(folder_.records());
@@ -150,7 +150,7 @@ TEST_F(Restore, PutsBackTheCopyAndKeepsWhatStoodThere) {
     EXPECT_EQ(before->kind, CopyKind::before_restore);
     EXPECT_THAT(list_copies(folder_.records()), ElementsAre(*before, copy_));
     // And back again.
-    must(restore_copy(folder_.records(), before->path, morning + 2h));
+    must(restore_copy(folder_.records(), before->path, that_morning + 2h));
     expect_untouched();
 }
 
@@ -170,7 +170,7 @@ TEST_F(Restore, BringsAnOlderCopyToTheNewestSchema) {
     const RestorePreview preview = must(preview_restore(folder_.records(), old_path));
     EXPECT_EQ(preview.schema_of_copy, 1);
     EXPECT_THAT(preview.sessions, SizeIs(4));
-    must(restore_copy(folder_.records(), old_path, morning + 1h));
+    must(restore_copy(folder_.records(), old_path, that_morning + 1h));
     EXPECT_EQ(test::bytes_of(old_path), as_it_was);
     const auto database = test::open(folder_.records());
     EXPECT_EQ(database->schema_version(), newest_schema_version);
@@ -209,7 +209,7 @@ TEST_F(Restore, RefusesADamagedCopyWhereverItIsCut) {
 TEST_F(Restore, WaitsForNobodyWhoHasTheRecordsOpen) {
     const auto other = test::open(folder_.records());
     must(SettingStore(*other).put(u"units"_qs, u"metric"_qs));
-    const auto restored = restore_copy(folder_.records(), copy_.path, morning + 1h);
+    const auto restored = restore_copy(folder_.records(), copy_.path, that_morning + 1h);
     ASSERT_FALSE(restored.has_value());
     EXPECT_EQ(restored.error().code, ErrorCode::database_locked);
     // The other goes on as if nothing had been tried.
@@ -235,7 +235,7 @@ TEST_F(Restore, CanBeStoppedAtEveryPointAndChangesNothing) {
     for (int stop_at = 1; stopped_before_the_end; ++stop_at) {
         int n = 0;
         double last = 0.0;
-        const auto restored = restore_copy(folder_.records(), copy_.path, morning + 1h,
+        const auto restored = restore_copy(folder_.records(), copy_.path, that_morning + 1h,
                                            [&](double share) {
                                                EXPECT_GE(share, last);
                                                last = share;
@@ -258,7 +258,7 @@ TEST_F(Restore, ReplacesDamagedRecordsAndKeepsTheirBytes) {
     EXPECT_EQ(preview.unreadable_now->code, ErrorCode::database_damaged);
     EXPECT_THAT(preview.sessions, SizeIs(3));
 
-    const auto before = must(restore_copy(folder_.records(), copy_.path, morning + 1h));
+    const auto before = must(restore_copy(folder_.records(), copy_.path, that_morning + 1h));
     ASSERT_TRUE(before.has_value());
     EXPECT_EQ(before->kind, CopyKind::damaged);
     EXPECT_EQ(test::bytes_of(before->path), damaged);
@@ -269,7 +269,7 @@ TEST_F(Restore, ReplacesDamagedRecordsAndKeepsTheirBytes) {
 TEST_F(Restore, NeverReplacesTheDatabaseOfAnotherProgram) {
     const QString foreign = changed_copy(u"PRAGMA application_id = 1"_qs);
     const QByteArray bytes = test::bytes_of(foreign);
-    const auto restored = restore_copy(foreign, copy_.path, morning + 1h);
+    const auto restored = restore_copy(foreign, copy_.path, that_morning + 1h);
     ASSERT_FALSE(restored.has_value());
     EXPECT_EQ(restored.error().code, ErrorCode::not_our_records);
     EXPECT_EQ(test::bytes_of(foreign), bytes);
@@ -288,7 +288,7 @@ TEST_F(Restore, OldSideFilesOfDamagedRecordsAreNotPlayedIntoTheNew) {
     bytes.replace(0, 16, QByteArray(16, '\0'));
     test::write_bytes(folder_.records(), bytes);
     test::write_bytes(folder_.records() + u"-wal"_qs, wal);
-    const auto before = must(restore_copy(folder_.records(), copy_.path, morning + 1h));
+    const auto before = must(restore_copy(folder_.records(), copy_.path, that_morning + 1h));
     const auto database = test::open(folder_.records());
     EXPECT_EQ(must(SessionStore(*database).load(same_)), titled("Same", 1));
     ASSERT_TRUE(before.has_value());
@@ -298,15 +298,15 @@ TEST_F(Restore, MakesRecordsWhereThereAreNone) {
     const QString path = folder_.path(u"empty.sqlite"_qs);
     EXPECT_TRUE(must(preview_restore(path, copy_.path)).unreadable_now.has_value());
     EXPECT_FALSE(QFileInfo::exists(path)) << "a preview makes no records";
-    EXPECT_FALSE(must(restore_copy(path, copy_.path, morning)).has_value());
+    EXPECT_FALSE(must(restore_copy(path, copy_.path, that_morning)).has_value());
     const auto database = test::open(path);
     EXPECT_THAT(must(SessionStore(*database).list()), SizeIs(3));
 }
 
 TEST_F(Restore, ANumberGivenAnewIsAnotherSession) {
     // Back to the copy, then another session takes the number that "New" had.
-    const RecordCopy with_new = must(make_copy(folder_.records(), CopyKind::by_hand, morning));
-    must(restore_copy(folder_.records(), copy_.path, morning + 1h));
+    const RecordCopy with_new = must(make_copy(folder_.records(), CopyKind::by_hand, that_morning));
+    must(restore_copy(folder_.records(), copy_.path, that_morning + 1h));
     {
         const auto database = test::open(folder_.records());
         ASSERT_EQ(must(SessionStore(*database).insert(titled("Afternoon", 9))), new_);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <chrono>
 #include <string>
 #include <vector>
 
@@ -9,6 +10,10 @@
 namespace leadline::test {
 
 Date day(int year, unsigned month, unsigned day_of_month);
+
+/// A day of sessions, and one on which somebody was born.
+inline const Date first_day{std::chrono::year(2026), std::chrono::July, std::chrono::day(4)};
+inline const Date birth{std::chrono::year(1990), std::chrono::May, std::chrono::day(17)};
 
 /// A session in which every field differs from its default in at least one place, with a log; its
 /// numbers are not the round ones. Names, ids and lists are not in alphabetical order.

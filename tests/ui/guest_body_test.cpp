@@ -21,7 +21,7 @@ namespace {
 using ::testing::HasSubstr;
 using ::testing::Not;
 using ::testing::StartsWith;
-using Column = GuestBodyModel::Column;
+using BodyColumn = GuestBodyModel::Column;
 
 class GuestBodyTest : public FigurePanelTest<GuestBodyPanel> {
 protected:
@@ -54,9 +54,9 @@ TEST_F(GuestBodyTest, TheFirstLineNamesWhoGetsColdFirstWhenAndThePlan) {
                 HasSubstr("Planned: " + text(duration(document_.session().profile)).toStdString()));
     const int row = row_of(guest(first).id);
     EXPECT_THAT(
-        cell(row, Column::name_column).data(Qt::AccessibleTextRole).toString().toStdString(),
+        cell(row, BodyColumn::name_column).data(Qt::AccessibleTextRole).toString().toStdString(),
         HasSubstr("likely cold first"));
-    EXPECT_TRUE(cell(row, Column::name_column).data(Qt::FontRole).value<QFont>().bold());
+    EXPECT_TRUE(cell(row, BodyColumn::name_column).data(Qt::FontRole).value<QFont>().bold());
 }
 
 TEST_F(GuestBodyTest, MinutesAreRoundedDownWithTheirBand) {
@@ -88,8 +88,8 @@ TEST_F(GuestBodyTest, WhoMayBeTooColdBeforeTheEndIsSaidWithTheWord) {
     const std::string answer = child<QLabel>(*panel_, "body_answer_1")->text().toStdString();
     EXPECT_THAT(answer, StartsWith("Care – First to get too cold"));
     EXPECT_THAT(answer, HasSubstr("Perhaps too cold before the end, too: "));
-    EXPECT_THAT(shown(0, Column::note_column), HasSubstr("May be too cold before the end"));
-    EXPECT_FALSE(cell(0, Column::note_column).data(Qt::DecorationRole).isNull());
+    EXPECT_THAT(shown(0, BodyColumn::note_column), HasSubstr("May be too cold before the end"));
+    EXPECT_FALSE(cell(0, BodyColumn::note_column).data(Qt::DecorationRole).isNull());
 }
 
 TEST_F(GuestBodyTest, WarmWaterLetsNobodyGetTooCold) {
@@ -99,7 +99,7 @@ TEST_F(GuestBodyTest, WarmWaterLetsNobodyGetTooCold) {
     }
     EXPECT_THAT(child<QLabel>(*panel_, "body_answer_1")->text().toStdString(),
                 HasSubstr("Nobody is likely to get "));
-    EXPECT_THAT(shown(0, Column::too_cold_column), HasSubstr("over 240"));
+    EXPECT_THAT(shown(0, BodyColumn::too_cold_column), HasSubstr("over 240"));
 }
 
 TEST_F(GuestBodyTest, FloatingAndSinkingAreWordsWithANumber) {
@@ -115,9 +115,9 @@ TEST_F(GuestBodyTest, LeadIsARangeAndAPlaceToStart) {
     for (std::size_t i = 0; i < document_.plan().lead.size(); ++i) {
         ASSERT_EQ(lead(i).gap, LeadGap::none) << guest(i).name;
         const int row = row_of(guest(i).id);
-        EXPECT_THAT(shown(row, Column::try_column),
+        EXPECT_THAT(shown(row, BodyColumn::try_column),
                     StartsWith(text(lead(i).middle, UnitSystem::metric).toStdString() + " ("));
-        EXPECT_EQ(shown(row, Column::depth_column),
+        EXPECT_EQ(shown(row, BodyColumn::depth_column),
                   lift_text(lead(i).at_depth_start, UnitSystem::metric).toStdString());
     }
     GuestLead one;
@@ -139,17 +139,17 @@ TEST_F(GuestBodyTest, AGuestTooHeavyForTheBcdIsNamedAboveTheTable) {
     ASSERT_TRUE(lead(0).bcd_cannot_hold_up);
     const int row = row_of(guest(0).id);
     EXPECT_THAT(said("body_answer"), HasSubstr("Care – " + guest(0).name));
-    EXPECT_THAT(shown(row, Column::note_column), StartsWith("The BCD may not hold this guest up"));
-    EXPECT_THAT(shown(row, Column::note_column), Not(HasSubstr("Carries more")))
+    EXPECT_THAT(shown(row, BodyColumn::note_column), StartsWith("The BCD may not hold this guest up"));
+    EXPECT_THAT(shown(row, BodyColumn::note_column), Not(HasSubstr("Carries more")))
         << "not the same thing twice";
-    EXPECT_THAT(cell(row, Column::note_column).data(Qt::ToolTipRole).toString().toStdString(),
+    EXPECT_THAT(cell(row, BodyColumn::note_column).data(Qt::ToolTipRole).toString().toStdString(),
                 HasSubstr("Take off lead"));
 }
 
 TEST_F(GuestBodyTest, AGuestTooLightIsNamedToo) {
     change([](Session& session) { session.guests[0].kit.lead = Kilograms(0.0); });
     ASSERT_TRUE(lead(0).cannot_stay_down);
-    const std::string note = shown(row_of(guest(0).id), Column::note_column);
+    const std::string note = shown(row_of(guest(0).id), BodyColumn::note_column);
     EXPECT_THAT(note, HasSubstr("May not stay down near the end"));
     EXPECT_THAT(said("body_answer"),
                 HasSubstr("May not stay down with a nearly empty cylinder: " + guest(0).name));
@@ -163,7 +163,7 @@ TEST_F(GuestBodyTest, LeadThatIsNotExpectedIsSaidWithItsSide) {
             session.guests[1].kit.bcd = "XL";
             session.guests[1].kit.lead = edge + Kilograms(0.5 * sign);
         });
-        const std::string note = shown(row_of(guest(1).id), Column::note_column);
+        const std::string note = shown(row_of(guest(1).id), BodyColumn::note_column);
         if (lead(1).cannot_stay_down || lead(1).bcd_cannot_hold_up) continue;
         ++told;
         EXPECT_THAT(note, HasSubstr(sign < 0.0 ? "Carries less lead than expected"
@@ -180,19 +180,19 @@ TEST_F(GuestBodyTest, WhatIsMissingIsSaidWithWhereItIsEntered) {
         session.guests[3].kit.cylinder.reset();
         session.guests[3].kit.bcd.clear();
     });
-    EXPECT_EQ(shown(row_of(guest(0).id), Column::note_column), "Weight is missing: Roster, Kit");
-    EXPECT_EQ(shown(row_of(guest(1).id), Column::note_column), "Height is missing: Roster, Kit");
-    EXPECT_THAT(shown(row_of(guest(2).id), Column::note_column),
+    EXPECT_EQ(shown(row_of(guest(0).id), BodyColumn::note_column), "Weight is missing: Roster, Kit");
+    EXPECT_EQ(shown(row_of(guest(1).id), BodyColumn::note_column), "Height is missing: Roster, Kit");
+    EXPECT_THAT(shown(row_of(guest(2).id), BodyColumn::note_column),
                 StartsWith("Suit in mm is missing"));
-    EXPECT_THAT(shown(row_of(guest(3).id), Column::note_column), HasSubstr("Cylinder is missing"));
-    EXPECT_EQ(shown(row_of(guest(0).id), Column::too_cold_column), "–");
-    EXPECT_EQ(shown(row_of(guest(0).id), Column::try_column), "–");
-    EXPECT_NE(shown(row_of(guest(3).id), Column::too_cold_column), "–") << "needs no cylinder";
+    EXPECT_THAT(shown(row_of(guest(3).id), BodyColumn::note_column), HasSubstr("Cylinder is missing"));
+    EXPECT_EQ(shown(row_of(guest(0).id), BodyColumn::too_cold_column), "–");
+    EXPECT_EQ(shown(row_of(guest(0).id), BodyColumn::try_column), "–");
+    EXPECT_NE(shown(row_of(guest(3).id), BodyColumn::too_cold_column), "–") << "needs no cylinder";
     EXPECT_THAT(said("body_answer"),
                 HasSubstr("Weight is missing: Roster, Kit (" + guest(0).name + ")."));
     change(
         [](Session& session) { session.guests[3].kit.cylinder = session.guests[2].kit.cylinder; });
-    EXPECT_THAT(shown(row_of(guest(3).id), Column::note_column), HasSubstr("BCD is missing"));
+    EXPECT_THAT(shown(row_of(guest(3).id), BodyColumn::note_column), HasSubstr("BCD is missing"));
 }
 
 TEST_F(GuestBodyTest, ADecisionToGoAheadIsToldAsOne) {
@@ -205,8 +205,8 @@ TEST_F(GuestBodyTest, ADecisionToGoAheadIsToldAsOne) {
         session.overrules.push_back({key_of_it, "holds a stone", "Katharina"});
     });
     const int row = row_of(guest(0).id);
-    EXPECT_THAT(shown(row, Column::note_column), HasSubstr("(set aside)"));
-    EXPECT_THAT(cell(row, Column::note_column).data(Qt::ToolTipRole).toString().toStdString(),
+    EXPECT_THAT(shown(row, BodyColumn::note_column), HasSubstr("(set aside)"));
+    EXPECT_THAT(cell(row, BodyColumn::note_column).data(Qt::ToolTipRole).toString().toStdString(),
                 HasSubstr("Set aside: holds a stone"));
 }
 
@@ -215,7 +215,7 @@ TEST_F(GuestBodyTest, UnitsAreThoseOfTheDocumentEverywhere) {
     child<QToolButton>(*panel_, "body_why")->click();
     table_->setCurrentIndex(cell(0, 0));
     for (int row = 0; row < table_->model()->rowCount(); ++row) {
-        for (const int column : {Column::try_column, Column::carried_column}) {
+        for (const int column : {BodyColumn::try_column, BodyColumn::carried_column}) {
             EXPECT_THAT(shown(row, column), HasSubstr("\u00A0lb")) << row << ' ' << column;
         }
     }
@@ -232,7 +232,7 @@ TEST_F(GuestBodyTest, AClickOnAHeadingSortsByTheNumber) {
         session.guests[3].kit.lead = Kilograms(1.0);
     });
     QHeaderView* header = table_->horizontalHeader();
-    const QPoint place(header->sectionViewportPosition(Column::carried_column) + 12,
+    const QPoint place(header->sectionViewportPosition(BodyColumn::carried_column) + 12,
                        header->height() / 2);
     QTest::mouseClick(header->viewport(), Qt::LeftButton, {}, place);
     const auto order = [&] {
@@ -246,7 +246,7 @@ TEST_F(GuestBodyTest, AClickOnAHeadingSortsByTheNumber) {
     const std::vector<int> up{3, 2, 0, 1};
     const std::vector<int> down{0, 1, 3, 2};
     EXPECT_TRUE((once == up && twice == down) || (once == down && twice == up));
-    for (int column = 0; column < Column::column_count; ++column) {
+    for (int column = 0; column < BodyColumn::column_count; ++column) {
         EXPECT_TRUE(cell(0, column).data(IdRowModel::sort_role).isValid()) << column;
     }
 }
@@ -282,13 +282,13 @@ TEST_F(GuestBodyTest, WhatChangedWhileHiddenIsThereWhenShownAgain) {
     panel_->show();
     EXPECT_EQ(row_of(gone), -1);
     EXPECT_EQ(table_->model()->rowCount(), static_cast<int>(document_.session().guests.size()));
-    EXPECT_EQ(shown(row_of(guest(0).id), Column::carried_column), "9.5\u00A0kg");
+    EXPECT_EQ(shown(row_of(guest(0).id), BodyColumn::carried_column), "9.5\u00A0kg");
 }
 
 TEST_F(GuestBodyTest, ASelectionStaysThroughAnEdit) {
-    table_->setCurrentIndex(cell(row_of(guest(2).id), Column::depth_column));
+    table_->setCurrentIndex(cell(row_of(guest(2).id), BodyColumn::depth_column));
     change([](Session& session) { session.guests[2].body_mass = Kilograms(45.0); });
-    EXPECT_EQ(table_->currentIndex().column(), Column::depth_column);
+    EXPECT_EQ(table_->currentIndex().column(), BodyColumn::depth_column);
     EXPECT_EQ(table_->currentIndex().data(IdRowModel::id_role).toString().toStdString(),
               guest(2).id.text);
 }
@@ -328,7 +328,7 @@ TEST_F(GuestBodyTest, AGroupOfTwelveShowsEveryRowAndALongNameIsCut) {
     };
     panel_->resize(1240, 1400);
     EXPECT_TRUE(QTest::qWaitFor(all_rows_visible));
-    EXPECT_LT(table_->columnWidth(Column::name_column), 400);
+    EXPECT_LT(table_->columnWidth(BodyColumn::name_column), 400);
     EXPECT_THAT(cell(11, 0).data(Qt::ToolTipRole).toString().toStdString(),
                 HasSubstr(std::string(120, 'W')));
     change([](Session& session) {
@@ -356,9 +356,9 @@ TEST_F(GuestBodyTest, GroupsAreAnsweredOneByOne) {
     for (const Group& group : document_.session().groups) {
         EXPECT_THAT(said("body_answer"), HasSubstr(group.name + ": "));
     }
-    EXPECT_FALSE(table_->isColumnHidden(Column::group_column));
+    EXPECT_FALSE(table_->isColumnHidden(BodyColumn::group_column));
     start("mountain-lake");
-    EXPECT_TRUE(table_->isColumnHidden(Column::group_column));
+    EXPECT_TRUE(table_->isColumnHidden(BodyColumn::group_column));
 }
 
 TEST_F(GuestBodyTest, NobodyYetIsSaidAndWhatToDo) {
@@ -372,11 +372,11 @@ TEST_F(GuestBodyTest, NobodyYetIsSaidAndWhatToDo) {
         session.guests.push_back(added);
     });
     EXPECT_TRUE(child<QLabel>(*panel_, "body_empty")->isHidden());
-    EXPECT_EQ(shown(0, Column::note_column), "Weight is missing: Roster, Kit");
+    EXPECT_EQ(shown(0, BodyColumn::note_column), "Weight is missing: Roster, Kit");
 }
 
 TEST_F(GuestBodyTest, EveryColumnExplainsItself) {
-    for (int column = 0; column < Column::column_count; ++column) {
+    for (int column = 0; column < BodyColumn::column_count; ++column) {
         const QVariant help = table_->model()->headerData(column, Qt::Horizontal, Qt::ToolTipRole);
         EXPECT_GT(help.toString().size(), 24) << column;
         const QString spoken = cell(0, column).data(Qt::AccessibleTextRole).toString();

@@ -39,11 +39,6 @@ namespace {
 using ::testing::HasSubstr;
 using ::testing::Not;
 
-Date day(int year, unsigned month, unsigned day_of_month) {
-    return Date(std::chrono::year(year), std::chrono::month(month),
-                std::chrono::day(day_of_month));
-}
-
 /// Records in a folder that vanishes.
 class PeopleUi : public DocumentTest {
 protected:

@@ -19,10 +19,6 @@
 
 namespace leadline::testing {
 
-inline Date day(int year, unsigned month, unsigned of_month) {
-    return Date{std::chrono::year(year), std::chrono::month(month), std::chrono::day(of_month)};
-}
-
 /// A guest against whom nothing stands.
 inline Guest ready_guest(const std::string& id, const std::string& name) {
     Guest guest;

@@ -13,7 +13,7 @@
 namespace leadline::testing {
 namespace {
 
-Profile plain() {
+Profile plain_profile() {
     return standard_profile(Depth(Meters(8.0)), Depth(Meters(2.0)), Minutes(8.0), Minutes(18.0));
 }
 
@@ -25,7 +25,7 @@ double meters_at(const Profile& profile, std::size_t index) {
 }
 
 TEST(ProfileEditTest, ACornerIsHeldBetweenItsNeighboursWhenTheyStay) {
-    const Profile before = plain();
+    const Profile before = plain_profile();
     const Profile late =
         with_corner_at(before, 2, Minutes(99.0), Depth(Meters(3.0)), LaterCorners::stay);
     EXPECT_LT(minutes_at(late, 2), minutes_at(late, 3));
@@ -38,7 +38,7 @@ TEST(ProfileEditTest, ACornerIsHeldBetweenItsNeighboursWhenTheyStay) {
 }
 
 TEST(ProfileEditTest, LaterCornersKeepTheirLegsWhenTheyFollow) {
-    const Profile before = plain();
+    const Profile before = plain_profile();
     const Profile moved = with_corner_at(before, 3, Minutes(minutes_at(before, 3) + 5.0),
                                          before.points[3].depth, LaterCorners::follow);
     for (std::size_t i = 4; i < before.points.size(); ++i) {
@@ -48,14 +48,14 @@ TEST(ProfileEditTest, LaterCornersKeepTheirLegsWhenTheyFollow) {
 }
 
 TEST(ProfileEditTest, NothingMovesPastTheLongestDive) {
-    const Profile moved = with_corner_at(plain(), 3, Minutes(500.0), Depth(Meters(2.0)),
+    const Profile moved = with_corner_at(plain_profile(), 3, Minutes(500.0), Depth(Meters(2.0)),
                                          LaterCorners::follow);
     EXPECT_TRUE(check(moved).has_value());
     EXPECT_NEAR(duration(moved).value(), longest_profile.value(), 1e-9);
 }
 
 TEST(ProfileEditTest, TheEndsStayAtTheSurfaceAndTheStartStaysAtNought) {
-    const Profile before = plain();
+    const Profile before = plain_profile();
     EXPECT_EQ(with_corner_at(before, 0, Minutes(4.0), Depth(Meters(4.0)), LaterCorners::follow),
               before);
     const std::size_t last = before.points.size() - 1;
@@ -66,7 +66,7 @@ TEST(ProfileEditTest, TheEndsStayAtTheSurfaceAndTheStartStaysAtNought) {
 }
 
 TEST(ProfileEditTest, AStepGoesToTheNextMultiple) {
-    Profile profile = plain();
+    Profile profile = plain_profile();
     profile.points[2].time = Minutes(3.83);
     profile.points[2].depth = Depth(Meters(2.2));
     const Snap snap = snap_for(UnitSystem::metric, false);
@@ -83,7 +83,7 @@ TEST(ProfileEditTest, AStepGoesToTheNextMultiple) {
 }
 
 TEST(ProfileEditTest, FeetAreSteppedInWholeFeet) {
-    Profile profile = plain();
+    Profile profile = plain_profile();
     profile.points[2].depth = Depth(Meters(10.0 * 0.3048));
     const Profile deeper = with_corner_stepped(
         profile, 2, 0, 1, snap_for(UnitSystem::imperial, false), LaterCorners::stay);
@@ -91,7 +91,7 @@ TEST(ProfileEditTest, FeetAreSteppedInWholeFeet) {
 }
 
 TEST(ProfileEditTest, ALegMovesAsAWholeAndKeepsItsSlope) {
-    const Profile before = plain();
+    const Profile before = plain_profile();
     ASSERT_TRUE(leg_can_move(before, 5));
     const Profile lower = with_leg_lowered(before, 5, Meters(1.5));
     EXPECT_NEAR(meters_at(lower, 4), 9.5, 1e-9);
@@ -102,7 +102,7 @@ TEST(ProfileEditTest, ALegMovesAsAWholeAndKeepsItsSlope) {
 }
 
 TEST(ProfileEditTest, AnAddedCornerLiesOnTheLegAndGoesAgain) {
-    const Profile before = plain();
+    const Profile before = plain_profile();
     Profile profile = before;
     const auto added = add_corner(profile, 3);
     ASSERT_EQ(added, std::optional<std::size_t>(3));
@@ -142,15 +142,15 @@ TEST(ProfileEditTest, ThePlainDiveIsRecognisedByItsNumbers) {
             EXPECT_TRUE(is_plain_dive(profile)) << depth << " m, " << skills << " min";
         }
     }
-    Profile changed = plain();
+    Profile changed = plain_profile();
     changed.points[4].depth = Depth(Meters(7.0));
     EXPECT_FALSE(is_plain_dive(changed));
 }
 
 TEST(ProfileScaleTest, GoesThereAndBack) {
     const ProfileScale scale =
-        fitting_scale(QRectF(40.0, 30.0, 500.0, 300.0), plain(), {Depth(Meters(12.0))});
-    for (const ProfilePoint& point : plain().points) {
+        fitting_scale(QRectF(40.0, 30.0, 500.0, 300.0), plain_profile(), {Depth(Meters(12.0))});
+    for (const ProfilePoint& point : plain_profile().points) {
         const QPointF at = scale.at(point);
         EXPECT_TRUE(scale.plot.contains(at));
         EXPECT_NEAR(scale.time_at(at.x()).value(), point.time.value(), 1e-9);
@@ -161,12 +161,12 @@ TEST(ProfileScaleTest, GoesThereAndBack) {
 
 TEST(ProfileScaleTest, AFarLimitDoesNotFlattenTheDive) {
     const ProfileScale scale =
-        fitting_scale(QRectF(0.0, 0.0, 500.0, 300.0), plain(), {Depth(Meters(40.0))});
+        fitting_scale(QRectF(0.0, 0.0, 500.0, 300.0), plain_profile(), {Depth(Meters(40.0))});
     EXPECT_LT(scale.meters, 20.0);
 }
 
 TEST(ProfileScaleTest, MarksAreInWholeUnitsAndKeepTheirDistance) {
-    const ProfileScale scale = fitting_scale(QRectF(0.0, 0.0, 500.0, 300.0), plain(), {});
+    const ProfileScale scale = fitting_scale(QRectF(0.0, 0.0, 500.0, 300.0), plain_profile(), {});
     for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
         const std::vector<Depth> marks = depth_marks(scale, units, 30.0);
         ASSERT_GE(marks.size(), 3U);

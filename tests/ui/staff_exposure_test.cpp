@@ -19,7 +19,7 @@ namespace {
 using ::testing::HasSubstr;
 using ::testing::Not;
 using ::testing::StartsWith;
-using Column = StaffExposureModel::Column;
+using StaffColumn = StaffExposureModel::Column;
 
 class StaffExposureTest : public FigurePanelTest<StaffExposurePanel> {
 protected:
@@ -47,13 +47,13 @@ protected:
 TEST_F(StaffExposureTest, WithinTheLimitsIsSaidByName) {
     const std::string answer = said("exposure_answer");
     EXPECT_THAT(answer, HasSubstr("Within the limits: " + member(0).name));
-    EXPECT_EQ(shown(0, Column::name_column), member(0).name);
-    EXPECT_EQ(shown(0, Column::verdict_column), "Within limits");
-    EXPECT_EQ(shown(0, Column::dives_column), std::to_string(exposure(0).dives_today));
-    EXPECT_EQ(shown(0, Column::ascents_column), std::to_string(exposure(0).ascents_today));
-    EXPECT_EQ(shown(0, Column::days_column), std::to_string(exposure(0).days_in_a_row));
+    EXPECT_EQ(shown(0, StaffColumn::name_column), member(0).name);
+    EXPECT_EQ(shown(0, StaffColumn::verdict_column), "Within limits");
+    EXPECT_EQ(shown(0, StaffColumn::dives_column), std::to_string(exposure(0).dives_today));
+    EXPECT_EQ(shown(0, StaffColumn::ascents_column), std::to_string(exposure(0).ascents_today));
+    EXPECT_EQ(shown(0, StaffColumn::days_column), std::to_string(exposure(0).days_in_a_row));
     ASSERT_TRUE(exposure(0).surface_interval.has_value());
-    EXPECT_EQ(shown(0, Column::interval_column),
+    EXPECT_EQ(shown(0, StaffColumn::interval_column),
               long_time_text(*exposure(0).surface_interval).toStdString());
 }
 
@@ -87,14 +87,14 @@ TEST_F(StaffExposureTest, ADiveTooManyIsSaidWithWordShapeAndLimit) {
               nullptr);
     EXPECT_THAT(said("exposure_answer"), StartsWith("Care – " + member(0).name + ": "));
     EXPECT_THAT(said("exposure_answer"), HasSubstr("dive number 6 today; at most 4"));
-    EXPECT_EQ(shown(0, Column::dives_column), "6, at most 4");
-    EXPECT_EQ(shown(0, Column::verdict_column), "Care: over a limit");
-    for (const int column : {Column::dives_column, Column::verdict_column}) {
+    EXPECT_EQ(shown(0, StaffColumn::dives_column), "6, at most 4");
+    EXPECT_EQ(shown(0, StaffColumn::verdict_column), "Care: over a limit");
+    for (const int column : {StaffColumn::dives_column, StaffColumn::verdict_column}) {
         EXPECT_FALSE(cell(0, column).data(Qt::DecorationRole).isNull()) << column;
         EXPECT_THAT(cell(0, column).data(Qt::AccessibleTextRole).toString().toStdString(),
                     HasSubstr("somebody else lead"));
     }
-    EXPECT_TRUE(cell(0, Column::days_column).data(Qt::DecorationRole).isNull());
+    EXPECT_TRUE(cell(0, StaffColumn::days_column).data(Qt::DecorationRole).isNull());
     EXPECT_THAT(said("exposure_answer"), HasSubstr("Within the limits: " + member(1).name));
 }
 
@@ -110,10 +110,10 @@ TEST_F(StaffExposureTest, AStopThatWouldBeNeededComesFirst) {
     });
     ASSERT_TRUE(exposure(1).needs_stop);
     EXPECT_THAT(said("exposure_answer"), StartsWith("Stop – " + member(1).name + ": "));
-    EXPECT_EQ(shown(1, Column::verdict_column), "Stop: needs a stop");
-    EXPECT_FALSE(cell(1, Column::no_stop_column).data(Qt::DecorationRole).isNull());
-    table_->sortByColumn(Column::verdict_column, Qt::AscendingOrder);
-    EXPECT_EQ(shown(0, Column::name_column), member(1).name);
+    EXPECT_EQ(shown(1, StaffColumn::verdict_column), "Stop: needs a stop");
+    EXPECT_FALSE(cell(1, StaffColumn::no_stop_column).data(Qt::DecorationRole).isNull());
+    table_->sortByColumn(StaffColumn::verdict_column, Qt::AscendingOrder);
+    EXPECT_EQ(shown(0, StaffColumn::name_column), member(1).name);
 }
 
 TEST_F(StaffExposureTest, ADecisionToGoAheadIsToldAsOne) {
@@ -126,8 +126,8 @@ TEST_F(StaffExposureTest, ADecisionToGoAheadIsToldAsOne) {
         session.overrules.push_back({key_of_it, "only a pool", "Katharina"});
     });
     EXPECT_THAT(said("exposure_answer"), HasSubstr("Set aside: only a pool"));
-    EXPECT_EQ(shown(0, Column::verdict_column), "Over a limit, set aside");
-    EXPECT_TRUE(cell(0, Column::dives_column).data(Qt::DecorationRole).isNull());
+    EXPECT_EQ(shown(0, StaffColumn::verdict_column), "Over a limit, set aside");
+    EXPECT_TRUE(cell(0, StaffColumn::dives_column).data(Qt::DecorationRole).isNull());
 }
 
 TEST_F(StaffExposureTest, WhoStaysAshoreAndWhoHasNoDiveOnRecordIsSaid) {
@@ -142,14 +142,14 @@ TEST_F(StaffExposureTest, WhoStaysAshoreAndWhoHasNoDiveOnRecordIsSaid) {
     EXPECT_THAT(said("exposure_answer"),
                 HasSubstr("Taken as rested, as no earlier dive is on record: Shore Watch."));
     EXPECT_THAT(said("exposure_answer"), HasSubstr("Roster tab, Groups and staff"));
-    EXPECT_EQ(shown(2, Column::verdict_column), "Does not dive now");
-    EXPECT_EQ(shown(2, Column::planned_column), "–");
-    EXPECT_EQ(shown(2, Column::interval_column), "No record");
+    EXPECT_EQ(shown(2, StaffColumn::verdict_column), "Does not dive now");
+    EXPECT_EQ(shown(2, StaffColumn::planned_column), "–");
+    EXPECT_EQ(shown(2, StaffColumn::interval_column), "No record");
 }
 
 TEST_F(StaffExposureTest, HoursBeforeFlyingCarryTheirSource) {
     ASSERT_FALSE(exposure(0).no_fly_source.empty());
-    EXPECT_THAT(cell(0, Column::no_fly_column).data(Qt::ToolTipRole).toString().toStdString(),
+    EXPECT_THAT(cell(0, StaffColumn::no_fly_column).data(Qt::ToolTipRole).toString().toStdString(),
                 HasSubstr(exposure(0).no_fly_source));
 }
 
@@ -157,7 +157,7 @@ TEST_F(StaffExposureTest, WhatChangedWhileHiddenIsThereWhenShownAgain) {
     panel_->hide();
     change([](Session& session) { give_dives(session, 0, 3); });
     panel_->show();
-    EXPECT_EQ(shown(0, Column::dives_column), "4");
+    EXPECT_EQ(shown(0, StaffColumn::dives_column), "4");
     EXPECT_THAT(said("exposure_answer"), HasSubstr("Within the limits: " + member(0).name));
 }
 
@@ -178,11 +178,11 @@ TEST_F(StaffExposureTest, AClickOnAHeadingSortsByTheNumber) {
             header->viewport(), Qt::LeftButton, {},
             QPoint(header->sectionViewportPosition(column) + 8, header->height() / 2));
     };
-    click(Column::dives_column);
-    const std::string once = shown(0, Column::name_column);
-    click(Column::dives_column);
-    EXPECT_NE(shown(0, Column::name_column), once);
-    for (int column = 0; column < Column::column_count; ++column) {
+    click(StaffColumn::dives_column);
+    const std::string once = shown(0, StaffColumn::name_column);
+    click(StaffColumn::dives_column);
+    EXPECT_NE(shown(0, StaffColumn::name_column), once);
+    for (int column = 0; column < StaffColumn::column_count; ++column) {
         EXPECT_TRUE(cell(0, column).data(IdRowModel::sort_role).isValid()) << column;
     }
 }
@@ -217,7 +217,7 @@ TEST_F(StaffExposureTest, TheModelKeepsItsPromises) {
         session.staff.push_back(added);
     });
     EXPECT_EQ(model.rowCount(), before + 1);
-    EXPECT_LT(table_->columnWidth(Column::name_column), 400);
+    EXPECT_LT(table_->columnWidth(StaffColumn::name_column), 400);
     EXPECT_LE(panel_->minimumSizeHint().width(), 853);
     change([](Session& session) { std::swap(session.staff.front(), session.staff.back()); });
     EXPECT_EQ(model.row_of(member(0).id.text), 0);
@@ -244,14 +244,14 @@ TEST_F(StaffExposureTest, NobodyYetIsSaidAndHowDivesAreEntered) {
 TEST_F(StaffExposureTest, EveryColumnExplainsItself) {
     for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
         document_.set_units(units);
-        for (int column = 0; column < Column::column_count; ++column) {
+        for (int column = 0; column < StaffColumn::column_count; ++column) {
             const QVariant help =
                 table_->model()->headerData(column, Qt::Horizontal, Qt::ToolTipRole);
             EXPECT_GT(help.toString().size(), 24) << column;
         }
     }
     EXPECT_THAT(table_->model()
-                    ->headerData(Column::no_stop_column, Qt::Horizontal, Qt::ToolTipRole)
+                    ->headerData(StaffColumn::no_stop_column, Qt::Horizontal, Qt::ToolTipRole)
                     .toString()
                     .toStdString(),
                 HasSubstr("\u00A0"

@@ -16,6 +16,10 @@
 
 namespace leadline::testing {
 
+inline Date day(int year, unsigned month, unsigned of_month) {
+    return Date{std::chrono::year(year), std::chrono::month(month), std::chrono::day(of_month)};
+}
+
 inline QString sample_path(const char* name) {
     return QStringLiteral(LEADLINE_SOURCE_DIR "/sample-sessions/") + QString::fromUtf8(name) +
            QStringLiteral(".json");

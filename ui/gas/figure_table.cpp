@@ -15,7 +15,7 @@ namespace leadline {
 namespace {
 
 constexpr int most_rows_shown = 12;
-constexpr int most_letters = 36;  // of a cell; the tooltip has all of it
+constexpr int most_cell_letters = 36;  // of a cell; the tooltip has all of it
 constexpr int most_letters_name = 21;
 constexpr int most_letters_with_room = 44;
 constexpr int beside_text = 5;       // of a cell, on either side
@@ -81,7 +81,7 @@ int FigureTable::fitting_width(int column) const {
     // The heading's own hint keeps room for the arrow of sorting in every column.
     int width = header->fontMetrics().size(0, heading).width() + 2 * beside_text;
     if (column == header->sortIndicatorSection()) width = header->sectionSizeHint(column);
-    const int letters = column == 0 ? most_letters_name : most_letters;
+    const int letters = column == 0 ? most_letters_name : most_cell_letters;
     const int content =
         std::min(sizeHintForColumn(column), fontMetrics().averageCharWidth() * letters);
     return std::max(width, content);

@@ -9,11 +9,11 @@
 namespace leadline {
 namespace {
 
-QString dash() {
+QString unknown() {
     return QString(QChar(0x2013));
 }
 
-bool is_number(int column) {
+bool is_body_number(int column) {
     return column != GuestBodyModel::name_column && column != GuestBodyModel::group_column &&
            column != GuestBodyModel::note_column;
 }
@@ -23,7 +23,7 @@ bool is_warmth(int column) {
            column == GuestBodyModel::too_cold_column || column == GuestBodyModel::suit_column;
 }
 
-QString heading_text(int column) {
+QString body_heading(int column) {
     switch (column) {
         case GuestBodyModel::name_column:
             return GuestBodyModel::tr("Guest");
@@ -114,7 +114,7 @@ int GuestBodyModel::columnCount(const QModelIndex& parent) const {
 
 QString GuestBodyModel::warmth_shown(const GuestBody& body, int column) const {
     const GuestWarmth& warmth = *body.warmth;
-    if (warmth.gap != WarmthGap::none) return dash();
+    if (warmth.gap != WarmthGap::none) return unknown();
     switch (column) {
         case feels_cold_column:
             return feels_cold_text(warmth);
@@ -131,7 +131,7 @@ QString GuestBodyModel::lead_shown(const GuestBody& body, int column) const {
     if (column == carried_column) {
         return body.guest->kit.lead ? text(*body.guest->kit.lead, units) : tr("open");
     }
-    if (lead.gap != LeadGap::none) return dash();
+    if (lead.gap != LeadGap::none) return unknown();
     switch (column) {
         case try_column:
             return lead_text(lead, units);
@@ -151,12 +151,12 @@ QString GuestBodyModel::shown(const GuestBody& body, int column) const {
         case name_column:
             return QString::fromStdString(body.guest->name);
         case group_column:
-            return body.guest->group.empty() ? dash()
+            return body.guest->group.empty() ? unknown()
                                              : group_label(document_.session(), body.guest->group);
         case note_column: {
             QStringList notes;
             for (const BodyNote& note : body_notes(document_, body.guest->id)) notes << note.brief;
-            return notes.isEmpty() ? dash() : notes.join(QStringLiteral("; "));
+            return notes.isEmpty() ? unknown() : notes.join(QStringLiteral("; "));
         }
         default:
             return is_warmth(column) ? warmth_shown(body, column) : lead_shown(body, column);
@@ -241,7 +241,7 @@ QVariant GuestBodyModel::part(const std::string& id, int column, Part part) cons
 }
 
 IdRowModel::Heading GuestBodyModel::heading(int column) const {
-    return {heading_text(column), heading_help(column), is_number(column)};
+    return {body_heading(column), heading_help(column), is_body_number(column)};
 }
 
 }  // namespace leadline

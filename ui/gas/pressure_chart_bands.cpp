@@ -14,8 +14,8 @@ namespace {
 
 constexpr double thin_lane = 6.0;     ///< of a band without its name
 constexpr double most_of_view = 0.45; ///< that the strip may take
-constexpr double bar_height = 8.0;
-constexpr double gap = 6.0;           ///< between a bar and its name
+constexpr double chance_bar_height = 8.0;
+constexpr double name_gap = 6.0;           ///< between a bar and its name
 
 QFont bold(QFont font, bool is_bold) {
     font.setBold(is_bold);
@@ -84,7 +84,7 @@ PressureChart::Lane PressureChart::lane_for(std::size_t index, double top, doubl
     };
     Lane lane;
     lane.band = index;
-    const double thick = std::min(bar_height, height - 1.0);
+    const double thick = std::min(chance_bar_height, height - 1.0);
     const double from = x_of(band.reserve.early);
     const double to = std::max(from + 2.0, x_of(band.reserve.late));
     lane.bar = QRectF(from, top + (height - thick) / 2.0, to - from, thick);
@@ -92,14 +92,14 @@ PressureChart::Lane PressureChart::lane_for(std::size_t index, double top, doubl
     if (height < lane_line()) return lane;
     const QFontMetricsF metrics(bold(quiet_font(), band.first));
     const QString time = QStringLiteral("  ") + median_text(band.reserve);
-    const double before = lane.bar.left() - gap - 4.0;
-    const double after = width() - 4.0 - lane.bar.right() - gap;
+    const double before = lane.bar.left() - name_gap - 4.0;
+    const double after = width() - 4.0 - lane.bar.right() - name_gap;
     const double whole = metrics.horizontalAdvance(band.name + time) + 2.0;
     const bool left = before >= whole || before >= after;
     const double room = (left ? before : after) - 2.0 - metrics.horizontalAdvance(time);
     lane.text = metrics.elidedText(band.name, Qt::ElideRight, std::max(0.0, room)) + time;
     const QSizeF size(metrics.horizontalAdvance(lane.text) + 2.0, height);
-    lane.box = QRectF(QPointF(left ? lane.bar.left() - gap - size.width() : lane.bar.right() + gap,
+    lane.box = QRectF(QPointF(left ? lane.bar.left() - name_gap - size.width() : lane.bar.right() + name_gap,
                               top),
                       size);
     return lane;

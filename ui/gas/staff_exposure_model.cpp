@@ -12,12 +12,12 @@ namespace {
 /// Days in a row that can be told of: the session's and those before it that count.
 constexpr int most_days = exposure_days + 1;
 
-bool is_number(int column) {
+bool is_staff_number(int column) {
     return column != StaffExposureModel::name_column &&
            column != StaffExposureModel::verdict_column;
 }
 
-QString heading_text(int column) {
+QString staff_heading(int column) {
     switch (column) {
         case StaffExposureModel::name_column:
             return StaffExposureModel::tr("Staff");
@@ -230,7 +230,7 @@ QVariant StaffExposureModel::part(const std::string& id, int column, Part part) 
 }
 
 IdRowModel::Heading StaffExposureModel::heading(int column) const {
-    return {heading_text(column), heading_help(column, document_), is_number(column)};
+    return {staff_heading(column), heading_help(column, document_), is_staff_number(column)};
 }
 
 }  // namespace leadline

@@ -25,6 +25,7 @@
 #include "ui/roster/booking_model.h"
 #include "ui/roster/marks.h"
 #include "ui/roster/meaning_header.h"
+#include "ui/roster/measures.h"
 #include "ui/roster/roster_edits.h"
 #include "ui/widgets/wheel_guard.h"
 #include "ui/words/booking_text.h"
@@ -33,10 +34,7 @@
 namespace leadline {
 namespace {
 
-constexpr int margin = 16;
-constexpr int spacing = 8;
 constexpr int mark_side = 18;
-constexpr std::size_t most_guests = 200;  // as the session file's schema has it
 
 constexpr std::array date_orders{DateOrder::day_month_year, DateOrder::month_day_year,
                                  DateOrder::year_month_day};
@@ -435,7 +433,8 @@ void BookingImportDialog::accept() {
     if (model_->ticked_with_error() > 0) return go_to(model_->next_problem({}, true));
     const std::vector<Guest> guests = model_->guests();
     if (guests.empty()) return;
-    const std::size_t room = most_guests - std::min(document_.session().guests.size(), most_guests);
+    constexpr std::size_t most = most_guests;
+    const std::size_t room = most - std::min(document_.session().guests.size(), most);
     if (guests.size() > room) {
         return say(tr("A session holds %1 guests at most; there is room for %2 more. Untick some.")
                        .arg(most_guests)

@@ -9,6 +9,7 @@
 #include <initializer_list>
 
 #include "ui/roster/earlier_dives_model.h"
+#include "ui/roster/measures.h"
 #include "ui/roster/signature_pad.h"
 #include "ui/words/name_words.h"
 
@@ -16,7 +17,6 @@ namespace leadline {
 namespace {
 
 constexpr int longest_contact = 200;
-constexpr qsizetype longest_note = 2000;
 
 template <typename Enum>
 QString value_of(Enum choice) {

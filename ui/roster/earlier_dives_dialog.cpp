@@ -21,13 +21,12 @@
 #include "ui/roster/elided_label.h"
 #include "ui/roster/guest_facts.h"
 #include "ui/roster/marks.h"
+#include "ui/roster/measures.h"
 #include "ui/words/error_words.h"
 
 namespace leadline {
 namespace {
 
-constexpr int margin = 16;
-constexpr int spacing = 8;
 constexpr int most_extra_ascents = 20;
 
 /// The column of a field of the session file.

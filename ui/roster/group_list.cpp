@@ -11,12 +11,11 @@
 #include "ui/roster/finding_list.h"
 #include "ui/roster/guest_facts.h"
 #include "ui/roster/marks.h"
+#include "ui/roster/measures.h"
 #include "ui/roster/roster_edits.h"
 
 namespace leadline {
 namespace {
-
-constexpr int longest_name = 200;
 
 std::vector<ChoiceBox::Choice> staff_choices(const Session& session, const QString& nobody,
                                              bool instructors_only) {

@@ -14,16 +14,15 @@
 #include "ui/roster/count_box.h"
 #include "ui/roster/fields.h"
 #include "ui/roster/guest_facts.h"
+#include "ui/roster/measures.h"
 #include "ui/roster/roster_edits.h"
 #include "ui/words/name_words.h"
 
 namespace leadline {
 namespace {
 
-constexpr int longest_name = 200;
 constexpr int longest_phone = 40;
 constexpr int longest_email = 254;
-constexpr qsizetype longest_note = 2000;
 constexpr int most_dives = 20000;
 
 std::vector<ChoiceBox::Choice> language_choices() {

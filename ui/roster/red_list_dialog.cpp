@@ -13,15 +13,10 @@
 #include <QTextDocument>
 #include <QVBoxLayout>
 
+#include "ui/roster/measures.h"
 #include "ui/words/error_words.h"
 
 namespace leadline {
-namespace {
-
-constexpr int margin = 16;
-constexpr int spacing = 8;
-
-}  // namespace
 
 RedListDialog::RedListDialog(const Result<std::vector<SessionToCome>>& sessions,
                              const RuleBook& rules, QWidget* parent)

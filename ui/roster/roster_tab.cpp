@@ -27,6 +27,7 @@
 #include "ui/roster/guest_filter.h"
 #include "ui/roster/guest_model.h"
 #include "ui/roster/guest_table.h"
+#include "ui/roster/measures.h"
 #include "ui/roster/notice_strip.h"
 #include "ui/roster/roster_edits.h"
 #include "ui/roster/stock_dialog.h"
@@ -34,10 +35,6 @@
 
 namespace leadline {
 namespace {
-
-constexpr int margin = 16;
-constexpr int spacing = 8;
-constexpr int most_guests = 200;  // as the session file's schema has it
 
 QLabel* friendly(const QString& object_name, QWidget* parent) {
     auto* label = new QLabel(parent);

@@ -13,13 +13,13 @@
 #include "ui/roster/guest_facts.h"
 #include "ui/roster/language_button.h"
 #include "ui/roster/marks.h"
+#include "ui/roster/measures.h"
 #include "ui/roster/roster_edits.h"
 #include "ui/words/name_words.h"
 
 namespace leadline {
 namespace {
 
-constexpr int longest_name = 200;
 constexpr int spare = 8;  // around a button's text
 
 }  // namespace

@@ -17,16 +17,14 @@
 #include "ui/roster/edit_table.h"
 #include "ui/roster/lead_sizes.h"
 #include "ui/roster/marks.h"
+#include "ui/roster/measures.h"
 #include "ui/roster/suit_stock_model.h"
 #include "ui/words/error_words.h"
 
 namespace leadline {
 namespace {
 
-constexpr int margin = 16;
-constexpr int spacing = 8;
 constexpr int section = 24;
-constexpr int most_pieces = 1000;
 
 QLabel* heading(const QString& text, QWidget* parent) {
     auto* label = new QLabel(text, parent);

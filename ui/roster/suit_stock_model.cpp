@@ -8,12 +8,12 @@
 
 #include "ui/roster/count_box.h"
 #include "ui/roster/marks.h"
+#include "ui/roster/measures.h"
 
 namespace leadline {
 namespace {
 
 constexpr int longest_label = 100;
-constexpr int most_pieces = 1000;
 
 }  // namespace
 

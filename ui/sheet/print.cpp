@@ -11,7 +11,7 @@
 namespace leadline {
 namespace {
 
-constexpr double millimeters_per_inch = 25.4;
+constexpr double mm_per_inch = 25.4;
 
 QPageSize::PageSizeId page_size_id(Paper paper) {
     switch (paper) {
@@ -43,7 +43,7 @@ PrintOutcome print_pages(QPrinter& printer, const std::vector<Page>& pages) {
     outcome.started = painter.begin(&printer);
     if (!outcome.started) return outcome;
     SheetPainter sheets;
-    const double pixels_per_mm = printer.resolution() / millimeters_per_inch;
+    const double pixels_per_mm = printer.resolution() / mm_per_inch;
     for (const Page& page : pages) {
         turn(printer, page);
         if (outcome.pages > 0 && !printer.newPage()) break;

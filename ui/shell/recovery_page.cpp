@@ -25,8 +25,6 @@
 namespace leadline {
 namespace {
 
-constexpr int groups_in_row = 3;
-
 QFont plain_digits(const QFont& base) {
     QFont font = base;
     font.setPointSizeF(font.pointSizeF() * 1.6);

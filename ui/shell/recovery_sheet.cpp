@@ -11,7 +11,6 @@ namespace {
 
 constexpr double margin_mm = 25.0;
 constexpr double width_mm = 160.0;
-constexpr int groups_in_row = 3;
 
 /// Names the context of this file's texts to lupdate.
 class RecoverySheetTexts {

@@ -8,6 +8,9 @@
 
 namespace leadline {
 
+/// Of the recovery key, on paper and on the screen alike.
+inline constexpr int groups_in_row = 3;
+
 /// The paper with the recovery key, for the centre's safe.
 /// @param made_on  date as it is shown
 /// @param records  where the records lie

@@ -17,8 +17,6 @@ double held(double value, double least, double most) {
     return most < least ? least : std::clamp(value, least, most);
 }
 
-double to_grid(double value, double step) { return std::round(value / step) * step; }
-
 /// The next multiple of `step` in a direction; from between two multiples, the nearer end counts.
 double stepped(double value, int steps, double step) {
     constexpr double slack = 1e-6;
@@ -35,6 +33,8 @@ bool is_end(const Profile& profile, std::size_t index) {
 bool sound(const Profile& profile) { return check(profile).has_value(); }
 
 }  // namespace
+
+double to_grid(double value, double step) { return std::round(value / step) * step; }
 
 Snap snap_for(UnitSystem units, bool fine) {
     if (units == UnitSystem::imperial) {

@@ -18,6 +18,9 @@ struct Snap {
 /// Half minutes and half metres (feet: whole ones); fine: tenths (feet: half ones).
 Snap snap_for(UnitSystem units, bool fine);
 
+/// The multiple of `step` that is nearest to a value.
+double to_grid(double value, double step);
+
 /// What happens to the corners after the one that is moved in time.
 enum class LaterCorners { stay, follow };
 

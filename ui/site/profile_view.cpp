@@ -12,6 +12,7 @@
 #include "core/physics/water.h"
 #include "ui/document/session_document.h"
 #include "ui/site/place_water.h"
+#include "ui/site/profile_edit.h"
 #include "ui/site/profile_painter.h"
 #include "ui/words/name_words.h"
 
@@ -35,8 +36,6 @@ double distance(const QPointF& at, const QLineF& line) {
         std::clamp((from.x() * along.x() + from.y() * along.y()) / square, 0.0, 1.0);
     return distance(at, line.pointAt(share));
 }
-
-double to_grid(double value, double step) { return std::round(value / step) * step; }
 
 }  // namespace
 
