@@ -4,6 +4,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/records/duplicates.h"
 #include "core/records/guest_store.h"
 #include "core/records/session_store.h"
@@ -229,6 +231,33 @@ protected:
 };
 
 using Pair = std::pair<std::string, std::string>;
+
+TEST_F(DuplicateTest, TellsHowFarTheSearchIsAndStopsWhenToldTo) {
+    std::vector<Guest> guests;
+    for (int i = 0; i < 700; ++i) {
+        const Date born(std::chrono::sys_days(day(1990, 1, 1)) + std::chrono::days(i));
+        const std::string number = std::to_string(i);
+        guests.push_back(test::guest_born("guest-" + number, "Guest " + number, born));
+        guests.back().email = "guest" + number + "@post.example";
+    }
+    add_session(2026, guests);
+    std::vector<double> shares;
+    const auto note = [&shares](double share) {
+        shares.push_back(share);
+        return true;
+    };
+    must(duplicates_.find(note));
+    ASSERT_GE(shares.size(), 5U);
+    EXPECT_TRUE(std::is_sorted(shares.begin(), shares.end()));
+    EXPECT_GT(shares.front(), 0.0);
+    EXPECT_LE(shares.back(), 1.0);
+
+    int asked = 0;
+    const auto stopped = duplicates_.find([&asked](double) { return ++asked < 3; });
+    ASSERT_FALSE(stopped.has_value());
+    EXPECT_EQ(stopped.error().code, ErrorCode::cancelled);
+    EXPECT_EQ(asked, 3);
+}
 
 TEST_F(DuplicateTest, NeedALikeNameAndOneMoreSign) {
     add("Vera Onnig", day(1990, 2, 3));
