@@ -2,6 +2,17 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>BackgroundJob</name>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stopping…</source>
+        <translation>Wird angehalten …</translation>
+    </message>
+</context>
+<context>
     <name>Bookings</name>
     <message>
         <source>Not used</source>
@@ -3210,13 +3221,6 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <message>
         <source>Of what</source>
         <translation>Wovon</translation>
-    </message>
-</context>
-<context>
-    <name>leadline::BackgroundWork</name>
-    <message>
-        <source>Stop</source>
-        <translation>Abbrechen</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,17 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="fr" sourcelanguage="en">
 <context>
+    <name>BackgroundJob</name>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopping…</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Bookings</name>
     <message>
         <source>Not used</source>
@@ -3184,13 +3195,6 @@ Estimates for planning, on the side of more air used. The gauge, the guest&apos;
     </message>
     <message>
         <source>Of what</source>
-        <translation type="unfinished"></translation>
-    </message>
-</context>
-<context>
-    <name>leadline::BackgroundWork</name>
-    <message>
-        <source>Stop</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -102,7 +102,8 @@ bool wait_behind_box(QWidget* parent, const QString& label, bool may_stop, Backg
                      const std::function<void()>& start) {
     constexpr int a_moment_ms = 200;
     constexpr int whole = 100;
-    QProgressDialog box(label, may_stop ? QObject::tr("Stop") : QString(), 0, 0, parent);
+    const QString stop = QCoreApplication::translate("BackgroundJob", "Stop");
+    QProgressDialog box(label, may_stop ? stop : QString(), 0, 0, parent);
     box.setObjectName(QStringLiteral("work_box"));
     box.setWindowModality(Qt::WindowModal);
     box.setAutoClose(false);
@@ -122,7 +123,7 @@ bool wait_behind_box(QWidget* parent, const QString& label, bool may_stop, Backg
         if (may_stop) {
             stopped = true;
             job.cancel();
-            box.setLabelText(QObject::tr("Stopping…"));
+            box.setLabelText(QCoreApplication::translate("BackgroundJob", "Stopping…"));
         }
         // It stays in the way until the work has ended: Escape closes it, whether it may or not, and
         // the window behind must not change what is worked on.
