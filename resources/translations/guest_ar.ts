@@ -46,12 +46,12 @@ label before the instructor’s name</extracomment>
         <translation>عند الصعود يتمدّد الهواء المحبوس: قد تتمزّق الرئة.</translation>
     </message>
     <message>
-        <source>Clear your ears early, every %1. Pain? Stop, signal, go up %2.</source>
+        <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
         <translation>عادلوا ضغط الأذنين مبكّرًا، كل %1. ألم؟ توقّفوا، أعطوا إشارة، اصعدوا %2.</translation>
     </message>
     <message>
-        <source>Stay in arm’s reach. Lost? Look 1 minute, then go up slowly.</source>
+        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>ابقوا قرب المدرّب على مدّ الذراع. ضعتم؟ ابحثوا دقيقة واحدة، ثم اصعدوا ببطء.</translation>
     </message>
@@ -61,7 +61,7 @@ label before the instructor’s name</extracomment>
         <translation>برد أو خوف أو تعب؟ أعطوا إشارة. لا بأس بالتوقّف.</translation>
     </message>
     <message>
-        <source>At the top: fill your BCD, mask on.</source>
+        <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
         <translation>على السطح: انفخوا السترة ولا تنزعوا القناع.</translation>
     </message>
@@ -76,7 +76,7 @@ label before the instructor’s name</extracomment>
         <translation>%1 ساعة: لا طيران ولا طرق جبلية.</translation>
     </message>
     <message>
-        <source>48 h: numb, dizzy, very tired, joint pain, short of breath?</source>
+        <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
         <translation>خلال 48 ساعة: خدر، دوار، تعب شديد، ألم مفاصل، ضيق نفَس؟</translation>
     </message>
@@ -128,7 +128,7 @@ label before the instructor’s name</extracomment>
         <translation>لتر</translation>
     </message>
     <message>
-        <source>cu ft</source>
+        <source>ft³</source>
         <translation>قدم³</translation>
     </message>
     <message>

@@ -46,12 +46,12 @@ label before the instructor’s name</extracomment>
         <translation>Aufwärts dehnt sich angehaltene Luft aus: Lungen können reißen.</translation>
     </message>
     <message>
-        <source>Clear your ears early, every %1. Pain? Stop, signal, go up %2.</source>
+        <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
         <translation>Ohrendruck früh ausgleichen, alle %1. Schmerz? Anhalten, zeigen, %2 höher.</translation>
     </message>
     <message>
-        <source>Stay in arm’s reach. Lost? Look 1 minute, then go up slowly.</source>
+        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>Auf Armlänge bleiben. Getrennt? 1 Minute suchen, dann langsam auftauchen.</translation>
     </message>
@@ -61,7 +61,7 @@ label before the instructor’s name</extracomment>
         <translation>Kalt, Angst, müde? Zeichen geben. Aufhören ist in Ordnung.</translation>
     </message>
     <message>
-        <source>At the top: fill your BCD, mask on.</source>
+        <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
         <translation>Oben: Jacket füllen, Maske auflassen.</translation>
     </message>
@@ -76,7 +76,7 @@ label before the instructor’s name</extracomment>
         <translation>%1 h: nicht fliegen, keine Bergstraßen.</translation>
     </message>
     <message>
-        <source>48 h: numb, dizzy, very tired, joint pain, short of breath?</source>
+        <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
         <translation>48 h: taube Haut, Schwindel, sehr müde, Gelenkschmerz, Atemnot?</translation>
     </message>
@@ -128,7 +128,7 @@ label before the instructor’s name</extracomment>
         <translation>L</translation>
     </message>
     <message>
-        <source>cu ft</source>
+        <source>ft³</source>
         <translation>cu ft</translation>
     </message>
     <message>

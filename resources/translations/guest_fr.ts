@@ -46,12 +46,12 @@ label before the instructor’s name</extracomment>
         <translation>En montant, l’air retenu gonfle et peut déchirer un poumon.</translation>
     </message>
     <message>
-        <source>Clear your ears early, every %1. Pain? Stop, signal, go up %2.</source>
+        <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
         <translation>Équilibrez tôt vos oreilles, tous les %1. Douleur ? Stop, signe, remontez de %2.</translation>
     </message>
     <message>
-        <source>Stay in arm’s reach. Lost? Look 1 minute, then go up slowly.</source>
+        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>Restez à portée de bras. Séparés ? Cherchez 1 minute, puis remontez lentement.</translation>
     </message>
@@ -61,7 +61,7 @@ label before the instructor’s name</extracomment>
         <translation>Froid, peur, fatigue ? Faites signe. Arrêter, c’est permis.</translation>
     </message>
     <message>
-        <source>At the top: fill your BCD, mask on.</source>
+        <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
         <translation>En surface : gonflez le gilet, gardez le masque.</translation>
     </message>
@@ -76,7 +76,7 @@ label before the instructor’s name</extracomment>
         <translation>%1 h : pas d’avion, pas de route de montagne.</translation>
     </message>
     <message>
-        <source>48 h: numb, dizzy, very tired, joint pain, short of breath?</source>
+        <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
         <translation>48 h : peau engourdie, vertige, épuisement, douleur articulaire, souffle court ?</translation>
     </message>
@@ -128,7 +128,7 @@ label before the instructor’s name</extracomment>
         <translation>L</translation>
     </message>
     <message>
-        <source>cu ft</source>
+        <source>ft³</source>
         <translation>cu ft</translation>
     </message>
     <message>

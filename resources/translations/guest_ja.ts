@@ -46,12 +46,12 @@ label before the instructor’s name</extracomment>
         <translation>浮上すると、止めた息がふくらみ、肺が破れることがあります。</translation>
     </message>
     <message>
-        <source>Clear your ears early, every %1. Pain? Stop, signal, go up %2.</source>
+        <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
         <translation>耳抜きは早めに、%1ごとに。痛いときは止まり、合図し、%2浮上してください。</translation>
     </message>
     <message>
-        <source>Stay in arm’s reach. Lost? Look 1 minute, then go up slowly.</source>
+        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>手の届く所にいてください。はぐれたら1分だけ探し、ゆっくり浮上してください。</translation>
     </message>
@@ -61,7 +61,7 @@ label before the instructor’s name</extracomment>
         <translation>寒い、怖い、疲れた？合図してください。やめても大丈夫です。</translation>
     </message>
     <message>
-        <source>At the top: fill your BCD, mask on.</source>
+        <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
         <translation>水面では、BCDに空気を入れ、マスクは着けたまま。</translation>
     </message>
@@ -76,7 +76,7 @@ label before the instructor’s name</extracomment>
         <translation>%1時間は飛行機も山道も禁止。</translation>
     </message>
     <message>
-        <source>48 h: numb, dizzy, very tired, joint pain, short of breath?</source>
+        <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
         <translation>48時間以内に、しびれ、めまい、ひどい疲れ、関節の痛み、息苦しさ？</translation>
     </message>
@@ -128,7 +128,7 @@ label before the instructor’s name</extracomment>
         <translation>L</translation>
     </message>
     <message>
-        <source>cu ft</source>
+        <source>ft³</source>
         <translation>cu ft</translation>
     </message>
     <message>

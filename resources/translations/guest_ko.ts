@@ -46,12 +46,12 @@ label before the instructor’s name</extracomment>
         <translation>올라가면 참은 공기가 부풀어 폐가 찢어질 수 있어요.</translation>
     </message>
     <message>
-        <source>Clear your ears early, every %1. Pain? Stop, signal, go up %2.</source>
+        <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
         <translation>귀 압력은 미리, %1마다 맞추세요. 아프면 멈추고, 신호하고, %2 올라가세요.</translation>
     </message>
     <message>
-        <source>Stay in arm’s reach. Lost? Look 1 minute, then go up slowly.</source>
+        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>강사와 팔 닿는 거리에 있으세요. 놓쳤나요? 1분만 찾고 천천히 올라가세요.</translation>
     </message>
@@ -61,7 +61,7 @@ label before the instructor’s name</extracomment>
         <translation>춥거나 무섭거나 지쳤나요? 신호하세요. 그만해도 괜찮아요.</translation>
     </message>
     <message>
-        <source>At the top: fill your BCD, mask on.</source>
+        <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
         <translation>수면에서는 BCD에 공기를 넣고 마스크를 벗지 마세요.</translation>
     </message>
@@ -76,7 +76,7 @@ label before the instructor’s name</extracomment>
         <translation>%1시간 동안 비행기와 산악 도로 금지.</translation>
     </message>
     <message>
-        <source>48 h: numb, dizzy, very tired, joint pain, short of breath?</source>
+        <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
         <translation>48시간 안에 감각 둔함, 어지러움, 심한 피로, 관절통, 숨 가쁨?</translation>
     </message>
@@ -128,7 +128,7 @@ label before the instructor’s name</extracomment>
         <translation>L</translation>
     </message>
     <message>
-        <source>cu ft</source>
+        <source>ft³</source>
         <translation>cu ft</translation>
     </message>
     <message>

@@ -132,19 +132,36 @@ TEST(CardSelectionTest, AStopOnTheSessionRefusesEveryCard) {
 
 TEST(CardSelectionTest, SaysForWhomThereAreNoWords) {
     Session session = sample("salt-cove").session;
+    const Result<Plan> planned = plan(session, rules());
+    ASSERT_TRUE(planned.has_value());
     session.guests[0].language = "tlh";
     session.guests[1].language = "en";
     session.guests[1].second_language = "tlh";
     session.guests[2].language = "en";
     session.guests[2].second_language = "en-GB";  // the same words: no second face
-    const CardSelection selection =
-        select_cards(session, *plan(session, rules()), UnitSystem::metric);
+    const CardSelection selection = select_cards(session, *planned, UnitSystem::metric);
     ASSERT_EQ(selection.missing.size(), 2U);
     EXPECT_EQ(selection.missing[0], (MissingLanguage{session.guests[0].id, "tlh", false}));
     EXPECT_EQ(selection.missing[1], (MissingLanguage{session.guests[1].id, "tlh", true}));
     EXPECT_EQ(selection.cards.front().language, "en");
     EXPECT_EQ(selection.guests(), static_cast<int>(session.guests.size()));
     EXPECT_EQ(selection.cards.size(), session.guests.size());
+}
+
+TEST(CardSelectionTest, ASecondLanguageGivesASecondFace) {
+    if (find_guest_language("fr") == nullptr) GTEST_SKIP() << "no French words are built";
+    Session session = sample("salt-cove").session;
+    const Result<Plan> planned = plan(session, rules());
+    ASSERT_TRUE(planned.has_value());
+    session.guests[0].language = "en";
+    session.guests[0].second_language = "fr-CA";
+    const CardSelection selection = select_cards(session, *planned, UnitSystem::metric);
+    ASSERT_EQ(selection.cards.size(), session.guests.size() + 1);
+    EXPECT_FALSE(selection.cards[0].second_face);
+    EXPECT_TRUE(selection.cards[1].second_face);
+    EXPECT_EQ(selection.cards[1].language, "fr");
+    EXPECT_EQ(selection.cards[1].guest, selection.cards[0].guest);
+    EXPECT_EQ(selection.guests(), static_cast<int>(session.guests.size()));
 }
 
 }  // namespace

@@ -231,7 +231,7 @@ TEST(CardLayoutOfMany, AMirroredCardHasItsPicturesUnturned) {
     for (std::size_t i = 0; i < plain.items.size(); ++i) {
         const QRectF one = rect_of(plain.items[i]);
         const QRectF other = rect_of(mirrored.items[i]);
-        EXPECT_NEAR(one.left() + one.right() + other.left() + other.right(), 2.0 * 105.0, 0.01);
+        EXPECT_NEAR(one.left() + one.right() + other.left() + other.right(), 2.0 * 105.0, 0.2);
         EXPECT_GT(other.width(), 0.0);
         if (const auto* picture = std::get_if<PictureItem>(&plain.items[i])) {
             EXPECT_EQ(picture->name, std::get<PictureItem>(mirrored.items[i]).name);

@@ -35,18 +35,18 @@ QString card_word(CardWord word, const GuestTongue& tongue) {
         case CardWord::ears:
             //: Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "Clear your ears early, every %1. Pain? Stop, signal, go up %2."));
+                "Guest", "Clear ears early, every %1. Pain? Stop, signal, go up %2."));
         case CardWord::stay_close:
             //: Card: so close to the instructor that an arm reaches. When apart: look around.
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "Stay in arm’s reach. Lost? Look 1 minute, then go up slowly."));
+                "Guest", "Stay within reach. Lost? Look 1 minute, go up slowly."));
         case CardWord::no_shame:
             //: Card: whoever does not feel well gives a signal, and may end the dive.
             return tongue.say(QT_TRANSLATE_NOOP(
                 "Guest", "Cold, scared, tired? Signal. Stopping is fine."));
         case CardWord::at_the_top:
             //: Card: back at the surface.
-            return tongue.say(QT_TRANSLATE_NOOP("Guest", "At the top: fill your BCD, mask on."));
+            return tongue.say(QT_TRANSLATE_NOOP("Guest", "At the top: fill BCD, mask on."));
         case CardWord::not_good:
             //: Card, under the picture of a raised thumb, which means "go up": never "good".
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "not “good”"));
@@ -57,7 +57,7 @@ QString card_word(CardWord word, const GuestTongue& tongue) {
         case CardWord::watch_for:
             //: Card, after the dive: whoever feels this within 48 hours calls the number beside it.
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "48 h: numb, dizzy, very tired, joint pain, short of breath?"));
+                "Guest", "48 h: numb, dizzy, very tired, joint pain, breathless?"));
         case CardWord::call:
             //: Card, before the emergency number.
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Call"));
@@ -85,7 +85,7 @@ QString card_word(CardWord word, const GuestTongue& tongue) {
         case CardWord::liters:
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "L"));
         case CardWord::cubic_feet:
-            return tongue.say(QT_TRANSLATE_NOOP("Guest", "cu ft"));
+            return tongue.say(QT_TRANSLATE_NOOP("Guest", "ft³"));
     }
     return {};
 }

@@ -23,7 +23,7 @@ constexpr double back_up_feet = 3.0;
 /// The signals on the card, beside "low on air", which stands at its figure.
 constexpr HandSignal card_signals[] = {
     HandSignal::ok,   HandSignal::something_wrong, HandSignal::ears,      HandSignal::stop,
-    HandSignal::up,   HandSignal::down,            HandSignal::out_of_air, HandSignal::share_air,
+    HandSignal::up,   HandSignal::down,            HandSignal::out_of_air, HandSignal::slow_down,
     HandSignal::look, HandSignal::cold,
 };
 

@@ -142,7 +142,7 @@ double set_call(CardCanvas& canvas, const CardContent& card, double left, double
     double height = canvas.line_height(number_points);
     if (canvas.width(card.emergency_line, 10.0, true) > room) {
         // Never cut: as many lines as it needs.
-        style.points = 9.0;
+        style.points = 8.5;
         style.most_lines = 8;
         const Phrase number{card.emergency_line, 0};
         height = std::max(height, canvas.height(number, room, style));

@@ -14,6 +14,8 @@ double set_card_name(CardCanvas& canvas, const CardContent& card, double y);
 double set_card_meeting(CardCanvas& canvas, const CardContent& card, double y);
 double set_card_kit(CardCanvas& canvas, const CardContent& card, double y);
 double set_card_figures(CardCanvas& canvas, const CardContent& card, double y);
+/// The size of the one rule: what the card has room for, on one line or on two.
+double card_rule_points(const CardCanvas& canvas, const CardContent& card);
 double set_card_rule(CardCanvas& canvas, const CardContent& card, double y);
 
 /// What to do, and the hand signals below it: they take what is left between `top` and `bottom`.

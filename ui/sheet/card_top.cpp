@@ -278,23 +278,51 @@ double set_card_figures(CardCanvas& canvas, const CardContent& card, double y) {
     return y + height;
 }
 
+namespace {
+
+constexpr double rule_padding = 2.4;
+
+double rule_width(const CardCanvas& canvas) {
+    return canvas.inner().width() - 2.0 * rule_padding;
+}
+
+/// A long rule goes on two lines rather than be small.
+bool rule_on_one_line(const CardCanvas& canvas, const CardContent& card) {
+    const double points = canvas.room().rule_least_points;
+    return canvas.width(card.breath_rule, points, true) <= rule_width(canvas);
+}
+
+}  // namespace
+
+double card_rule_points(const CardCanvas& canvas, const CardContent& card) {
+    const CardRoom& room = canvas.room();
+    TextStyle style = canvas.style(room.rule_points, true);
+    const double width = rule_width(canvas);
+    if (rule_on_one_line(canvas, card)) {
+        const double natural = canvas.width(card.breath_rule, style.points, true);
+        return std::min(style.points, style.points * width / natural);
+    }
+    style.points = room.rule_least_points + 1.0;
+    while (style.points > card_least_points &&
+           canvas.lines(card.breath_rule, width, style) > 2) {
+        style.points -= 0.5;
+    }
+    return style.points;
+}
+
 double set_card_rule(CardCanvas& canvas, const CardContent& card, double y) {
-    constexpr double padding = 2.4;
+    constexpr double padding = rule_padding;
     constexpr double reason_points = 9.0;
-    constexpr double growth_points = 15.0;
     const QRectF& inner = canvas.inner();
-    const double width = inner.width() - 2.0 * padding;
-    TextStyle rule = canvas.style(canvas.room().rule_points, true);
+    const double width = rule_width(canvas);
+    const double points = card_rule_points(canvas, card);
+    const double growth_points = std::min(15.0, points);
+    TextStyle rule = canvas.style(points, true);
     rule.ink = Ink::white;
     rule.pitch = 1.1;
-    // The rule is the largest text of the card; a long one goes on two lines rather than be small.
-    const double natural = canvas.width(card.breath_rule, rule.points, true);
-    const bool one_line = natural * canvas.room().rule_least_points <= width * rule.points;
-    rule.most_lines = one_line ? 1 : 2;
-    if (!one_line) rule.points = std::min(rule.points, canvas.room().rule_least_points + 1.0);
-    rule.least_points = std::min(rule.points, canvas.room().rule_least_points - 1.0);
-    const double set_points = one_line ? std::min(rule.points, rule.points * width / natural) : rule.points;
-    const double rule_height = canvas.line_height(set_points, rule.most_lines, rule.pitch);
+    rule.most_lines = rule_on_one_line(canvas, card) ? 1 : 2;
+    rule.least_points = points - 0.5;
+    const double rule_height = canvas.line_height(points, rule.most_lines, rule.pitch);
 
     TextStyle reason = canvas.style(reason_points);
     reason.ink = Ink::white;
