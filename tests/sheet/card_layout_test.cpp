@@ -239,17 +239,24 @@ TEST(CardLayoutOfMany, AMirroredCardHasItsPicturesUnturned) {
     }
 }
 
-TEST(CardLayoutOfMany, ALargerCardIsTheSameMadeLarger) {
+TEST(CardLayoutOfMany, ALargerCardHasLargerTypeAndPictures) {
     auto cards = faces_of(sample("salt-cove").session, UnitSystem::metric, "en");
     cards.resize(1);
-    const Page small = card_pages(cards, CardSize::a6).front();
-    const Page large = card_pages(cards, CardSize::a4).front();
-    ASSERT_EQ(small.items.size(), large.items.size());
-    for (std::size_t i = 0; i < small.items.size(); ++i) {
-        const auto* text = std::get_if<TextItem>(&small.items[i]);
-        if (text == nullptr) continue;
-        EXPECT_NEAR(std::get<TextItem>(large.items[i]).points, 2.0 * text->points, 0.05);
-    }
+    const auto smallest = [&](CardSize size) {
+        std::pair<double, double> least{1000.0, 1000.0};
+        for (const SheetItem& item : card_pages(cards, size).front().items) {
+            if (const auto* text = std::get_if<TextItem>(&item)) {
+                least.first = std::min(least.first, text->points);
+            } else if (const auto* picture = std::get_if<PictureItem>(&item)) {
+                least.second = std::min(least.second, picture->rect.width());
+            }
+        }
+        return least;
+    };
+    const auto [type, picture] = smallest(CardSize::a6);
+    const auto [type_of_a4, picture_of_a4] = smallest(CardSize::a4);
+    EXPECT_GE(type_of_a4, 1.95 * type);
+    EXPECT_GE(picture_of_a4, 1.9 * picture);
 }
 
 TEST(CardLayoutOfMany, ACutCardHasNoStrayLines) {

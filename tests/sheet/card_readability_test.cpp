@@ -33,7 +33,9 @@ int syllables(const QString& word) {
         const bool starts = vowels.contains(letters[i]) && (i == 0 || !vowels.contains(letters[i - 1]));
         count += starts ? 1 : 0;
     }
-    if (letters.endsWith(u'e') && !letters.endsWith(QStringLiteral("le")) && count > 1) --count;
+    const bool spoken_e = letters.size() > 2 && letters.endsWith(QStringLiteral("le")) &&
+                          !vowels.contains(letters[letters.size() - 3]);
+    if (letters.endsWith(u'e') && !spoken_e && count > 1) --count;
     return std::max(1, count);
 }
 

@@ -40,10 +40,10 @@ TEST(QrCode, EveryCodeIsReadBackFromThePage) {
             const QStringList texts = read_codes(rendered(page, dots_per_mm));
             ASSERT_EQ(texts.size(), 1) << card.name.toStdString();
             EXPECT_EQ(texts.front(), card_as_text(card, most_code_bytes));
-            EXPECT_TRUE(texts.front().startsWith(card.name));
-            EXPECT_TRUE(texts.front().contains(card.emergency_line));
+            EXPECT_TRUE(texts.front().startsWith(plain(card.name)));
+            EXPECT_TRUE(texts.front().contains(plain(card.emergency_line)));
             EXPECT_TRUE(texts.front().contains(card.breath_rule));
-            EXPECT_TRUE(texts.front().contains(card.low_on_air.number));
+            EXPECT_TRUE(texts.front().contains(plain(card.low_on_air.number)));
         }
     }
 }

@@ -61,12 +61,17 @@ inline CardContent stretched(CardContent card) {
     return card;
 }
 
-/// A text without the marks that only keep directions apart, and without spaces: for finding it.
-inline QString bare(QString text) {
-    text.removeIf([](QChar one) {
-        return one.isSpace() || (one.unicode() >= 0x2066 && one.unicode() <= 0x2069);
-    });
+/// A text without the marks that only keep directions apart.
+inline QString plain(QString text) {
+    text.removeIf([](QChar one) { return one.unicode() >= 0x2066 && one.unicode() <= 0x2069; });
     return text;
+}
+
+/// The same without spaces: for finding it.
+inline QString bare(const QString& text) {
+    QString result = plain(text);
+    result.removeIf([](QChar one) { return one.isSpace(); });
+    return result;
 }
 
 /// Where the letters of a text really stand: from the height of a capital down to a descender, as

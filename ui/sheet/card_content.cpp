@@ -46,6 +46,12 @@ public:
     [[nodiscard]] QString say(CardWord word) const { return card_word(word, tongue_); }
     [[nodiscard]] const GuestTongue& tongue() const { return tongue_; }
 
+    /// What people typed, on one line. In a language that runs from right to left it keeps its own
+    /// order: a telephone number would be turned around.
+    [[nodiscard]] QString typed(const std::string& text) const { return apart(line_of(text)); }
+    [[nodiscard]] QString apart(const QString& text) const {
+        return tongue_.language().right_to_left && !text.isEmpty() ? isolated(text) : text;
+    }
     [[nodiscard]] QString number(double value, int decimals = 0) const {
         return tongue_.locale().toString(value, 'f', decimals);
     }
@@ -139,13 +145,13 @@ std::vector<CardKit> kit_of(const Kit& kit, const Reader& reader) {
         return CardKit{kit_picture(part), kit_name(part, reader.tongue()), value};
     };
     return {
-        piece(KitPart::suit, line_of(kit.suit)),
-        piece(KitPart::bcd, line_of(kit.bcd)),
-        piece(KitPart::fins, line_of(kit.fins)),
-        piece(KitPart::mask, line_of(kit.mask)),
-        piece(KitPart::mouthpiece, line_of(kit.regulator)),
-        piece(KitPart::weights, kit.lead ? reader.lead(*kit.lead).joined() : QString()),
-        piece(KitPart::cylinder, type != nullptr ? reader.size(*type).joined() : QString()),
+        piece(KitPart::suit, reader.typed(kit.suit)),
+        piece(KitPart::bcd, reader.typed(kit.bcd)),
+        piece(KitPart::fins, reader.typed(kit.fins)),
+        piece(KitPart::mask, reader.typed(kit.mask)),
+        piece(KitPart::mouthpiece, reader.typed(kit.regulator)),
+        piece(KitPart::weights, kit.lead ? reader.apart(reader.lead(*kit.lead).joined()) : QString()),
+        piece(KitPart::cylinder, type != nullptr ? reader.apart(reader.size(*type).joined()) : QString()),
     };
 }
 
@@ -163,14 +169,14 @@ void add_meeting(const Session& session, const Guest& guest, const Reader& reade
     const Group* group = find_group(session, guest.group);
     const StaffMember* instructor =
         group != nullptr ? find_staff(session, group->instructor) : nullptr;
-    if (group != nullptr) content.group = line_of(group->name);
+    if (group != nullptr) content.group = reader.typed(group->name);
     content.instructor = {reader.say(CardWord::with),
-                          instructor != nullptr ? line_of(instructor->name) : QString()};
+                          instructor != nullptr ? reader.typed(instructor->name) : QString()};
     content.when = {reader.say(CardWord::meet),
                     guest_day(session.date, reader.tongue()) + QStringLiteral(" · ") +
                         guest_time(session.meeting_time, reader.tongue())};
-    content.where = line_of(session.site.meeting_place);
-    if (content.where.isEmpty()) content.where = line_of(session.site.name);
+    content.where = reader.typed(session.site.meeting_place);
+    if (content.where.isEmpty()) content.where = reader.typed(session.site.name);
 }
 
 }  // namespace
@@ -186,14 +192,14 @@ CardContent card_content(const Session& session, const Plan& plan, const Guest& 
     content.guest = guest.id;
     content.language = tongue.language().tag;
     content.face = {tongue.language().font_family, tongue.language().right_to_left};
-    content.name = line_of(guest.name);
+    content.name = reader.typed(guest.name);
     add_meeting(session, guest, reader, content);
     content.kit = kit_of(guest.kit, reader);
     add_figures(session, plan, guest, reader, units == house_units ? nullptr : &house, content);
     content.breath_rule = reader.say(CardWord::never_hold_breath);
     content.breath_reason = reader.say(CardWord::breath_reason);
     const double growth = rounded_up(plan.environment.breath_expansion_from_deepest, 0.1);
-    content.breath_growth = QChar(0x00D7) + reader.number(growth, 1);
+    content.breath_growth = reader.apart(QChar(0x00D7) + reader.number(growth, 1));
     content.advice = {
         reader.say(CardWord::ears)
             .arg(isolated(reader.step(plan.environment.ladder.step).joined()),
@@ -207,7 +213,7 @@ CardContent card_content(const Session& session, const Plan& plan, const Guest& 
     content.no_flying = reader.say(CardWord::no_flying).arg(isolated(reader.number(hours)));
     content.watch = reader.say(CardWord::watch_for);
     content.call = reader.say(CardWord::call);
-    content.emergency_line = line_of(session.site.emergency_line);
+    content.emergency_line = reader.typed(session.site.emergency_line);
     content.understood = reader.say(CardWord::understood);
     content.standing = reader.say(CardWord::standing);
     return content;

@@ -19,14 +19,15 @@ double baseline_drop(double larger, double smaller) {
     return baseline_below_top({}, larger) - baseline_below_top({}, smaller);
 }
 
-double natural_width(const CardCanvas& canvas, const CardFact& fact) {
+double natural_width(const CardCanvas& canvas, const CardFact& fact, double points) {
     const double value =
-        fact.value.isEmpty() ? card_blank : canvas.width(fact.value, value_points, true);
+        fact.value.isEmpty() ? card_blank : canvas.width(fact.value, points, true);
     return canvas.width(fact.label, label_points, false) + label_gap + value;
 }
 
 /// A label and its value on one row; the label on the value's baseline.
-void set_fact(CardCanvas& canvas, const CardFact& fact, const QPointF& at, double width) {
+void set_fact(CardCanvas& canvas, const CardFact& fact, const QPointF& at, double width,
+              double points) {
     const double label = canvas.width(fact.label, label_points, false);
     canvas.text({fact.label, 0},
                 QRectF(at.x(), at.y() + baseline_drop(value_points, label_points), label,
@@ -40,7 +41,7 @@ void set_fact(CardCanvas& canvas, const CardFact& fact, const QPointF& at, doubl
         return;
     }
     canvas.typed(fact.value, QRectF(left, at.y(), room, canvas.line_height(value_points)),
-                 canvas.style(value_points, true));
+                 canvas.style(points, true));
 }
 
 }  // namespace
@@ -85,14 +86,21 @@ double set_card_name(CardCanvas& canvas, const CardContent& card, double y) {
 double set_card_meeting(CardCanvas& canvas, const CardContent& card, double y) {
     const QRectF& inner = canvas.inner();
     const double row = canvas.line_height(value_points);
-    const double half = std::min(natural_width(canvas, card.when) + 0.2, inner.width() * 0.66);
-    set_fact(canvas, card.when, QPointF(inner.left(), y), half);
-    const double left = inner.left() + half + card_column_gap;
-    const double room = inner.right() - left;
-    const double natural = natural_width(canvas, card.instructor);
+    // Day and instructor share a row, in smaller type where they must.
+    double points = value_points;
+    const auto needed = [&] {
+        return natural_width(canvas, card.when, points) + card_column_gap + 0.4 +
+               natural_width(canvas, card.instructor, points);
+    };
+    while (points > card_least_points && needed() > inner.width()) points -= 0.5;
+    const double day =
+        std::min(natural_width(canvas, card.when, points) + 0.2, inner.width() * 0.66);
+    set_fact(canvas, card.when, QPointF(inner.left(), y), day, points);
+    const double room = inner.width() - day - card_column_gap;
     // The instructor stands at the right edge, or takes the room there is.
-    const double width = std::min(natural + 0.2, room);
-    set_fact(canvas, card.instructor, QPointF(inner.right() - width, y), width);
+    const double width =
+        std::min(natural_width(canvas, card.instructor, points) + 0.2, room);
+    set_fact(canvas, card.instructor, QPointF(inner.right() - width, y), width, points);
     y += row;
     TextStyle style = canvas.style(value_points, true);
     const int lines = canvas.lines(card.where, inner.width(), style) > 1 ? canvas.room().where_lines : 1;
@@ -300,7 +308,7 @@ double card_rule_points(const CardCanvas& canvas, const CardContent& card) {
     const double width = rule_width(canvas);
     if (rule_on_one_line(canvas, card)) {
         const double natural = canvas.width(card.breath_rule, style.points, true);
-        return std::min(style.points, style.points * width / natural);
+        return std::min(style.points, 0.99 * style.points * width / natural);
     }
     style.points = room.rule_least_points + 1.0;
     while (style.points > card_least_points &&

@@ -55,8 +55,9 @@ double offset_of(Align align, double room, double width) {
 }  // namespace
 
 QFont sheet_font(double points, bool bold, const Typeface& face) {
-    // Letters that the language's own typeface lacks come from its sisters, before any other font.
-    QFont font(QStringList{face.family, QStringLiteral("Noto Sans"),
+    // Figures and Latin letters are the same in every language; its own letters come from its own
+    // typeface, and those that one lacks from its sisters before any other font.
+    QFont font(QStringList{QStringLiteral("Noto Sans"), face.family,
                            QStringLiteral("Noto Sans Arabic"), QStringLiteral("Noto Sans CJK JP")});
     font.setStyleHint(QFont::SansSerif);
     font.setPixelSize(static_cast<int>(std::lround(points * mm_per_point * units_per_mm)));
