@@ -33,7 +33,9 @@ PdfTextMap::PdfTextMap(const std::vector<Page>& pages) {
     }
     for (const QString& family : families) {
         for (const bool bold : {false, true}) {
-            const QRawFont font = QRawFont::fromFont(sheet_font(10.0, bold, {family, false}));
+            QFont own(family, 10);
+            own.setBold(bold);
+            const QRawFont font = QRawFont::fromFont(own);
             Face face{font, {}};
             for (const char16_t letter : written_) {
                 const quint32 shape = shape_of(font, letter);
