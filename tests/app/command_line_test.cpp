@@ -21,9 +21,14 @@ struct Outcome {
     std::string err;
 };
 
-Outcome run(const QStringList& arguments, const QString& folder = {}, bool display = true) {
+Outcome run(const QStringList& arguments, const QString& folder = {}, bool display = true,
+            const QString& system_language = {}) {
     QProcess process;
     QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+    if (!system_language.isEmpty()) {
+        environment.insert(QStringLiteral("LC_ALL"), system_language);
+        environment.remove(QStringLiteral("LANGUAGE"));
+    }
     if (!display) {
         environment.remove(QStringLiteral("DISPLAY"));
         environment.remove(QStringLiteral("WAYLAND_DISPLAY"));
@@ -64,6 +69,36 @@ std::vector<std::string> guest_names(const QString& path) {
     std::vector<std::string> names;
     for (const auto& guest : json.at("guests")) names.push_back(guest.at("name"));
     return names;
+}
+
+TEST(CommandLine, SpeaksTheLanguageAskedFor) {
+    const Outcome outcome = run({QStringLiteral("--language"), QStringLiteral("de"),
+                                 QStringLiteral("plan"), sample("salt-cove")});
+    EXPECT_EQ(outcome.code, 0) << outcome.err;
+    EXPECT_THAT(outcome.out, HasSubstr("Stand: 0 Stopp"));
+}
+
+TEST(CommandLine, SpeaksTheLanguageOfTheSystemOrEnglish) {
+    const QStringList plan{QStringLiteral("plan"), sample("salt-cove")};
+    EXPECT_THAT(run(plan, {}, true, QStringLiteral("de_AT.UTF-8")).out,
+                HasSubstr("Stand: 0 Stopp"));
+    EXPECT_THAT(run(plan, {}, true, QStringLiteral("is_IS.UTF-8")).out,
+                HasSubstr("Readiness: 0 stop"));
+}
+
+TEST(CommandLine, NamesTheLanguagesWhenAskedForAnother) {
+    const Outcome outcome = run({QStringLiteral("--language"), QStringLiteral("xx"),
+                                 QStringLiteral("plan"), sample("salt-cove")});
+    EXPECT_EQ(outcome.code, 2);
+    EXPECT_THAT(outcome.err, HasSubstr("\"xx\" is no language of the window. There are: en, de"));
+}
+
+TEST(CommandLine, NumbersInJsonAreTheSameInEveryLanguage) {
+    const QStringList plan{QStringLiteral("plan"), QStringLiteral("--json"), sample("salt-cove")};
+    const auto english = nlohmann::json::parse(run(plan).out);
+    const auto german =
+        nlohmann::json::parse(run(plan, {}, true, QStringLiteral("de_DE.UTF-8")).out);
+    EXPECT_EQ(english.at("guests"), german.at("guests"));
 }
 
 class EachSample : public ::testing::TestWithParam<const char*> {};
