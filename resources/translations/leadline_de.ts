@@ -1039,11 +1039,11 @@
     <name>GasTab</name>
     <message>
         <source>First of %1, likely %2</source>
-        <translation>Als Erster von %1 wohl %2</translation>
+        <translation>Zuerst von %1 wohl %2</translation>
     </message>
     <message>
         <source>First, likely %1</source>
-        <translation>Als Erster wohl %1</translation>
+        <translation>Zuerst wohl %1</translation>
     </message>
     <message>
         <source>the instructor</source>
@@ -1111,7 +1111,7 @@
     </message>
     <message>
         <source>%1 is likely first at %2, after about %3.</source>
-        <translation>%1 ist wohl als Erster bei %2, nach etwa %3.</translation>
+        <translation>%1 ist wohl zuerst bei %2, nach etwa %3.</translation>
     </message>
     <message>
         <source>%1 is at %2 after about %3.</source>
@@ -1330,15 +1330,15 @@
     </message>
     <message>
         <source>Nobody is likely to get too cold within %1. First to feel cold: %2, after about %3. %4</source>
-        <translation>Wohl niemandem wird innerhalb von %1 zu kalt. Als Erster friert: %2, nach etwa %3. %4</translation>
+        <translation>Wohl niemandem wird innerhalb von %1 zu kalt. Zuerst friert: %2, nach etwa %3. %4</translation>
     </message>
     <message>
         <source>First to get too cold: %1, %2. %3</source>
-        <translation>Als Erster zu kalt: %1, %2. %3</translation>
+        <translation>Zuerst zu kalt: %1, %2. %3</translation>
     </message>
     <message>
         <source>First to get too cold: %1, %2. Likely feels cold from %3 on. %4</source>
-        <translation>Als Erster zu kalt: %1, %2. Friert wohl ab %3. %4</translation>
+        <translation>Zuerst zu kalt: %1, %2. Friert wohl ab %3. %4</translation>
     </message>
     <message>
         <source>%1 – %2</source>
@@ -1729,7 +1729,7 @@ bei</translation>
     </message>
     <message>
         <source>Guests of the group; who is likely first at the reserve in bold.</source>
-        <translation>Gäste der Gruppe; wer wohl als Erster auf Reserve ist, steht fett.</translation>
+        <translation>Gäste der Gruppe; wer wohl zuerst auf Reserve ist, steht fett.</translation>
     </message>
     <message>
         <source>The guest&apos;s group.</source>
@@ -1773,7 +1773,7 @@ bei</translation>
     </message>
     <message>
         <source>How many of 100 such dives end because this guest is the first of the group at the reserve. Rounded down.</source>
-        <translation>Wie viele von 100 solchen Tauchgängen enden, weil dieser Gast als Erster der Gruppe auf Reserve ist. Abgerundet.</translation>
+        <translation>Wie viele von 100 solchen Tauchgängen enden, weil in der Gruppe dieser Gast zuerst auf Reserve ist. Abgerundet.</translation>
     </message>
     <message>
         <source>Half of what the tour may use is gone: go back. Common practice, no source. Rounded up.</source>
@@ -2450,7 +2450,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>%1: %2 is likely first at %3, after %4 (10 to 90 of 100 dives: %5 to %6). All last the planned dive in %7 dives.</source>
-        <translation>%1: %2 ist wohl als Erster bei %3, nach %4 (10 bis 90 von 100 Tauchgängen: %5 bis %6). Für den geplanten Tauchgang reicht die Luft allen in %7 Tauchgängen.</translation>
+        <translation>%1: %2 ist wohl zuerst bei %3, nach %4 (10 bis 90 von 100 Tauchgängen: %5 bis %6). Für den geplanten Tauchgang reicht die Luft allen in %7 Tauchgängen.</translation>
     </message>
     <message>
         <source>    Would help most: %1
@@ -4869,7 +4869,7 @@ voll</translation>
     </message>
     <message>
         <source>Guests; who is likely cold first of a group in bold.</source>
-        <translation>Gäste; wer in einer Gruppe wohl als Erster friert, steht fett.</translation>
+        <translation>Gäste; wer in einer Gruppe wohl zuerst friert, steht fett.</translation>
     </message>
     <message>
         <source>The guest&apos;s group.</source>
@@ -4929,7 +4929,7 @@ voll</translation>
     </message>
     <message>
         <source>%1, likely cold first</source>
-        <translation>%1, friert wohl als Erster</translation>
+        <translation>%1, friert wohl zuerst</translation>
     </message>
 </context>
 <context>

@@ -3,18 +3,26 @@
 // screen: what would be cut off is named.
 #include <gmock/gmock.h>
 
-#include <QAbstractButton>
 #include <QApplication>
-#include <QHeaderView>
+#include <QDialog>
 #include <QLabel>
 #include <QRegularExpression>
-#include <QSet>
-#include <QTabBar>
 #include <QTabWidget>
 #include <QTranslator>
 #include <algorithm>
 #include <cmath>
 
+#include "cut_off_texts.h"
+#include "ui/roster/earlier_dives_dialog.h"
+#include "ui/roster/red_list_dialog.h"
+#include "ui/roster/stock_dialog.h"
+#include "ui/shell/audit_dialog.h"
+#include "ui/shell/backups_dialog.h"
+#include "ui/shell/people_dialog.h"
+#include "ui/shell/sessions_dialog.h"
+#include "ui/shell/vault_passphrase_dialog.h"
+#include "ui/shell/vault_set_up_dialog.h"
+#include "ui/widgets/overrule_dialog.h"
 #include "vault_fixture.h"
 
 namespace leadline::testing {
@@ -61,112 +69,82 @@ protected:
         QCoreApplication::removeTranslator(&longer_);
     }
 
-    void note(const QWidget& widget, const QString& text, const QString& why) {
-        found_.insert(QString::fromUtf8(widget.metaObject()->className()) + u' ' +
-                      widget.objectName() + QStringLiteral(": \"") + text.left(60) +
-                      QStringLiteral("\" ") + why);
+    void expect_none(const CutOffTexts& texts, const std::string& where) {
+        EXPECT_TRUE(texts.found().isEmpty()) << where << "\n"
+                                             << texts.found().join(u'\n').toStdString();
     }
-    void judge(const QWidget& widget) {
-        if (const auto* label = qobject_cast<const QLabel*>(&widget);
-            label != nullptr && !label->text().isEmpty()) {
-            const int needed = label->wordWrap() ? label->heightForWidth(label->width())
-                                                 : label->sizeHint().height();
-            if (label->height() + 1 < needed) {
-                note(widget, label->text(),
-                     QStringLiteral("needs %1 px of height, has %2")
-                         .arg(needed)
-                         .arg(label->height()));
-            }
-            if (!label->wordWrap() && label->width() + 1 < label->minimumSizeHint().width()) {
-                note(widget, label->text(),
-                     QStringLiteral("needs %1 px, has %2")
-                         .arg(label->minimumSizeHint().width())
-                         .arg(label->width()));
-            }
-        }
-        if (const auto* button = qobject_cast<const QAbstractButton*>(&widget);
-            button != nullptr && !button->text().isEmpty()) {
-            const int needed =
-                button->fontMetrics().size(Qt::TextShowMnemonic, button->text()).width();
-            if (button->width() < needed) {
-                note(widget, button->text(),
-                     QStringLiteral("needs %1 px, has %2").arg(needed).arg(button->width()));
-            }
-        }
-        if (const auto* header = qobject_cast<const QHeaderView*>(&widget);
-            header != nullptr && header->orientation() == Qt::Horizontal) {
-            for (int section = 0; section < header->count(); ++section) {
-                if (header->isSectionHidden(section)) continue;
-                const QString text = header->model()
-                                         ->headerData(section, Qt::Horizontal, Qt::DisplayRole)
-                                         .toString();
-                const int needed = header->fontMetrics().size(0, text).width();
-                if (header->sectionSize(section) < needed) {
-                    note(widget, text,
-                         QStringLiteral("needs %1 px, has %2")
-                             .arg(needed)
-                             .arg(header->sectionSize(section)));
-                }
-            }
-        }
-        if (const auto* bar = qobject_cast<const QTabBar*>(&widget)) {
-            for (int i = 0; i < bar->count(); ++i) {
-                if (!bar->rect().contains(bar->tabRect(i))) {
-                    note(widget, bar->tabText(i), QStringLiteral("out of sight"));
-                }
-            }
-        }
-        judge_place(widget);
-    }
-    /// Whether a widget that cannot be scrolled to stands outside of its parent.
-    void judge_place(const QWidget& widget) {
-        const QWidget* parent = widget.parentWidget();
-        if (parent == nullptr || widget.isWindow() ||
-            qobject_cast<const QLabel*>(&widget) == nullptr)
-            return;
-        if (widget.geometry().right() > parent->width()) {
-            note(widget, {},
-                 QStringLiteral("reaches %1 px out of its parent")
-                     .arg(widget.geometry().right() - parent->width()));
-        }
-    }
-    void judge_tab(int tab) {
-        window_->tabs()->setCurrentIndex(tab);
+    void judge_dialog(QDialog& dialog) {
+        dialog.show();
         QCoreApplication::processEvents();
-        QCoreApplication::processEvents();
-        for (const QWidget* widget : window_->findChildren<QWidget*>()) {
-            if (widget->isVisible()) judge(*widget);
-        }
+        CutOffTexts texts;
+        texts.judge_all(dialog);
+        expect_none(texts, dialog.windowTitle().toStdString());
+        EXPECT_LE(dialog.width(), 1366) << dialog.windowTitle().toStdString();
+        EXPECT_LE(dialog.height(), 768) << dialog.windowTitle().toStdString();
+        picture(dialog, QString::fromLatin1(dialog.metaObject()->className()));
+        dialog.close();
+    }
+    /// For looking at, where a folder for pictures is named.
+    static void picture(QWidget& widget, const QString& name) {
+        if (!qEnvironmentVariableIsSet("LEADLINE_PICTURES")) return;
+        widget.grab().save(qEnvironmentVariable("LEADLINE_PICTURES") + u'/' +
+                           QString(name).remove(u':') + QStringLiteral(".png"));
     }
 
     LongTranslator longer_;
-    QSet<QString> found_;
 };
 
 TEST_F(LongTexts, NothingIsCutOffInTheTabs) {
     for (int tab = 0; tab < window_->tabs()->count(); ++tab) {
-        found_.clear();
-        judge_tab(tab);
-        if (qEnvironmentVariableIsSet("LEADLINE_PICTURES")) {
-            window_->grab().save(qEnvironmentVariable("LEADLINE_PICTURES") +
-                                 QStringLiteral("/long-%1.png").arg(tab));
-        }
-        QStringList lines(found_.begin(), found_.end());
-        lines.sort();
-        EXPECT_TRUE(lines.isEmpty()) << "tab " << tab + 1 << "\n"
-                                     << lines.join(u'\n').toStdString();
+        window_->tabs()->setCurrentIndex(tab);
+        QCoreApplication::processEvents();
+        QCoreApplication::processEvents();
+        CutOffTexts texts;
+        texts.judge_all(*window_);
+        expect_none(texts, "tab " + std::to_string(tab + 1));
+        picture(*window_, QString::number(tab));
     }
     EXPECT_LE(window_->minimumSizeHint().width(), 1366);
     EXPECT_LE(window_->minimumSizeHint().height(), 768);
     EXPECT_EQ(window_->size(), QSize(1366, 768));
 }
 
-TEST_F(LongTexts, ATextThatIsCutOffIsSeen) {
+TEST_F(LongTexts, NothingIsCutOffInTheDialogs) {
+    SessionsDialog sessions(*keeper_, window_.get());
+    judge_dialog(sessions);
+    PeopleDialog people(*keeper_, UnitSystem::metric, window_.get());
+    judge_dialog(people);
+    BackupsDialog backups(*keeper_, window_.get());
+    judge_dialog(backups);
+    StockDialog stock(document_, window_.get());
+    judge_dialog(stock);
+    RedListDialog red_list(keeper_->sessions_to_come(document_.session().date), document_.rules(),
+                           window_.get());
+    judge_dialog(red_list);
+    EarlierDivesDialog dives(document_, document_.session().staff.front().id, {}, window_.get());
+    judge_dialog(dives);
+    OverruleDialog overrule(FindingText{QStringLiteral("Blue"),
+                                        QStringLiteral("Too deep."),
+                                        QStringLiteral("Stay shallower."),
+                                        {}},
+                            QStringLiteral("Mara"), window_.get());
+    judge_dialog(overrule);
+    VaultSetUpDialog set_up(access(), window_.get());
+    judge_dialog(set_up);
+    make_vault_directly();
+    VaultPassphraseDialog passphrase(access(), window_.get());
+    judge_dialog(passphrase);
+    AuditDialog audit(access(), window_.get());
+    judge_dialog(audit);
+}
+
+TEST(CutOffTextsTest, ATextThatIsCutOffIsSeen) {
     QWidget box;
     QLabel label(QStringLiteral("A text that is longer than its place"), &box);
     label.setGeometry(0, 0, 40, 20);
-    judge(label);
-    EXPECT_EQ(found_.size(), 1);
+    CutOffTexts texts;
+    texts.judge(label);
+    EXPECT_EQ(texts.found().size(), 1);
 }
 
 }  // namespace

@@ -13,6 +13,7 @@
 #include <QTabBar>
 #include <QTabWidget>
 
+#include "cut_off_texts.h"
 #include "ui/roster/stock_dialog.h"
 #include "ui/shell/backups_dialog.h"
 #include "ui/shell/language_menu.h"
@@ -163,6 +164,12 @@ protected:
                                        << texts.join(u", ").toStdString();
         }
     }
+    void expect_nothing_cut_off(const QWidget& root, const std::string& where) {
+        CutOffTexts texts;
+        texts.judge_all(root);
+        EXPECT_TRUE(texts.found().isEmpty()) << where << "\n"
+                                             << texts.found().join(u'\n').toStdString();
+    }
     std::map<QChar, QStringList> owners_in(const QWidget& root) {
         std::map<QChar, QStringList> owners;
         for (const QWidget* widget : root.findChildren<QWidget*>()) {
@@ -195,12 +202,13 @@ protected:
         dialog.show();
         QCoreApplication::processEvents();
         expect_one_owner(owners_in(dialog), dialog.windowTitle().toStdString());
+        expect_nothing_cut_off(dialog, dialog.windowTitle().toStdString());
         dialog.close();
     }
     std::unique_ptr<Speaking> speaking_;
 };
 
-TEST_P(InEachLanguage, NoTwoThingsInSightShareAnAltKey) {
+TEST_P(InEachLanguage, AltKeysHaveOneOwnerAndNothingIsCutOff) {
     for (const char* name : {"salt-cove", "finished-dive"}) {
         ASSERT_TRUE(window_->open_file(sample_path(name)));
         for (int tab = 0; tab < window_->tabs()->count(); ++tab) {

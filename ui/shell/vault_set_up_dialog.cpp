@@ -79,16 +79,17 @@ QWidget* VaultSetUpDialog::choice_page() {
     hint_ = wrapped_text({}, page);
     hint_->setObjectName(QStringLiteral("vault_hint"));
     hint_->setForegroundRole(QPalette::PlaceholderText);
-    hint_->setMinimumHeight(hint_->fontMetrics().height());
+    constexpr int indent = 24;
+    // Not in the form: there a wrapped row gets the height of one line.
+    hint_->setContentsMargins(indent, 0, 0, 0);
     auto* form = new QFormLayout;
     form->setHorizontalSpacing(12);
     form->addRow(tr("&Who sets it up"), who_);
     auto* secret = new QFormLayout;
     secret->setHorizontalSpacing(12);
-    secret->setContentsMargins(24, 0, 0, 0);
+    secret->setContentsMargins(indent, 0, 0, 0);
     secret->addRow(tr("Pa&ssphrase"), passphrase_);
     secret->addRow(tr("&Again"), again_);
-    secret->addRow(hint_);
     auto* layout = new QVBoxLayout(page);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(12);
@@ -99,6 +100,7 @@ QWidget* VaultSetUpDialog::choice_page() {
     layout->addLayout(form);
     layout->addWidget(by_passphrase_);
     layout->addLayout(secret);
+    layout->addWidget(hint_);
     layout->addWidget(by_keyring_);
     QLabel* about_keyring = wrapped_text(
         tr("The keyring opens with the login to this computer: quick, and as safe as that login."),
