@@ -1793,6 +1793,249 @@ bei</translation>
     </message>
 </context>
 <context>
+    <name>HealthQuestions</name>
+    <message>
+        <source>Lungs</source>
+        <translation>Lunge</translation>
+    </message>
+    <message>
+        <source>Do your lungs or your breathing ever give you trouble?</source>
+        <translation>Macht Ihnen Ihre Lunge oder Ihre Atmung manchmal Probleme?</translation>
+    </message>
+    <message>
+        <source>Do you wheeze, have asthma, or carry an inhaler?</source>
+        <translation>Pfeift Ihr Atem, haben Sie Asthma, oder tragen Sie ein Spray zum Inhalieren bei sich?</translation>
+    </message>
+    <message>
+        <source>Has a lung ever collapsed, or has your chest been operated on?</source>
+        <translation>Ist schon einmal ein Lungenflügel zusammengefallen, oder wurden Sie am Brustkorb operiert?</translation>
+    </message>
+    <message>
+        <source>Have you had pneumonia, or a cough that went on for weeks, in the past year?</source>
+        <translation>Hatten Sie im letzten Jahr eine Lungenentzündung oder wochenlang Husten?</translation>
+    </message>
+    <message>
+        <source>Has a doctor ever found anything else wrong with your lungs?</source>
+        <translation>Hat ein Arzt sonst etwas an Ihrer Lunge festgestellt?</translation>
+    </message>
+    <message>
+        <source>Heart and blood</source>
+        <translation>Herz und Blut</translation>
+    </message>
+    <message>
+        <source>Has anything ever been found wrong with your heart, your blood pressure or your blood?</source>
+        <translation>Wurde an Ihrem Herzen, Ihrem Blutdruck oder Ihrem Blut je etwas festgestellt?</translation>
+    </message>
+    <message>
+        <source>Is your blood pressure high, or do you take something to lower it?</source>
+        <translation>Ist Ihr Blutdruck hoch, oder nehmen Sie etwas ein, um ihn zu senken?</translation>
+    </message>
+    <message>
+        <source>Have you had a heart attack, pain in the chest on effort, or heart failure?</source>
+        <translation>Hatten Sie einen Herzinfarkt, Brustschmerzen bei Anstrengung oder eine Herzschwäche?</translation>
+    </message>
+    <message>
+        <source>Does your heart beat out of step, or do you have a pacemaker or a stent?</source>
+        <translation>Schlägt Ihr Herz unregelmäßig, oder haben Sie einen Schrittmacher oder einen Stent?</translation>
+    </message>
+    <message>
+        <source>Were you born with a fault of the heart, or has a valve or a hole in it been found or mended?</source>
+        <translation>Wurden Sie mit einem Herzfehler geboren, oder wurde an Ihrem Herzen eine Klappe oder ein Loch festgestellt oder behoben?</translation>
+    </message>
+    <message>
+        <source>Do you bleed or clot too easily, or has your blood been treated?</source>
+        <translation>Bluten Sie zu leicht, gerinnt Ihr Blut zu leicht, oder wurde Ihr Blut behandelt?</translation>
+    </message>
+    <message>
+        <source>Has a doctor found or operated on anything else of your heart, your vessels or your blood?</source>
+        <translation>Hat ein Arzt sonst etwas an Ihrem Herzen, Ihren Gefäßen oder Ihrem Blut festgestellt oder operiert?</translation>
+    </message>
+    <message>
+        <source>From 45 on</source>
+        <translation>Ab 45</translation>
+    </message>
+    <message>
+        <source>Do you smoke or breathe in nicotine in any way?</source>
+        <translation>Rauchen Sie, oder atmen Sie auf irgendeine Art Nikotin ein?</translation>
+    </message>
+    <message>
+        <source>Have you been told that your cholesterol is high?</source>
+        <translation>Wurde Ihnen gesagt, dass Ihr Cholesterin hoch ist?</translation>
+    </message>
+    <message>
+        <source>Did a parent, brother or sister have a heart attack or a stroke before turning 50?</source>
+        <translation>Hatte ein Elternteil, ein Bruder oder eine Schwester vor dem 50. Geburtstag einen Herzinfarkt oder Schlaganfall?</translation>
+    </message>
+    <message>
+        <source>Has a doctor asked you to lose weight or to be more careful with your heart?</source>
+        <translation>Hat ein Arzt Ihnen geraten, abzunehmen oder Ihr Herz mehr zu schonen?</translation>
+    </message>
+    <message>
+        <source>Effort</source>
+        <translation>Anstrengung</translation>
+    </message>
+    <message>
+        <source>Would a brisk walk for a quarter of an hour, or two lengths of a pool, leave you gasping or in pain?</source>
+        <translation>Würden Sie nach einer Viertelstunde zügigen Gehens oder nach zwei Bahnen im Schwimmbad nach Luft ringen oder Schmerzen haben?</translation>
+    </message>
+    <message>
+        <source>Eyes, ears, sinuses</source>
+        <translation>Augen, Ohren, Nebenhöhlen</translation>
+    </message>
+    <message>
+        <source>Have your eyes, ears, nose or sinuses been operated on, or do they keep giving you trouble?</source>
+        <translation>Wurden Sie an Augen, Ohren, Nase oder Nebenhöhlen operiert, oder machen sie Ihnen immer wieder Probleme?</translation>
+    </message>
+    <message>
+        <source>Have your sinuses been operated on in the past half year, or are they often inflamed?</source>
+        <translation>Wurden Sie im letzten halben Jahr an den Nebenhöhlen operiert, oder sind diese oft entzündet?</translation>
+    </message>
+    <message>
+        <source>Has an ear been operated on, or do you hear badly or lose your balance?</source>
+        <translation>Wurden Sie an einem Ohr operiert, hören Sie schlecht, oder verlieren Sie das Gleichgewicht?</translation>
+    </message>
+    <message>
+        <source>Do your ears hurt or stay blocked in aeroplanes, or has an eardrum been torn?</source>
+        <translation>Schmerzen Ihre Ohren im Flugzeug oder bleiben sie dort zu, oder war einmal ein Trommelfell gerissen?</translation>
+    </message>
+    <message>
+        <source>Has an eye been operated on in the past three months?</source>
+        <translation>Wurden Sie in den letzten drei Monaten an einem Auge operiert?</translation>
+    </message>
+    <message>
+        <source>Has a doctor found anything else wrong with your eyes, ears, nose or sinuses?</source>
+        <translation>Hat ein Arzt sonst etwas an Augen, Ohren, Nase oder Nebenhöhlen festgestellt?</translation>
+    </message>
+    <message>
+        <source>Operation</source>
+        <translation>Operation</translation>
+    </message>
+    <message>
+        <source>Were you operated on in the past twelve months, or does an older operation still hold you back?</source>
+        <translation>Wurden Sie in den letzten zwölf Monaten operiert, oder schränkt eine ältere Operation Sie noch ein?</translation>
+    </message>
+    <message>
+        <source>Head and nerves</source>
+        <translation>Kopf und Nerven</translation>
+    </message>
+    <message>
+        <source>Have you ever passed out, had a fit, hurt your head badly, or had trouble with your nerves?</source>
+        <translation>Waren Sie schon einmal bewusstlos, hatten Sie einen Krampfanfall, eine schwere Kopfverletzung oder Probleme mit den Nerven?</translation>
+    </message>
+    <message>
+        <source>Did a blow to the head knock you out in the past five years?</source>
+        <translation>Waren Sie in den letzten fünf Jahren nach einem Schlag auf den Kopf bewusstlos?</translation>
+    </message>
+    <message>
+        <source>Have you had a fit or epilepsy, or do you take something against it?</source>
+        <translation>Hatten Sie einen Krampfanfall oder Epilepsie, oder nehmen Sie etwas dagegen?</translation>
+    </message>
+    <message>
+        <source>Did you faint or black out in the past five years?</source>
+        <translation>Sind Sie in den letzten fünf Jahren ohnmächtig geworden oder hatten Sie einen Blackout?</translation>
+    </message>
+    <message>
+        <source>Do you get headaches that stop you, or take something every day to keep them away?</source>
+        <translation>Haben Sie Kopfschmerzen, die Sie außer Gefecht setzen, oder nehmen Sie täglich etwas, um sie fernzuhalten?</translation>
+    </message>
+    <message>
+        <source>Have you had a stroke, numbness that stayed, or an illness of the nerves?</source>
+        <translation>Hatten Sie einen Schlaganfall, ein bleibendes Taubheitsgefühl oder eine Nervenkrankheit?</translation>
+    </message>
+    <message>
+        <source>Mind</source>
+        <translation>Seele</translation>
+    </message>
+    <message>
+        <source>Have you been treated for your mood, for panic, for attention or for an addiction?</source>
+        <translation>Wurden Sie wegen Ihrer Stimmung, wegen Panik, wegen Ihrer Aufmerksamkeit oder wegen einer Sucht behandelt?</translation>
+    </message>
+    <message>
+        <source>Do you get attacks of panic, or are closed spaces or open water hard to bear?</source>
+        <translation>Haben Sie Panikattacken, oder fällt es Ihnen schwer, enge Räume oder offenes Wasser zu ertragen?</translation>
+    </message>
+    <message>
+        <source>Are you in treatment now, or do you take something for your mood or attention?</source>
+        <translation>Sind Sie jetzt in Behandlung, oder nehmen Sie etwas für Ihre Stimmung oder Aufmerksamkeit?</translation>
+    </message>
+    <message>
+        <source>Have you been in hospital for your mind, or thought of taking your life?</source>
+        <translation>Waren Sie wegen einer seelischen Krankheit im Krankenhaus, oder haben Sie daran gedacht, sich das Leben zu nehmen?</translation>
+    </message>
+    <message>
+        <source>In the past five years, have alcohol or drugs been a problem for you?</source>
+        <translation>Waren in den letzten fünf Jahren Alkohol oder Drogen für Sie ein Problem?</translation>
+    </message>
+    <message>
+        <source>Back, hernia, ulcer, diabetes</source>
+        <translation>Rücken, Bruch, Geschwür, Diabetes</translation>
+    </message>
+    <message>
+        <source>Do you have trouble with your back, a hernia, an ulcer or diabetes?</source>
+        <translation>Haben Sie Probleme mit dem Rücken, einen Eingeweidebruch (Hernie), ein Geschwür oder Diabetes?</translation>
+    </message>
+    <message>
+        <source>Has your back kept you from what you do every day in the past half year?</source>
+        <translation>Hat Ihr Rücken Sie im letzten halben Jahr an Ihren alltäglichen Tätigkeiten gehindert?</translation>
+    </message>
+    <message>
+        <source>Has your back or spine been operated on?</source>
+        <translation>Wurden Sie am Rücken oder an der Wirbelsäule operiert?</translation>
+    </message>
+    <message>
+        <source>Do you have diabetes, or did you have it in pregnancy?</source>
+        <translation>Haben Sie Diabetes, oder hatten Sie ihn in der Schwangerschaft?</translation>
+    </message>
+    <message>
+        <source>Do you have a hernia that has not been mended and gets in your way?</source>
+        <translation>Haben Sie einen nicht operierten Eingeweidebruch (Hernie), der Sie behindert?</translation>
+    </message>
+    <message>
+        <source>Do you have an ulcer, or have you had one treated in the past half year?</source>
+        <translation>Haben Sie ein Geschwür, oder wurde in den letzten sechs Monaten eines behandelt?</translation>
+    </message>
+    <message>
+        <source>Stomach and gut</source>
+        <translation>Magen und Darm</translation>
+    </message>
+    <message>
+        <source>Do your stomach or your gut give you trouble?</source>
+        <translation>Macht Ihnen Ihr Magen oder Ihr Darm Probleme?</translation>
+    </message>
+    <message>
+        <source>Do you have an opening of the gut at the belly, or were you operated on to lose weight?</source>
+        <translation>Haben Sie einen künstlichen Darmausgang, oder wurden Sie operiert, um abzunehmen?</translation>
+    </message>
+    <message>
+        <source>Have you lost much fluid by vomiting or diarrhoea in the past week?</source>
+        <translation>Haben Sie in der letzten Woche durch Erbrechen oder Durchfall viel Flüssigkeit verloren?</translation>
+    </message>
+    <message>
+        <source>Do you have heartburn or food coming up most weeks?</source>
+        <translation>Haben Sie in den meisten Wochen Sodbrennen, oder stößt Ihnen Essen auf?</translation>
+    </message>
+    <message>
+        <source>Is your gut inflamed for long times, or does it bleed?</source>
+        <translation>Ist Ihr Darm über längere Zeit entzündet, oder blutet er?</translation>
+    </message>
+    <message>
+        <source>Medicine</source>
+        <translation>Medikamente</translation>
+    </message>
+    <message>
+        <source>Do you take medicine that a doctor prescribed, other than for birth control or against malaria?</source>
+        <translation>Nehmen Sie Medikamente, die ein Arzt verschrieben hat, außer zur Verhütung oder gegen Malaria?</translation>
+    </message>
+    <message>
+        <source>Pregnancy</source>
+        <translation>Schwangerschaft</translation>
+    </message>
+    <message>
+        <source>Are you pregnant, might you be, or are you trying to be?</source>
+        <translation>Sind Sie schwanger, könnten Sie es sein, oder möchten Sie es werden?</translation>
+    </message>
+</context>
+<context>
     <name>LanguageMenu</name>
     <message>
         <source>&amp;Language</source>
@@ -1805,6 +2048,11 @@ bei</translation>
     <message>
         <source>That of the &amp;computer</source>
         <translation>Die des &amp;Computers</translation>
+    </message>
+    <message>
+        <source>%1 (draft)</source>
+        <comment>a language nobody has checked</comment>
+        <translation>%1 (Entwurf)</translation>
     </message>
 </context>
 <context>

@@ -1784,6 +1784,249 @@ at</source>
     </message>
 </context>
 <context>
+    <name>HealthQuestions</name>
+    <message>
+        <source>Lungs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do your lungs or your breathing ever give you trouble?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do you wheeze, have asthma, or carry an inhaler?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has a lung ever collapsed, or has your chest been operated on?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have you had pneumonia, or a cough that went on for weeks, in the past year?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has a doctor ever found anything else wrong with your lungs?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heart and blood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has anything ever been found wrong with your heart, your blood pressure or your blood?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is your blood pressure high, or do you take something to lower it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have you had a heart attack, pain in the chest on effort, or heart failure?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does your heart beat out of step, or do you have a pacemaker or a stent?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Were you born with a fault of the heart, or has a valve or a hole in it been found or mended?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do you bleed or clot too easily, or has your blood been treated?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has a doctor found or operated on anything else of your heart, your vessels or your blood?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From 45 on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do you smoke or breathe in nicotine in any way?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have you been told that your cholesterol is high?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Did a parent, brother or sister have a heart attack or a stroke before turning 50?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has a doctor asked you to lose weight or to be more careful with your heart?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effort</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Would a brisk walk for a quarter of an hour, or two lengths of a pool, leave you gasping or in pain?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Eyes, ears, sinuses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have your eyes, ears, nose or sinuses been operated on, or do they keep giving you trouble?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have your sinuses been operated on in the past half year, or are they often inflamed?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has an ear been operated on, or do you hear badly or lose your balance?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do your ears hurt or stay blocked in aeroplanes, or has an eardrum been torn?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has an eye been operated on in the past three months?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has a doctor found anything else wrong with your eyes, ears, nose or sinuses?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Operation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Were you operated on in the past twelve months, or does an older operation still hold you back?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head and nerves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have you ever passed out, had a fit, hurt your head badly, or had trouble with your nerves?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Did a blow to the head knock you out in the past five years?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have you had a fit or epilepsy, or do you take something against it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Did you faint or black out in the past five years?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do you get headaches that stop you, or take something every day to keep them away?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have you had a stroke, numbness that stayed, or an illness of the nerves?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have you been treated for your mood, for panic, for attention or for an addiction?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do you get attacks of panic, or are closed spaces or open water hard to bear?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Are you in treatment now, or do you take something for your mood or attention?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have you been in hospital for your mind, or thought of taking your life?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the past five years, have alcohol or drugs been a problem for you?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back, hernia, ulcer, diabetes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do you have trouble with your back, a hernia, an ulcer or diabetes?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has your back kept you from what you do every day in the past half year?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has your back or spine been operated on?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do you have diabetes, or did you have it in pregnancy?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do you have a hernia that has not been mended and gets in your way?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do you have an ulcer, or have you had one treated in the past half year?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stomach and gut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do your stomach or your gut give you trouble?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do you have an opening of the gut at the belly, or were you operated on to lose weight?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have you lost much fluid by vomiting or diarrhoea in the past week?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do you have heartburn or food coming up most weeks?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is your gut inflamed for long times, or does it bleed?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Medicine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do you take medicine that a doctor prescribed, other than for birth control or against malaria?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pregnancy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Are you pregnant, might you be, or are you trying to be?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>LanguageMenu</name>
     <message>
         <source>&amp;Language</source>
@@ -1795,6 +2038,11 @@ at</source>
     </message>
     <message>
         <source>That of the &amp;computer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (draft)</source>
+        <comment>a language nobody has checked</comment>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -117,7 +117,6 @@ protected:
         }
         QDirIterator rules(QStringLiteral(":/leadline/rules"), {QStringLiteral("*.json")});
         while (rules.hasNext()) data_ << phrases_of_json(rules.next());
-        data_ << phrases_of_json(QStringLiteral(":/leadline/screening/questions-1.json"));
         for (const QString& tag : common_languages()) data_ << language_name(tag.toStdString());
         for (const char* tag : {"zu", "ga"}) data_ << language_name(tag);
         for (const WindowLanguage& language : window_languages()) data_ << language.own_name;

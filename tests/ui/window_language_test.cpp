@@ -14,6 +14,7 @@
 #include <QTabWidget>
 
 #include "cut_off_texts.h"
+#include "ui/document/resources.h"
 #include "ui/roster/stock_dialog.h"
 #include "ui/shell/backups_dialog.h"
 #include "ui/shell/language_menu.h"
@@ -23,6 +24,7 @@
 #include "ui/shell/vault_set_up_dialog.h"
 #include "ui/words/name_words.h"
 #include "ui/words/quantity_text.h"
+#include "ui/words/question_words.h"
 #include "ui/words/window_language.h"
 #include "vault_fixture.h"
 
@@ -121,6 +123,24 @@ TEST(WindowLanguages, EachSaysHowFarItCanBeTrusted) {
         EXPECT_THAT(states.value(language.tag).toObject().value(u"state").toString().toStdString(),
                     AnyOf("written", "drafted", "checked"))
             << language.tag.toStdString();
+    }
+}
+
+TEST(WindowLanguages, EveryHealthQuestionIsHandedToTheTranslators) {
+    const Result<Questionnaire> questions = load_questionnaire();
+    ASSERT_TRUE(questions.has_value());
+    std::vector<std::string> asked;
+    for (const QuestionTheme& theme : questions->themes) {
+        asked.push_back(theme.title);
+        if (!theme.question.empty()) asked.push_back(theme.question);
+        for (const FollowUp& follow_up : theme.follow_ups) asked.push_back(follow_up.question);
+    }
+    EXPECT_THAT(translated_health_texts(), ::testing::UnorderedElementsAreArray(asked));
+    const Speaking german(QStringLiteral("de"));
+    for (const std::string& text : asked) {
+        // A title may be the same word: "Operation".
+        if (!text.ends_with('?')) continue;
+        EXPECT_NE(health_question(text), QString::fromStdString(text)) << text;
     }
 }
 

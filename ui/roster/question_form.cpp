@@ -12,6 +12,7 @@
 
 #include "ui/roster/answer_choice.h"
 #include "ui/words/name_words.h"
+#include "ui/words/question_words.h"
 
 namespace leadline {
 namespace {
@@ -118,9 +119,8 @@ void QuestionForm::build_health(QVBoxLayout* column) {
     for (std::size_t i = 0; i < questionnaire_.themes.size(); ++i) {
         const QuestionTheme& theme = questionnaire_.themes[i];
         if (!theme.from_age) {
-            add_line(column, {theme.id, std::nullopt, nullptr},
-                     QString::fromStdString(theme.title), QString::fromStdString(theme.question),
-                     object_name(theme.id), block);
+            add_line(column, {theme.id, std::nullopt, nullptr}, health_question(theme.title),
+                     health_question(theme.question), object_name(theme.id), block);
         }
         if (!theme.follow_ups.empty()) build_closer(column, i);
     }
@@ -128,7 +128,7 @@ void QuestionForm::build_health(QVBoxLayout* column) {
 
 void QuestionForm::build_closer(QVBoxLayout* column, std::size_t theme) {
     const QuestionTheme& asked = questionnaire_.themes[theme];
-    const QString title = QString::fromStdString(asked.title);
+    const QString title = health_question(asked.title);
     auto* part = new QWidget(this);
     part->setObjectName(QStringLiteral("closer_") + QString::fromStdString(asked.id));
     auto* beside = new QHBoxLayout(part);
@@ -152,7 +152,7 @@ void QuestionForm::build_closer(QVBoxLayout* column, std::size_t theme) {
     lines->addLayout(row);
     for (const FollowUp& follow_up : asked.follow_ups) {
         add_line(lines, {follow_up.id, std::nullopt, nullptr}, {},
-                 QString::fromStdString(follow_up.question), object_name(follow_up.id), block);
+                 health_question(follow_up.question), object_name(follow_up.id), block);
     }
     beside->addLayout(lines, 1);
     column->addWidget(part);

@@ -42,7 +42,12 @@ void add_language_menu(QMenu& menu, RecordKeeper& keeper, std::function<void(con
     };
     add({}, LanguageMenuTexts::tr("That of the &computer"));
     languages->addSeparator();
-    for (const WindowLanguage& language : window_languages()) add(language.tag, language.own_name);
+    for (const WindowLanguage& language : window_languages()) {
+        add(language.tag, language.is_draft
+                              ? LanguageMenuTexts::tr("%1 (draft)", "a language nobody has checked")
+                                    .arg(language.own_name)
+                              : language.own_name);
+    }
 }
 
 }  // namespace leadline

@@ -3,6 +3,8 @@
 
 #include <QCoreApplication>
 #include <QFile>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QLibraryInfo>
 #include <QTranslator>
 #include <algorithm>
@@ -25,6 +27,12 @@ QString texts_file(const QString& tag) {
     return QStringLiteral(":/leadline/translations/leadline_") + tag + QStringLiteral(".qm");
 }
 
+QJsonObject review_states() {
+    QFile file(QStringLiteral(":/leadline/translations/review.json"));
+    if (!file.open(QIODevice::ReadOnly)) return {};
+    return QJsonDocument::fromJson(file.readAll()).object().value(u"window").toObject();
+}
+
 bool is_offered(const QString& tag) {
     return std::ranges::any_of(window_languages(),
                                [&](const WindowLanguage& language) { return language.tag == tag; });
@@ -43,11 +51,14 @@ std::unique_ptr<QTranslator> installed(const QString& path) {
 const std::vector<WindowLanguage>& window_languages() {
     static const std::vector<WindowLanguage> languages = [] {
         std::vector<WindowLanguage> all;
+        const QJsonObject reviews = review_states();
         for (const NamedLanguage& named : named_languages) {
             const QString tag = QString::fromLatin1(named.tag);
             // What was not built, for a text was missing, is not offered.
             if (tag != english && !QFile::exists(texts_file(tag))) continue;
-            all.push_back({tag, QString::fromUtf8(named.own_name)});
+            const QString state = reviews.value(tag).toObject().value(u"state").toString();
+            all.push_back({tag, QString::fromUtf8(named.own_name),
+                           state != u"written" && state != u"checked"});
         }
         return all;
     }();

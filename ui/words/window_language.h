@@ -14,6 +14,7 @@ namespace leadline {
 struct WindowLanguage {
     QString tag;       ///< "de"
     QString own_name;  ///< "Deutsch"
+    bool is_draft = false;  ///< no speaker has checked it (resources/translations/review.json)
 };
 
 /// English, the source, and every language of which no text was missing when this was built.
