@@ -2,6 +2,7 @@
 #include "core/planning/dates.h"
 
 #include <charconv>
+#include <cmath>
 #include <cstdio>
 
 namespace leadline {
@@ -62,6 +63,13 @@ std::string to_text(TimeOfDay time) {
     std::snprintf(buffer, sizeof buffer, "%02d:%02d", time.minutes_after_midnight / 60,
                   time.minutes_after_midnight % 60);
     return buffer;
+}
+
+TimeOfDay later(TimeOfDay start, Minutes after) {
+    constexpr int minutes_of_day = 24 * 60;
+    constexpr double slack = 1e-6;  // 20 min never become 19 for a rounding
+    const int passed = static_cast<int>(std::floor(after.value() + slack));
+    return TimeOfDay{(start.minutes_after_midnight + passed) % minutes_of_day};
 }
 
 }  // namespace leadline

@@ -5,6 +5,7 @@
 #include <string>
 #include <string_view>
 
+#include "core/physics/quantities.h"
 #include "core/physics/result.h"
 
 namespace leadline {
@@ -28,5 +29,9 @@ std::string to_text(Date date);
 /// "09:30". ErrorCode::bad_text with `place` otherwise.
 Result<TimeOfDay> parse_time_of_day(std::string_view text, std::string_view place);
 std::string to_text(TimeOfDay time);
+
+/// The time of day so much later, in whole minutes begun and past midnight again from 00:00.
+/// @param after  0 min or more
+TimeOfDay later(TimeOfDay start, Minutes after);
 
 }  // namespace leadline

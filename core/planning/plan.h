@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/body/balloon.h"
 #include "core/body/breathing_spread.h"
 #include "core/body/ears.h"
 #include "core/physics/water.h"
@@ -157,6 +158,7 @@ struct Environment {
     Pascals bottom_pressure{};  ///< absolute, at the deepest planned point
     double breath_expansion_from_deepest = 1.0;
     Meters breath_danger_ascent{};
+    std::vector<BalloonAt> balloons;  ///< at the surface, 5 m, 10 m and the deepest point
     ClearingLadder ladder;
     MetersPerMinute fastest_descent{};
     MetersPerMinute fastest_ascent{};

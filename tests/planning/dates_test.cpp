@@ -50,6 +50,13 @@ TEST(DateText, RefusesWhatIsNoCalendarDate) {
     }
 }
 
+TEST(Later, CountsWholeMinutesBegunAndGoesOnPastMidnight) {
+    EXPECT_EQ(later(TimeOfDay{600}, Minutes(0.0)), TimeOfDay{600});
+    EXPECT_EQ(later(TimeOfDay{600}, Minutes(22.5)), TimeOfDay{622});
+    EXPECT_EQ(later(TimeOfDay{600}, Minutes(0.1) * 200.0), TimeOfDay{620});
+    EXPECT_EQ(later(TimeOfDay{23 * 60 + 50}, Minutes(25.0)), TimeOfDay{15});
+}
+
 TEST(TimeText, ReadsBackEveryMinuteOfTheDay) {
     for (int minute = 0; minute < 24 * 60; ++minute) {
         const TimeOfDay time{minute};

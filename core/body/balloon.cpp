@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/body/balloon.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/body/lungs.h"
+
+namespace leadline {
+namespace {
+
+constexpr double merged_within_m = 0.5;
+
+BalloonAt balloon_at(const WaterColumn& water, Depth depth) {
+    BalloonAt balloon;
+    balloon.depth = depth;
+    balloon.pressure = water.absolute_pressure(depth);
+    balloon.swells_to = held_breath_expansion(water, depth);
+    balloon.shrinks_to = 1.0 / balloon.swells_to;
+    balloon.taken_down = shown_balloon * balloon.shrinks_to;
+    balloon.taken_up = shown_balloon * balloon.swells_to;
+    return balloon;
+}
+
+}  // namespace
+
+std::vector<BalloonAt> balloon_at_depths(const WaterColumn& water, Depth deepest) {
+    std::vector<Depth> depths{Depth(Meters(0.0)), Depth(Meters(5.0)), Depth(Meters(10.0))};
+    const auto near = std::find_if(depths.begin(), depths.end(), [&](Depth depth) {
+        return std::abs((depth - deepest).value()) < merged_within_m;
+    });
+    // The surface stays what it is.
+    if (near == depths.end()) {
+        depths.push_back(deepest);
+    } else if (near != depths.begin()) {
+        *near = deepest;
+    }
+    std::sort(depths.begin(), depths.end());
+    std::vector<BalloonAt> balloons;
+    balloons.reserve(depths.size());
+    for (const Depth depth : depths) balloons.push_back(balloon_at(water, depth));
+    return balloons;
+}
+
+}  // namespace leadline
