@@ -1,39 +1,58 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sheet/briefing_tab.h"
 
-#include <QCheckBox>
 #include <QComboBox>
 #include <QFileDialog>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPrinterInfo>
 #include <QPushButton>
-#include <QVBoxLayout>
+#include <QTimer>
+#include <algorithm>
 
 #include "core/planning/overrule_key.h"
 #include "ui/document/session_document.h"
+#include "ui/guest_words/guest_language.h"
+#include "ui/sheet/card_editor.h"
+#include "ui/sheet/card_language.h"
 #include "ui/sheet/card_list.h"
-#include "ui/sheet/cards.h"
+#include "ui/sheet/missing_letters.h"
 #include "ui/sheet/page_preview.h"
-#include "ui/sheet/pdf.h"
 #include "ui/sheet/print.h"
+#include "ui/sheet/sheet_bar.h"
+#include "ui/sheet/sheet_words.h"
+#include "ui/sheet/skills_dialog.h"
 #include "ui/widgets/overrule_dialog.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/error_words.h"
 #include "ui/words/finding_words.h"
-#include "ui/words/quantity_text.h"
+#include "ui/words/name_words.h"
 
 namespace leadline {
 namespace {
 
-constexpr int side_width = 340;
+constexpr int most_names = 4;
+constexpr int longest_name_shown = 24;
+constexpr int longest_list_shown = 200;
 
-QPushButton* button(const QString& text, const char* name, QWidget* parent) {
-    auto* made = new QPushButton(text, parent);
-    made->setObjectName(QString::fromLatin1(name));
-    return made;
+QString short_name(const Guest& guest) {
+    const QString name = line_of(guest.name);
+    return name.size() <= longest_name_shown
+               ? name
+               : QString(name.left(longest_name_shown - 1) + QChar(0x2026));
+}
+
+QString document_name(SheetKind kind) {
+    switch (kind) {
+        case SheetKind::cards: return QStringLiteral("cards.pdf");
+        case SheetKind::beach: return QStringLiteral("beach-sheet.pdf");
+        case SheetKind::skills: return QStringLiteral("skills.pdf");
+        case SheetKind::kit: return QStringLiteral("kit-list.pdf");
+        case SheetKind::emergency: return QStringLiteral("emergency-plan.pdf");
+        case SheetKind::pictures: return QStringLiteral("pictures.pdf");
+    }
+    return {};
 }
 
 }  // namespace
@@ -41,47 +60,60 @@ QPushButton* button(const QString& text, const char* name, QWidget* parent) {
 BriefingTab::BriefingTab(SessionDocument& document, QWidget* parent)
     : QWidget(parent),
       document_(document),
+      bar_(new SheetBar(this)),
       list_(new CardList(document, this)),
+      editor_(new CardEditor(document, this)),
       preview_(new PagePreview(this)),
+      letters_timer_(new QTimer(this)),
       size_(new QComboBox(this)),
-      show_(button(tr("Put &it right"), "briefing_show", this)),
-      overrule_(button(tr("&Go ahead anyway…"), "briefing_overrule", this)),
-      print_(button(tr("&Print…"), "briefing_print", this)),
-      save_(button(tr("Save as P&DF…"), "briefing_save_pdf", this)),
-      previous_(button(tr("‹ Back"), "briefing_previous", this)),
-      next_(button(tr("Next ›"), "briefing_next", this)),
+      paper_(new QComboBox(this)),
+      group_(new QComboBox(this)),
+      picture_language_(new QComboBox(this)),
+      picture_second_(new QComboBox(this)),
+      skills_(new QPushButton(tr("Choose s&kills…"), this)),
+      show_(new QPushButton(tr("Put &it right"), this)),
+      overrule_(new QPushButton(tr("&Go ahead anyway…"), this)),
+      print_(new QPushButton(tr("&Print…"), this)),
+      save_(new QPushButton(tr("Save as P&DF…"), this)),
+      previous_(new QPushButton(tr("‹ Back"), this)),
+      next_(new QPushButton(tr("Next ›"), this)),
+      paper_label_(new QLabel(this)),
+      group_label_(new QLabel(this)),
+      picture_language_label_(new QLabel(this)),
+      picture_second_label_(new QLabel(this)),
+      about_(new QLabel(this)),
       page_number_(new QLabel(this)),
       summary_(new QLabel(this)),
+      letters_(new QLabel(this)),
       status_icon_(new QLabel(this)),
       status_(new QLabel(this)) {
     setObjectName(QStringLiteral("briefing_tab"));
     choose_pdf_path_ = [this] {
-        return QFileDialog::getSaveFileName(this, tr("Save the cards"),
-                                            QStringLiteral("cards.pdf"), tr("PDF (*.pdf)"));
+        return QFileDialog::getSaveFileName(this, tr("Save as PDF"), document_name(kind()),
+                                            tr("PDF (*.pdf)"));
     };
     has_printer_ = [] { return !QPrinterInfo::availablePrinterNames().isEmpty(); };
-    size_->setObjectName(QStringLiteral("briefing_size"));
-    size_->addItem(tr("A6, four to an A4 page"), static_cast<int>(CardSize::a6_on_a4));
-    size_->addItem(tr("Quarter Letter, four to a page"),
-                   static_cast<int>(CardSize::quarter_letter));
-    status_->setObjectName(QStringLiteral("briefing_status"));
-    status_->setWordWrap(true);
-    summary_->setObjectName(QStringLiteral("briefing_summary"));
-    summary_->setWordWrap(true);
-    page_number_->setObjectName(QStringLiteral("briefing_page"));
-    previous_->setAccessibleName(tr("Page before"));
-    next_->setAccessibleName(tr("Next page"));
+    letters_timer_->setInterval(0);
+    lay_out();
+    connect_parts();
+    show_choices();
+    refresh();
+}
 
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(16, 16, 16, 16);
-    layout->setSpacing(16);
-    layout->addWidget(build_side());
-    layout->addWidget(build_pages(), 1);
-
+void BriefingTab::connect_parts() {
+    connect(bar_, &SheetBar::chosen, this, [this] {
+        show_choices();
+        refresh();
+    });
     connect(list_, &CardList::selection_changed, this, &BriefingTab::refresh);
     connect(list_, &QListWidget::currentRowChanged, this, &BriefingTab::update_buttons);
+    connect(list_, &QListWidget::itemSelectionChanged, this,
+            [this] { editor_->show_guests(list_->selected_guests()); });
     connect(&document_, &SessionDocument::changed, this, &BriefingTab::refresh);
-    connect(size_, &QComboBox::currentIndexChanged, this, &BriefingTab::refresh);
+    for (QComboBox* box : {size_, paper_, group_, picture_language_, picture_second_}) {
+        connect(box, &QComboBox::currentIndexChanged, this, &BriefingTab::refresh);
+    }
+    connect(skills_, &QPushButton::clicked, this, &BriefingTab::choose_skills);
     connect(save_, &QPushButton::clicked, this, &BriefingTab::save_pdf);
     connect(print_, &QPushButton::clicked, this, &BriefingTab::print);
     connect(overrule_, &QPushButton::clicked, this, &BriefingTab::overrule);
@@ -93,75 +125,25 @@ BriefingTab::BriefingTab(SessionDocument& document, QWidget* parent)
     connect(next_, &QPushButton::clicked, this,
             [this] { preview_->set_current(preview_->current() + 1); });
     connect(preview_, &PagePreview::page_changed, this, &BriefingTab::update_buttons);
-    refresh();
+    connect(letters_timer_, &QTimer::timeout, this, &BriefingTab::look_for_letters);
+    editor_->show_guests(list_->selected_guests());
 }
 
-QWidget* BriefingTab::build_side() {
-    auto* side = new QWidget(this);
-    side->setFixedWidth(side_width);
-    auto* heading = new QLabel(tr("Cards &for"), side);
-    QFont bold = heading->font();
-    bold.setBold(true);
-    bold.setPointSizeF(bold.pointSizeF() * 1.15);
-    heading->setFont(bold);
-    heading->setBuddy(list_);
-    auto* all = button(tr("&All"), "briefing_all", side);
-    auto* none = button(tr("N&one"), "briefing_none", side);
-    connect(all, &QPushButton::clicked, this, [this] { list_->set_all_wanted(true); });
-    connect(none, &QPushButton::clicked, this, [this] { list_->set_all_wanted(false); });
-    auto* top = new QHBoxLayout;
-    top->addWidget(heading, 1);
-    top->addWidget(all);
-    top->addWidget(none);
-    auto* stops = new QHBoxLayout;
-    stops->addWidget(show_);
-    stops->addWidget(overrule_);
-    stops->addStretch();
-    auto* size_label = new QLabel(tr("Card si&ze"), side);
-    size_label->setBuddy(size_);
-    auto* actions = new QHBoxLayout;
-    actions->addWidget(print_);
-    actions->addWidget(save_);
-    actions->addStretch();
-    auto* status = new QHBoxLayout;
-    status->addWidget(status_icon_, 0, Qt::AlignTop);
-    status->addWidget(status_, 1);
-
-    auto* layout = new QVBoxLayout(side);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(8);
-    layout->addLayout(top);
-    layout->addWidget(list_, 1);
-    layout->addLayout(stops);
-    layout->addWidget(summary_);
-    layout->addWidget(size_label);
-    layout->addWidget(size_);
-    layout->addLayout(actions);
-    layout->addLayout(status);
-    return side;
-}
-
-QWidget* BriefingTab::build_pages() {
-    auto* pages = new QWidget(this);
-    auto* real = new QCheckBox(tr("Real size on s&creen"), pages);
-    real->setObjectName(QStringLiteral("briefing_real_size"));
-    connect(real, &QCheckBox::toggled, preview_, &PagePreview::set_real_size);
-    auto* bar = new QHBoxLayout;
-    bar->addWidget(previous_);
-    bar->addWidget(page_number_);
-    bar->addWidget(next_);
-    bar->addStretch();
-    bar->addWidget(real);
-    auto* layout = new QVBoxLayout(pages);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(8);
-    layout->addLayout(bar);
-    layout->addWidget(preview_, 1);
-    return pages;
-}
+SheetKind BriefingTab::kind() const { return bar_->kind(); }
 
 CardSize BriefingTab::size() const {
     return static_cast<CardSize>(size_->currentData().toInt());
+}
+
+Paper BriefingTab::paper() const {
+    return kind() == SheetKind::cards ? paper_of(size())
+                                      : static_cast<Paper>(paper_->currentData().toInt());
+}
+
+SheetChoice BriefingTab::choice() const {
+    return {kind(), paper(), GroupId(group_->currentData().toString().toStdString()),
+            picture_language_->currentData().toString().toStdString(),
+            picture_second_->currentData().toString().toStdString()};
 }
 
 void BriefingTab::showEvent(QShowEvent* event) {
@@ -172,33 +154,118 @@ void BriefingTab::showEvent(QShowEvent* event) {
 void BriefingTab::refresh() {
     stale_ = !isVisible();
     if (stale_) return;
+    if (kind() == SheetKind::cards) {
+        refresh_cards();
+    } else {
+        refresh_sheet();
+    }
+    lines_without_letters_.clear();
+    letters_->clear();
+    letters_->hide();
+    next_page_to_look_at_ = 0;
+    letters_timer_->start();
+    status_->clear();
+    status_icon_->clear();
+    update_buttons();
+}
+
+void BriefingTab::refresh_cards() {
     const Session& session = document_.session();
-    const CardSelection selection =
-        select_cards(session, document_.plan(), document_.units(), list_->left_out());
+    selection_ = select_cards(session, document_.plan(), document_.units(), list_->left_out());
     preview_->set_empty_text(session.guests.empty()
                                  ? tr("No guests yet. Add them on the Roster tab.")
                                  : tr("No card to show: every ticked guest has a stop, or none is "
                                       "ticked."));
-    preview_->show_pages(card_pages(selection.cards, size()));
-    const int count = selection.guests();
-    QString text = count == 1 ? tr("1 card") : tr("%1 cards").arg(count);
+    preview_->show_pages(card_pages(selection_.cards, size()));
+    summary_->setText(cards_summary(selection_));
+}
+
+void BriefingTab::refresh_sheet() {
+    fill_groups();
+    if (kind() == SheetKind::pictures) fill_picture_languages();
+    preview_->set_empty_text(tr("No groups yet. Make them on the Roster tab."));
+    preview_->show_pages(sheet_pages(choice(), document_.session(), document_.plan(),
+                                     document_.units(), setter_));
+    summary_->setText(sheet_summary());
+}
+
+QString BriefingTab::cards_summary(const CardSelection& selection) const {
+    const Session& session = document_.session();
+    QStringList lines{tr("%n cards", nullptr, selection.guests())};
     if (!selection.blocked.empty()) {
-        text += QStringLiteral(" · ") + tr("%1 refused: a stop stands")
-                                            .arg(selection.blocked.size());
+        lines.front() += QStringLiteral(" · ") +
+                         tr("%n refused: a stop stands", nullptr,
+                            static_cast<int>(selection.blocked.size()));
     }
-    int others = 0;
-    for (const Guest& guest : session.guests) {
-        others += guest.language.rfind("en", 0) == 0 ? 0 : 1;
+    // By name: they have to be told, and go through the pictures with somebody.
+    QStringList in_english;
+    QStringList one_face;
+    for (const MissingLanguage& missing : selection.missing) {
+        const Guest* guest = find_guest(session, missing.guest);
+        if (guest == nullptr) continue;
+        QStringList& names = missing.second ? one_face : in_english;
+        names << tr("%1 (%2)", "guest, language")
+                     .arg(short_name(*guest), guest_language_name(missing.tag));
     }
-    if (others > 0) {
-        text += u'\n' + tr("Cards are in English; %1 guests read another language best: go through "
-                           "the pictures together.")
-                            .arg(others);
+    if (!in_english.isEmpty()) {
+        lines << tr("In English, as there is no translation yet: %1.").arg(some_of(in_english));
     }
-    summary_->setText(text);
-    status_->clear();
-    status_icon_->clear();
-    update_buttons();
+    if (!one_face.isEmpty()) {
+        lines << tr("Without the second language, for the same reason: %1.").arg(some_of(one_face));
+    }
+    return lines.join(u'\n');
+}
+
+QString BriefingTab::some_of(const QStringList& names) {
+    const QString first = names.mid(0, most_names).join(QStringLiteral(", "));
+    const auto more = static_cast<int>(names.size()) - most_names;
+    return more > 0 ? tr("%1 and %n more", nullptr, more).arg(first) : first;
+}
+
+QString BriefingTab::sheet_summary() const {
+    const Session& session = document_.session();
+    QStringList lines{tr("%n pages", nullptr, preview_->count())};
+    if (is_for_group(kind())) {
+        const auto without = std::count_if(
+            session.guests.begin(), session.guests.end(), [&](const Guest& guest) {
+                return find_group(session, guest.group) == nullptr;
+            });
+        if (without > 0 && kind() != SheetKind::kit) {
+            lines << tr("%n guests are in no group and stand on no sheet.", nullptr,
+                        static_cast<int>(without));
+        }
+    }
+    if (kind() == SheetKind::emergency && session.site.emergency_line.empty()) {
+        lines << tr("No number is entered: the page leaves room to write it. Enter it on the Site "
+                    "tab.");
+    }
+    if (kind() == SheetKind::pictures) {
+        for (const QComboBox* box : {picture_language_, picture_second_}) {
+            const std::string tag = box->currentData().toString().toStdString();
+            const GuestLanguage* language = find_guest_language(tag);
+            if (language != nullptr && language->review == ReviewState::drafted) {
+                lines << card_language_text(tag) + u'.';
+            }
+        }
+    }
+    return lines.join(u'\n');
+}
+
+void BriefingTab::look_for_letters() {
+    const std::vector<Page>& pages = preview_->pages();
+    if (next_page_to_look_at_ >= pages.size()) {
+        letters_timer_->stop();
+        return;
+    }
+    for (const UnprintableText& text : unprintable_letters(pages[next_page_to_look_at_])) {
+        if (!lines_without_letters_.contains(text.line)) lines_without_letters_ << text.line;
+    }
+    ++next_page_to_look_at_;
+    if (lines_without_letters_.isEmpty()) return;
+    letters_->setText(tr("No font here has the letters of: %1. They would print as empty boxes. "
+                         "Install a font for them.")
+                          .arg(some_of(lines_without_letters_).left(longest_list_shown)));
+    letters_->show();
 }
 
 void BriefingTab::update_buttons() {
@@ -223,43 +290,62 @@ void BriefingTab::say(const QString& text, Severity severity) {
     status_->setText(text);
 }
 
+PdfInfo BriefingTab::pdf_info() const {
+    const Session& session = document_.session();
+    if (kind() == SheetKind::cards) return card_document(session, selection_.cards);
+    PdfInfo info;
+    info.title = line_of(session.title);
+    const QString sheet = sheet_name(kind());
+    info.title = info.title.isEmpty() ? sheet : tr("%1: %2", "session: sheet").arg(info.title, sheet);
+    const StaffMember* leader = find_staff(session, session.leader);
+    if (leader != nullptr) info.author = line_of(leader->name);
+    if (kind() == SheetKind::pictures) {
+        info.languages << QString::fromStdString(
+            GuestTongue::of(choice().language).language().tag);
+        const GuestLanguage* second = find_guest_language(choice().second_language);
+        if (second != nullptr) info.languages << QString::fromStdString(second->tag);
+    } else {
+        const bool plain = QLocale().language() == QLocale::C;
+        info.languages << (plain ? QStringLiteral("en") : QLocale().bcp47Name());
+    }
+    return info;
+}
+
 void BriefingTab::save_pdf() {
     const QString path = choose_pdf_path_();
     if (path.isEmpty()) return;
-    const Result<int> written = write_pages_pdf(
-        path, preview_->pages(), QString::fromStdString(document_.session().title));
+    // The beach sheet tells ages and what health checks came to.
+    const FileAccess access =
+        kind() == SheetKind::beach ? FileAccess::owner_only : FileAccess::usual;
+    const Result<int> written = write_pages_pdf(path, preview_->pages(), pdf_info(), access);
     if (!written) {
         say(words(written.error()), Severity::stop);
     } else {
-        say(*written == 1 ? tr("1 page saved to %1").arg(path)
-                          : tr("%1 pages saved to %2").arg(*written).arg(path),
-            Severity::note);
+        say(tr("%n pages saved to %1", nullptr, *written).arg(path), Severity::note);
     }
 }
 
 void BriefingTab::print() {
     if (!has_printer_()) {
-        say(tr("No printer is installed on this computer. Save the cards as a PDF instead, or "
+        say(tr("No printer is installed on this computer. Save the pages as a PDF instead, or "
                "install a printer."),
             Severity::caution);
         return;
     }
     QPrinter printer(QPrinter::HighResolution);
-    printer.setDocName(QString::fromStdString(document_.session().title));
-    prepare_printer(printer, paper_of(size()));
+    printer.setDocName(pdf_info().title);
+    prepare_printer(printer, paper());
     QPrintDialog dialog(&printer, this);
     if (dialog.exec() != QDialog::Accepted) return;
-    prepare_printer(printer, paper_of(size()));  // the cards fit no other paper
+    prepare_printer(printer, paper());  // the pages fit no other paper
     const PrintOutcome outcome = print_pages(printer, preview_->pages());
     if (!outcome.started) {
         say(tr("The printer did not start. Check that it is switched on and try again."),
             Severity::stop);
     } else if (outcome.pages < preview_->count()) {
-        say(tr("The printer stopped after %1 pages.").arg(outcome.pages), Severity::stop);
+        say(tr("The printer stopped after %n pages.", nullptr, outcome.pages), Severity::stop);
     } else {
-        say(outcome.pages == 1 ? tr("1 page sent to the printer")
-                               : tr("%1 pages sent to the printer").arg(outcome.pages),
-            Severity::note);
+        say(tr("%n pages sent to the printer", nullptr, outcome.pages), Severity::note);
     }
 }
 
@@ -272,6 +358,15 @@ void BriefingTab::overrule() {
                           this);
     if (dialog.exec() != QDialog::Accepted) return;
     set_aside(document_, overrule_key(*stop), dialog);
+}
+
+void BriefingTab::choose_skills() {
+    SkillsDialog dialog(document_.session().skills, this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    const std::vector<Skill> chosen = dialog.chosen();
+    const Result<Done> done = document_.edit(
+        tr("Choose skills"), [&](Session& session) { session.skills = chosen; });
+    if (!done) say(words(done.error()), Severity::stop);
 }
 
 }  // namespace leadline

@@ -2,6 +2,7 @@
 #include "ui/sheet/card_list.h"
 
 #include "ui/document/session_document.h"
+#include "ui/sheet/card_language.h"
 #include "ui/sheet/cards.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/finding_words.h"
@@ -10,6 +11,11 @@ namespace leadline {
 namespace {
 
 constexpr int guest_role = Qt::UserRole + 1;
+
+GuestId guest_of(const QListWidgetItem* entry) {
+    return GuestId(entry != nullptr ? entry->data(guest_role).toString().toStdString()
+                                    : std::string());
+}
 
 }  // namespace
 
@@ -23,6 +29,7 @@ CardList::CardList(SessionDocument& document, QWidget* parent)
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setFrameShape(QFrame::NoFrame);
     setSpacing(2);
+    setSelectionMode(QAbstractItemView::ExtendedSelection);
     connect(this, &QListWidget::itemChanged, this, &CardList::note_tick);
     connect(&document_, &SessionDocument::opened, this, [this] { left_out_.clear(); });
     connect(&document_, &SessionDocument::changed, this, &CardList::refresh);
@@ -45,15 +52,18 @@ void CardList::refresh() {
         entry.setCheckState(left_out_.contains(guest.id) ? Qt::Unchecked : Qt::Checked);
         const QString shown = guest_name.size() > 60 ? guest_name.left(59) + QChar(0x2026)
                                                      : guest_name;
+        const QString language = card_languages_in_brief(guest);
         if (stops.empty()) {
-            entry.setText(QString(shown + u'\n' + tr("Ready")));
+            entry.setText(QString(shown + u'\n' + tr("Ready · %1", "language").arg(language)));
             entry.setIcon(severity_icon(Severity::note, palette()));
         } else {
             const FindingText said = words(stops.front(), session, document_.units());
-            entry.setText(QString(shown + u'\n' + tr("Stop: %1").arg(said.what)));
+            entry.setText(QString(shown + u'\n' + tr("Stop: %1").arg(said.what) + u'\n' + language));
             entry.setIcon(severity_icon(Severity::stop, palette()));
         }
-        entry.setToolTip(guest_name);
+        QStringList told{guest_name, card_language_text(guest.language)};
+        if (!guest.second_language.empty()) told << card_language_text(guest.second_language);
+        entry.setToolTip(told.join(u'\n'));
     }
     if (currentRow() < 0 && count() > 0) setCurrentRow(0);
     filling_ = false;
@@ -62,16 +72,20 @@ void CardList::refresh() {
 
 void CardList::note_tick(QListWidgetItem* entry) {
     if (filling_) return;
-    const GuestId id(entry->data(guest_role).toString().toStdString());
+    const GuestId id = guest_of(entry);
     const bool wanted = entry->checkState() == Qt::Checked;
     const bool changed = wanted ? left_out_.erase(id) > 0 : left_out_.insert(id).second;
     if (changed) Q_EMIT selection_changed();
 }
 
-GuestId CardList::current_guest() const {
-    const QListWidgetItem* entry = currentItem();
-    return GuestId(entry != nullptr ? entry->data(guest_role).toString().toStdString()
-                                    : std::string());
+GuestId CardList::current_guest() const { return guest_of(currentItem()); }
+
+std::vector<GuestId> CardList::selected_guests() const {
+    std::vector<GuestId> ids;
+    for (int row = 0; row < count(); ++row) {
+        if (item(row)->isSelected()) ids.push_back(guest_of(item(row)));
+    }
+    return ids;
 }
 
 std::optional<Finding> CardList::current_stop() const {

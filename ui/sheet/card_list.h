@@ -3,6 +3,7 @@
 
 #include <QListWidget>
 #include <set>
+#include <vector>
 
 #include "core/planning/finding.h"
 
@@ -11,7 +12,7 @@ namespace leadline {
 class SessionDocument;
 
 /// The guests with a tick for whose card is wanted, and under each name whether it can be printed or
-/// what stops it.
+/// what stops it, and in which language it is. Several can be selected, to change their cards at once.
 class CardList : public QListWidget {
     Q_OBJECT
 public:
@@ -20,12 +21,14 @@ public:
     /// Guests whose card is not wanted.
     [[nodiscard]] const std::set<GuestId>& left_out() const { return left_out_; }
     [[nodiscard]] GuestId current_guest() const;
+    /// The selected guests, roster order.
+    [[nodiscard]] std::vector<GuestId> selected_guests() const;
     /// The first stop that keeps the current guest from a card; none: the card is ready.
     [[nodiscard]] std::optional<Finding> current_stop() const;
     void set_all_wanted(bool wanted);
 
 Q_SIGNALS:
-    /// Ticks, names or stops have changed.
+    /// Ticks, names, languages or stops have changed.
     void selection_changed();
 
 private:

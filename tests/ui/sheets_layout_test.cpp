@@ -1,0 +1,229 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gmock/gmock.h>
+
+#include "sheets_support.h"
+#include "ui/guest_words/guest_language.h"
+#include "ui/sheet/beach_sheet.h"
+#include "ui/sheet/sheets.h"
+#include "ui_fixture.h"
+
+namespace leadline::testing {
+namespace {
+
+using ::testing::HasSubstr;
+
+Plan plan_for(const Session& session) {
+    const Result<Plan> planned = plan(session, rules());
+    EXPECT_TRUE(planned.has_value()) << (planned ? "" : words(planned.error()).toStdString());
+    return planned.value_or({});
+}
+
+std::vector<Page> pages_of(const Session& session, SheetKind kind, Paper paper,
+                           UnitSystem units = UnitSystem::metric, const char* second = "") {
+    TypeSetter setter;
+    SheetChoice choice;
+    choice.kind = kind;
+    choice.paper = paper;
+    choice.second_language = second;
+    return sheet_pages(choice, session, plan_for(session), units, setter);
+}
+
+struct SheetCase {
+    SheetKind kind;
+    Paper paper;
+    UnitSystem units;
+};
+
+class SheetLayout : public ::testing::TestWithParam<SheetCase> {
+protected:
+    void expect_sound(const Session& session) {
+        const auto pages =
+            pages_of(session, GetParam().kind, GetParam().paper, GetParam().units);
+        ASSERT_FALSE(pages.empty());
+        for (const Page& page : pages) {
+            EXPECT_EQ(page.paper, GetParam().paper);
+            EXPECT_EQ(faults_of(page).join(u'\n').toStdString(), "");
+        }
+    }
+};
+
+TEST_P(SheetLayout, OfASampleHasNoFault) {
+    for (const char* name : {"salt-cove", "mountain-lake", "harbour-morning", "finished-dive"}) {
+        SCOPED_TRACE(name);
+        expect_sound(sample(name).session);
+    }
+}
+
+TEST_P(SheetLayout, OfEightGuestsWithTheLongestTextsHasNoFault) {
+    expect_sound(crowded(sample("harbour-morning").session, 8));
+}
+
+TEST_P(SheetLayout, OfFortyGuestsHasNoFault) {
+    expect_sound(crowded(sample("harbour-morning").session, 40));
+}
+
+TEST_P(SheetLayout, OfNothingHasNoFault) {
+    expect_sound(bare_session(sample("salt-cove").session));
+}
+
+std::vector<SheetCase> sheet_cases() {
+    std::vector<SheetCase> cases;
+    for (const SheetKind kind : {SheetKind::beach, SheetKind::skills, SheetKind::kit,
+                                 SheetKind::emergency, SheetKind::pictures}) {
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+                cases.push_back({kind, paper, units});
+            }
+        }
+    }
+    return cases;
+}
+
+std::string case_name(const ::testing::TestParamInfo<SheetCase>& info) {
+    const char* const kinds[] = {"Cards", "Beach", "Skills", "Kit", "Emergency", "Pictures"};
+    std::string name = kinds[static_cast<std::size_t>(info.param.kind)];
+    name += info.param.paper == Paper::a4 ? "A4" : "Letter";
+    return name + (info.param.units == UnitSystem::metric ? "Metric" : "Imperial");
+}
+
+INSTANTIATE_TEST_SUITE_P(All, SheetLayout, ::testing::ValuesIn(sheet_cases()), case_name);
+
+TEST(SheetFaults, AreFoundWhereThereAreAny) {
+    auto pages = pages_of(sample("salt-cove").session, SheetKind::beach, Paper::a4);
+    Page& page = pages.front();
+    TextItem text;
+    text.rect = QRectF(2.0, 100.0, 30.0, 5.0);
+    text.points = 6.0;
+    text.lines = {{QStringLiteral("stray"), 2.0, 100.0, 0, 30.0}};
+    page.items.emplace_back(text);
+    page.items.emplace_back(text);
+    page.items.emplace_back(RectItem{QRectF(205.0, 10.0, 20.0, 5.0), 0.0, 0.2, Ink::black});
+    const std::string found = faults_of(page).join(u' ').toStdString();
+    EXPECT_THAT(found, HasSubstr("outside: stray"));
+    EXPECT_THAT(found, HasSubstr("small: stray"));
+    EXPECT_THAT(found, HasSubstr("overlap: stray"));
+    EXPECT_THAT(found, HasSubstr("off the page"));
+}
+
+TEST(BeachPages, OfUpToEightGuestsIsOne) {
+    for (const int guests : {0, 1, 7, 8}) {
+        Session session = crowded(sample("harbour-morning").session, std::max(guests, 1));
+        if (guests == 0) session.guests.clear();
+        session.groups.resize(1);
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            EXPECT_EQ(pages_of(session, SheetKind::beach, paper).size(), 1U) << guests;
+        }
+    }
+    Session nine = crowded(sample("harbour-morning").session, 9);
+    nine.groups.resize(1);
+    const auto pages = pages_of(nine, SheetKind::beach, Paper::a4);
+    ASSERT_EQ(pages.size(), 2U);
+    EXPECT_THAT(all_words_on({pages[0]}).toStdString(), HasSubstr("Page 1 of 2"));
+    EXPECT_THAT(all_words_on({pages[1]}).toStdString(), HasSubstr("Page 2 of 2"));
+}
+
+TEST(BeachPages, WhatDoesNotFitIsCounted) {
+    const Session session = crowded(sample("harbour-morning").session, 8);
+    const std::string words =
+        all_words_on(pages_of(session, SheetKind::beach, Paper::letter)).toStdString();
+    EXPECT_THAT(words, HasSubstr("more: see the findings in the window"));
+    EXPECT_THAT(words, HasSubstr("The whole plan stands on the emergency page"));
+}
+
+TEST(PicturePages, AreOneWithAllNineteenSignalsAndTenNumbers) {
+    for (const Paper paper : {Paper::a4, Paper::letter}) {
+        const auto pages = pages_of(sample("salt-cove").session, SheetKind::pictures, paper);
+        ASSERT_EQ(pages.size(), 1U);
+        int signals = 0;
+        int numbers = 0;
+        for (const SheetItem& item : pages.front().items) {
+            const auto* picture = std::get_if<PictureItem>(&item);
+            if (picture == nullptr || !picture->name.contains(u"/signals/")) continue;
+            const bool number = picture->name.contains(u"number-");
+            (number ? numbers : signals) += 1;
+            // Large: told apart from where a group stands around the page.
+            EXPECT_GE(picture->rect.width(), number ? 14.0 : 28.0) << picture->name.toStdString();
+        }
+        EXPECT_EQ(signals, hand_signal_count);
+        EXPECT_EQ(numbers, 10);
+    }
+}
+
+TEST(PicturePages, KeepTheBalloonsInProportion) {
+    const auto pages = pages_of(sample("salt-cove").session, SheetKind::pictures, Paper::a4);
+    const Plan planned = plan_for(sample("salt-cove").session);
+    std::vector<double> widths;
+    for (const SheetItem& item : pages.front().items) {
+        const auto* picture = std::get_if<PictureItem>(&item);
+        if (picture != nullptr && picture->name.contains(u"balloon")) {
+            widths.push_back(picture->rect.width());
+        }
+    }
+    const auto& balloons = planned.environment.balloons;
+    ASSERT_EQ(widths.size(), 2 * balloons.size());
+    for (std::size_t i = 0; i < balloons.size(); ++i) {
+        const double down = widths[i] / widths[0];
+        EXPECT_NEAR(down * down * down, balloons[i].shrinks_to, 1e-6);
+        const double up = widths[balloons.size() + i] / widths[balloons.size()];
+        EXPECT_NEAR(up * up * up, balloons[i].swells_to, 1e-6);
+    }
+}
+
+TEST(PicturePages, OfTwoLanguagesHaveNoFault) {
+    // Whatever is there besides English; each is tried as the second and as the first.
+    for (const GuestLanguage& language : guest_languages()) {
+        for (const Paper paper : {Paper::a4, Paper::letter}) {
+            const auto pages = pages_of(sample("salt-cove").session, SheetKind::pictures, paper,
+                                        UnitSystem::metric, language.tag.c_str());
+            for (const Page& page : pages) {
+                EXPECT_EQ(faults_of(page).join(u'\n').toStdString(), "") << language.tag;
+                for (const SheetItem& item : page.items) {
+                    const auto* text = std::get_if<TextItem>(&item);
+                    if (text == nullptr || text->lines.empty()) continue;
+                    EXPECT_FALSE(text->elided)
+                        << language.tag << ": " << text->lines.front().text.toStdString();
+                }
+            }
+        }
+    }
+}
+
+TEST(EmergencyPages, HoldTheWholePlanHoweverLong) {
+    const Session session = crowded(sample("harbour-morning").session, 1);
+    const auto pages = pages_of(session, SheetKind::emergency, Paper::letter);
+    const std::string words = all_words_on(pages).toStdString();
+    const int steps = 1900 / 45;
+    EXPECT_THAT(words, HasSubstr("Step 1:"));
+    EXPECT_THAT(words, HasSubstr("Step " + std::to_string(steps) + ":"));
+    for (const Page& page : pages) {
+        for (const SheetItem& item : page.items) {
+            const auto* text = std::get_if<TextItem>(&item);
+            if (text == nullptr || text->lines.empty()) continue;
+            const bool step = text->lines.front().text.startsWith(u"Step");
+            EXPECT_GE(text->points, step ? 11.0 : 8.0);
+        }
+    }
+}
+
+TEST(KitPages, GoOnAndEndWithTheTotals) {
+    const auto pages =
+        pages_of(crowded(sample("harbour-morning").session, 40), SheetKind::kit, Paper::a4);
+    EXPECT_GE(pages.size(), 2U);
+    EXPECT_THAT(all_words_on({pages.back()}).toStdString(), HasSubstr("To pack in all"));
+    const std::string words = all_words_on(pages).toStdString();
+    for (int i = 1; i <= 40; ++i) {
+        EXPECT_THAT(words, HasSubstr(" " + std::to_string(i) + " Maria"));
+    }
+}
+
+TEST(SheetPages, AreNoneWithoutGroups) {
+    Session session = bare_session(sample("salt-cove").session);
+    session.groups.clear();
+    EXPECT_TRUE(pages_of(session, SheetKind::beach, Paper::a4).empty());
+    EXPECT_TRUE(pages_of(session, SheetKind::skills, Paper::a4).empty());
+    EXPECT_EQ(pages_of(session, SheetKind::kit, Paper::a4).size(), 1U);
+    EXPECT_EQ(pages_of(session, SheetKind::emergency, Paper::a4).size(), 1U);
+}
+
+}  // namespace
+}  // namespace leadline::testing
