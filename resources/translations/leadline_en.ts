@@ -2,6 +2,40 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>BeachSheet</name>
+    <message numerus="yes">
+        <source>%n years</source>
+        <translation>
+            <numerusform>%n year</numerusform>
+            <numerusform>%n years</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more: see the findings in the window.</source>
+        <translation>
+            <numerusform>%n more: see the findings in the window.</numerusform>
+            <numerusform>%n more: see the findings in the window.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>KitSheet</name>
+    <message numerus="yes">
+        <source>%1 in all, for %n guests</source>
+        <translation>
+            <numerusform>%1 in all, for %n guest</numerusform>
+            <numerusform>%1 in all, for %n guests</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sets (%1)</source>
+        <translation>
+            <numerusform>%n set (%1)</numerusform>
+            <numerusform>%n sets (%1)</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Roster</name>
     <message numerus="yes">
         <source>%n stops</source>
@@ -80,6 +114,65 @@
     </message>
 </context>
 <context>
+    <name>leadline::BriefingTab</name>
+    <message numerus="yes">
+        <source>%n cards</source>
+        <translation>
+            <numerusform>%n card</numerusform>
+            <numerusform>%n cards</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n refused: a stop stands</source>
+        <translation>
+            <numerusform>%n refused: a stop stands</numerusform>
+            <numerusform>%n refused: a stop stands</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <translation>
+            <numerusform>%1 and %n more</numerusform>
+            <numerusform>%1 and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pages</source>
+        <translation>
+            <numerusform>%n page</numerusform>
+            <numerusform>%n pages</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n guests are in no group and stand on no sheet.</source>
+        <translation>
+            <numerusform>%n guest is in no group and stands on no sheet.</numerusform>
+            <numerusform>%n guests are in no group and stand on no sheet.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pages saved to %1</source>
+        <translation>
+            <numerusform>%n page saved to %1</numerusform>
+            <numerusform>%n pages saved to %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The printer stopped after %n pages.</source>
+        <translation>
+            <numerusform>The printer stopped after %n page.</numerusform>
+            <numerusform>The printer stopped after %n pages.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pages sent to the printer</source>
+        <translation>
+            <numerusform>%n page sent to the printer</numerusform>
+            <numerusform>%n pages sent to the printer</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>leadline::BulkPage</name>
     <message numerus="yes">
         <source>%n guests selected</source>
@@ -100,6 +193,16 @@
         <translation>
             <numerusform>Hand out %n cylinder</numerusform>
             <numerusform>Hand out %n cylinders</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>leadline::CardEditor</name>
+    <message numerus="yes">
+        <source>Cards of %n guests</source>
+        <translation>
+            <numerusform>Card of %n guest</numerusform>
+            <numerusform>Cards of %n guests</numerusform>
         </translation>
     </message>
 </context>
