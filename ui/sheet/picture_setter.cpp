@@ -11,6 +11,7 @@ namespace {
 constexpr std::size_t signals_across = 5;
 constexpr double caption_line = 4.7;
 constexpr double numbers_picture = 15.5;
+constexpr double two_lines = 7.5;  // in the least type
 
 class PicturePage {
 public:
@@ -19,13 +20,17 @@ public:
 
     void set() {
         const QRectF& frame = pen_.frame();
-        const double air = languages() > 1.0 ? 56.0 : 52.0;
-        const double numbers = numbers_picture + 5.0 + (languages() > 1.0 ? 15.0 : 8.0);
+        const double air = languages() > 1.0 ? 58.0 : 52.0;
+        const double numbers = numbers_picture + 5.0 + two_lines * languages() + 1.6;
+        const double thumb = 5.6 * languages();
         const double standing_top = frame.bottom() - 4.0;
         const double air_top = standing_top - 1.0 - air;
         const double numbers_top = air_top - 2.0 - numbers;
         const double y = set_title(frame.top());
-        set_signals(QRectF(frame.left(), y, frame.width(), numbers_top - 1.5 - y));
+        const double thumb_top = numbers_top - 1.0 - thumb;
+        set_signals(QRectF(frame.left(), y, frame.width(), thumb_top - 0.8 - y));
+        set_stacked(sheet_.thumb_up, QRectF(frame.left(), thumb_top, frame.width(), thumb), 12.0,
+                    true, 1, Align::left);
         pen_.rule(numbers_top, 0.3);
         set_numbers(QRectF(frame.left(), numbers_top + 1.5, frame.width(), numbers - 1.5));
         pen_.rule(air_top, 0.3);
@@ -91,11 +96,20 @@ private:
                                captions),
                         11.0, true, 1, Align::centre);
         }
-        // The last cell is free for the mix-up that matters most.
-        const QRectF last = cell_of(sheet_.hand_signals.size()).adjusted(1.0, 0.5, -0.5, -1.5);
+        // The last cell is free for the mix-up that matters most: a thumb up is no ring.
+        const QRectF last = cell_of(sheet_.hand_signals.size()).adjusted(1.0, 0.5, -0.5, -1.0);
         pen_.box(last, 0.6, 1.5);
-        set_stacked(sheet_.thumb_up, last.adjusted(1.8, 1.4, -1.8, -1.4), 13.0, true, 8,
-                    Align::left);
+        const auto parts = columns(last.adjusted(1.2, 0.0, -1.2, 0.0), {1.0, 0.4, 1.0}, 0.0);
+        const HandSignal unlike[] = {HandSignal::up, HandSignal::ok};
+        for (std::size_t i = 0; i < 2; ++i) {
+            const QRectF& part = parts[2 * i];
+            const double side = std::min(part.width(), part.height() - 2.0);
+            pen_.picture(sheet_.hand_signals[static_cast<std::size_t>(unlike[i])].picture,
+                         QRectF(part.center().x() - side / 2.0, part.center().y() - side / 2.0,
+                                side, side));
+        }
+        pen_.text(QString(QChar(0x2260)), parts[1],
+                  {.points = 20.0, .bold = true, .align = Align::centre, .middle = true});
     }
 
     void set_numbers(const QRectF& area) {
@@ -146,7 +160,7 @@ private:
     }
 
     void set_air(const QRectF& area) {
-        const double words = languages() > 1.0 ? 13.0 : 8.6;
+        const double words = std::max(two_lines * languages(), 8.6);
         const double rule_height = 9.0;
         const auto parts =
             columns(QRectF(area.left(), area.top(), area.width(), area.height() - rule_height),
