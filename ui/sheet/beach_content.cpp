@@ -55,7 +55,7 @@ QString flag_text(const Finding& finding, const Session& session, UnitSystem uni
 QString open_text(const Finding& finding, const Session& session, UnitSystem units) {
     const FindingText said = words(finding, session, units);
     return BeachWords::tr("%1, %2: %3", "severity, whom it is about: what is wrong")
-        .arg(label(finding.severity), line_of(said.about), said.what);
+        .arg(label(finding.severity), one_line(said.about), said.what);
 }
 
 QString decided_text(const Finding& finding, const Session& session, UnitSystem units) {
@@ -63,10 +63,10 @@ QString decided_text(const Finding& finding, const Session& session, UnitSystem 
     const auto decision =
         std::find_if(session.overrules.begin(), session.overrules.end(),
                      [&](const Overrule& one) { return covers(one, finding); });
-    const QString by = decision != session.overrules.end() ? line_of(decision->by) : QString();
-    const QString why = line_of(*finding.overruled_because);
+    const QString by = decision != session.overrules.end() ? one_line(decision->by) : QString();
+    const QString why = one_line(*finding.overruled_because);
     const QString what = BeachWords::tr("%1: %2", "whom it is about: what is wrong")
-                             .arg(line_of(said.about), said.what);
+                             .arg(one_line(said.about), said.what);
     return by.isEmpty() ? BeachWords::tr("%1 Goes ahead because: %2").arg(what, why)
                         : BeachWords::tr("%1 Goes ahead because: %2 (%3)").arg(what, why, by);
 }
@@ -111,7 +111,7 @@ QString unknown_text(const BriefingCheck& check) {
 BeachGuest guest_of(const Session& session, const Plan& plan, const Guest& guest,
                     const std::vector<GuestId>& order, UnitSystem units) {
     BeachGuest row;
-    row.name = line_of(guest.name);
+    row.name = one_line(guest.name);
     row.who = who_text(session, guest);
     for (const Finding& finding : plan.findings) {
         if (about(finding, guest.id) && stands(finding)) {
@@ -143,7 +143,7 @@ QString air_text(const Session& session, const Plan& plan, const Group& group, U
     const Guest* first = gas->limiting_guest ? find_guest(session, *gas->limiting_guest) : nullptr;
     if (first != nullptr && gas->reserve_reached) {
         sentences << BeachWords::tr("Low on air first: %1, after %2.")
-                         .arg(line_of(first->name), text(*gas->reserve_reached, Rounding::down));
+                         .arg(one_line(first->name), text(*gas->reserve_reached, Rounding::down));
     }
     if (gas->instructor_minimum_gas) {
         sentences << BeachWords::tr("Instructor: %1 at least, to bring one guest up.")
@@ -182,14 +182,14 @@ void add_people(const Session& session, const Group& group, BeachSheet& sheet) {
     const auto add = [&](const StaffId& id, StaffRole role) {
         const StaffMember* member = find_staff(session, id);
         if (member != nullptr && !member->name.empty()) {
-            staff << BeachWords::tr("%1 %2", "role, name").arg(label(role), line_of(member->name));
+            staff << BeachWords::tr("%1 %2", "role, name").arg(label(role), one_line(member->name));
         }
     };
     add(group.instructor, StaffRole::instructor);
     add(group.assistant, StaffRole::assistant);
     sheet.staff = staff.join(QStringLiteral(" · "));
-    sheet.group = line_of(subject_name(group.id, session));
-    sheet.site = line_of(session.site.name);
+    sheet.group = one_line(subject_name(group.id, session));
+    sheet.site = one_line(session.site.name);
     sheet.when = BeachWords::tr("%1 · meet %2 · in the water %3")
                      .arg(text(session.date), text(session.meeting_time), text(session.dive_time));
 }
@@ -200,7 +200,7 @@ BeachSheet beach_sheet(const Session& session, const Plan& plan, const Group& gr
                        UnitSystem units) {
     BeachSheet sheet;
     add_people(session, group, sheet);
-    sheet.emergency_line = line_of(session.site.emergency_line);
+    sheet.emergency_line = one_line(session.site.emergency_line);
     sheet.emergency_plan = lines_of(session.site.emergency_plan);
     sheet.pressure_unit = unit_of(text(Bars(0.0), units));
     sheet.depth_unit = unit_of(text(Depth(), units));

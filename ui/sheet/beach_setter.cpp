@@ -19,7 +19,7 @@ class BeachLabels {
 constexpr double title_height = 14.2;
 constexpr double emergency_least = 17.0;
 constexpr double emergency_most = 21.5;
-constexpr double head_height = 7.4;
+constexpr double guests_head = 7.4;
 constexpr double guest_least = 9.2;   // name and kit
 constexpr double flag_line = 3.45;    // and so much for each line of what to know
 constexpr int most_flag_lines = 4;
@@ -170,7 +170,7 @@ void BeachPage::set_emergency_plan(const QRectF& plan, double total) {
 
 void BeachPage::plan_rows(double room) {
     const double fixed =
-        head_height + record_head + count_height + foot_height + 3.0 * part_gap + 1.0;
+        guests_head + record_head + count_height + foot_height + 3.0 * part_gap + 1.0;
     const double others = static_cast<double>(std::max<std::size_t>(guests_.size(), 1)) *
                               record_least + middle_least;
     const double wanted = std::max(height_of(notes(true)), 4.0);
@@ -208,7 +208,7 @@ void BeachPage::plan_rows(double room) {
 
 double BeachPage::set_guests(double y) {
     const QRectF& frame = pen_.frame();
-    const QRectF head(frame.left(), y, frame.width(), head_height);
+    const QRectF head(frame.left(), y, frame.width(), guests_head);
     const auto cells = guest_cells(head);
     const auto over = [&](std::size_t column, const QString& first, const QString& second,
                           Align align = Align::right) {

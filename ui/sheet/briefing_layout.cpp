@@ -274,7 +274,7 @@ void BriefingTab::fill_groups() {
         box.addItem(tr("All groups"), QString());
         const Session& session = document_.session();
         for (const Group& group : session.groups) {
-            QString name = line_of(subject_name(group.id, session));
+            QString name = one_line(subject_name(group.id, session));
             constexpr int longest = 40;
             if (name.size() > longest) name = name.left(longest - 1) + QChar(0x2026);
             box.addItem(name, QString::fromStdString(group.id.text));

@@ -37,7 +37,7 @@ constexpr int longest_name_shown = 24;
 constexpr int longest_list_shown = 200;
 
 QString short_name(const Guest& guest) {
-    const QString name = line_of(guest.name);
+    const QString name = one_line(guest.name);
     return name.size() <= longest_name_shown
                ? name
                : QString(name.left(longest_name_shown - 1) + QChar(0x2026));
@@ -294,11 +294,11 @@ PdfInfo BriefingTab::pdf_info() const {
     const Session& session = document_.session();
     if (kind() == SheetKind::cards) return card_document(session, selection_.cards);
     PdfInfo info;
-    info.title = line_of(session.title);
+    info.title = one_line(session.title);
     const QString sheet = sheet_name(kind());
     info.title = info.title.isEmpty() ? sheet : tr("%1: %2", "session: sheet").arg(info.title, sheet);
     const StaffMember* leader = find_staff(session, session.leader);
-    if (leader != nullptr) info.author = line_of(leader->name);
+    if (leader != nullptr) info.author = one_line(leader->name);
     if (kind() == SheetKind::pictures) {
         info.languages << QString::fromStdString(
             GuestTongue::of(choice().language).language().tag);

@@ -21,7 +21,7 @@ class CardEditorWords {
     Q_DECLARE_TR_FUNCTIONS(leadline::CardEditor)
 };
 
-constexpr int longest_name_shown = 40;
+constexpr int longest_name_edited = 40;
 
 /// The row of a tag as the guest has it, or of the language that serves it.
 int row_of(const QComboBox& box, const std::string& tag) {
@@ -150,9 +150,9 @@ void CardEditor::refresh() {
         return;
     }
     if (chosen_guests.size() == 1) {
-        QString name = line_of(chosen_guests.front()->name);
-        if (name.size() > longest_name_shown) {
-            name = name.left(longest_name_shown - 1) + QChar(0x2026);
+        QString name = one_line(chosen_guests.front()->name);
+        if (name.size() > longest_name_edited) {
+            name = name.left(longest_name_edited - 1) + QChar(0x2026);
         }
         who_->setText(tr("Card of %1").arg(name));
     } else {

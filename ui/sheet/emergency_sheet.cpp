@@ -24,14 +24,14 @@ constexpr double badge = 9.0;
 // From this altitude on it is said: the one from which the pressure is under about 96 % of that at
 // sea level. Common practice, no source.
 constexpr double said_from_m = 300.0;
-constexpr double meters_per_foot = 0.3048;
+constexpr double altitude_meters_per_foot = 0.3048;
 
 QString altitude_text(const Session& session, UnitSystem units) {
     const double meters = session.site.altitude.meters().value();
     if (std::abs(meters) < said_from_m) return {};
     const QString shown = text(Meters(std::abs(meters)), units);
     const double whole = units == UnitSystem::metric ? std::abs(meters)
-                                                     : std::abs(meters) / meters_per_foot;
+                                                     : std::abs(meters) / altitude_meters_per_foot;
     return QString::number(std::lround(whole)) + QChar(0x00A0) +
            shown.section(QChar(0x00A0), 1);
 }
@@ -192,10 +192,10 @@ private:
 
 EmergencySheet emergency_sheet(const Session& session, const Plan& plan, UnitSystem units) {
     EmergencySheet sheet;
-    sheet.site = line_of(session.site.name);
+    sheet.site = one_line(session.site.name);
     if (sheet.site.isEmpty()) sheet.site = EmergencyWords::tr("Site without a name");
-    sheet.meeting_place = line_of(session.site.meeting_place);
-    sheet.number = line_of(session.site.emergency_line);
+    sheet.meeting_place = one_line(session.site.meeting_place);
+    sheet.number = one_line(session.site.emergency_line);
     sheet.steps = lines_of(session.site.emergency_plan);
     const QString height = altitude_text(session, units);
     if (!height.isEmpty()) {

@@ -17,15 +17,15 @@ class KitSheetWords {
     Q_DECLARE_TR_FUNCTIONS(KitSheet)
 };
 
-constexpr double head_height = 5.6;
-constexpr double row_height = 9.0;
+constexpr double kit_head_height = 5.6;
+constexpr double kit_row_height = 9.0;
 constexpr double total_gap = 0.8;
-constexpr double tick_side = 4.2;
+constexpr double kit_tick_side = 4.2;
 
 QString count_text(const KitCount& count, KitItem item, UnitSystem units) {
     const QString label = item == KitItem::cylinder
                               ? cylinder_text(CylinderTypeId(count.label), units)
-                              : line_of(count.label);
+                              : one_line(count.label);
     return KitSheetWords::tr("%1 × %2", "how many of which kind").arg(count.count).arg(label);
 }
 
@@ -41,7 +41,7 @@ QString totals_text(const KitTotals& totals, KitItem item, UnitSystem units) {
         int sets = 0;
         for (const KitCount& count : counts_of(totals, item)) {
             sets += count.count;
-            parts << (count.count == 1 ? line_of(count.label) : count_text(count, item, units));
+            parts << (count.count == 1 ? one_line(count.label) : count_text(count, item, units));
         }
         if (parts.isEmpty()) return {};
         return KitSheetWords::tr("%n sets (%1)", nullptr, sets)
@@ -53,22 +53,22 @@ QString totals_text(const KitTotals& totals, KitItem item, UnitSystem units) {
     return parts.join(QStringLiteral(" · "));
 }
 
-KitRow row_of(const Session& session, const Guest& guest, UnitSystem units) {
+KitRow kit_row_of(const Session& session, const Guest& guest, UnitSystem units) {
     KitRow row;
-    row.name = line_of(guest.name);
+    row.name = one_line(guest.name);
     const Group* group = find_group(session, guest.group);
-    if (group != nullptr) row.group = line_of(group->name);
+    if (group != nullptr) row.group = one_line(group->name);
     for (int i = 0; i < kit_item_count; ++i) {
         row.values[i] = kit_value(guest.kit, static_cast<KitItem>(i), units);
     }
     return row;
 }
 
-std::vector<KitRow> rows_of(const Session& session, const GroupId& group, UnitSystem units) {
+std::vector<KitRow> kit_rows_of(const Session& session, const GroupId& group, UnitSystem units) {
     std::vector<KitRow> rows;
     const auto add_group = [&](const GroupId& id) {
         for (const Guest* guest : guests_in(session, id)) {
-            rows.push_back(row_of(session, *guest, units));
+            rows.push_back(kit_row_of(session, *guest, units));
         }
     };
     if (!group.empty()) {
@@ -85,7 +85,7 @@ std::vector<KitRow> rows_of(const Session& session, const GroupId& group, UnitSy
             });
         if (!goes || !member.cylinder) continue;
         KitRow row;
-        row.name = line_of(member.name);
+        row.name = one_line(member.name);
         row.group = label(member.role);
         row.values[static_cast<std::size_t>(KitItem::cylinder)] =
             cylinder_text(member.cylinder->type, units);
@@ -106,10 +106,10 @@ public:
             pen().text(KitSheetWords::tr("No guests yet."),
                        QRectF(pen().frame().left(), y_ + 2.0, pen().frame().width(), 6.0),
                        {.points = 11.0});
-            y_ += row_height;
+            y_ += kit_row_height;
         }
         for (const KitRow& row : sheet_.rows) {
-            if (y_ + row_height > bottom_) begin();
+            if (y_ + kit_row_height > bottom_) begin();
             set_row(row);
         }
         set_totals();
@@ -139,19 +139,19 @@ private:
     }
 
     void set_head() {
-        const auto places = cells(head_height);
+        const auto places = cells(kit_head_height);
         pen().text(KitSheetWords::tr("Guest"), places[0], {.points = 9.0, .bold = true});
         for (int i = 0; i < kit_item_count; ++i) {
             pen().text(kit_item_name(static_cast<KitItem>(i)),
                        places[static_cast<std::size_t>(i) + 1],
                        {.points = 9.0, .bold = true});
         }
-        y_ += head_height;
+        y_ += kit_head_height;
         pen().rule(y_, 0.4);
     }
 
     void set_row(const KitRow& row) {
-        const auto places = cells(row_height);
+        const auto places = cells(kit_row_height);
         const QRectF& who = places[0];
         pen().text(row.name, QRectF(who.left(), who.top() + 0.4, who.width(), 4.8),
                    {.points = 10.0, .bold = true});
@@ -161,8 +161,8 @@ private:
             const QRectF& cell = places[static_cast<std::size_t>(i) + 1];
             const QString& value = row.values[i];
             if (row.staff && value.isEmpty()) continue;
-            pen().tick(QRectF(cell.left(), cell.top(), tick_side, cell.height()), tick_side);
-            const QRectF beside = cell.adjusted(tick_side + 1.0, 0.4, 0.0, -0.4);
+            pen().tick(QRectF(cell.left(), cell.top(), kit_tick_side, cell.height()), kit_tick_side);
+            const QRectF beside = cell.adjusted(kit_tick_side + 1.0, 0.4, 0.0, -0.4);
             if (value.isEmpty()) {
                 pen().text(KitSheetWords::tr("missing"), QRectF(beside.topLeft(),
                            QSizeF(beside.width(), 3.6)), {.points = 8.0, .bold = true});
@@ -171,7 +171,7 @@ private:
                 pen().text(value, beside, {.points = 9.0, .most_lines = 2, .middle = true});
             }
         }
-        y_ += row_height;
+        y_ += kit_row_height;
         pen().rule(y_, 0.15);
     }
 
@@ -215,9 +215,9 @@ private:
 KitSheet kit_sheet(const Session& session, const GroupId& group, UnitSystem units) {
     KitSheet sheet;
     sheet.title = group.empty() ? KitSheetWords::tr("All groups")
-                                : line_of(subject_name(group, session));
+                                : one_line(subject_name(group, session));
     sheet.session = session_line(session);
-    sheet.rows = rows_of(session, group, units);
+    sheet.rows = kit_rows_of(session, group, units);
     const KitTotals totals = kit_totals(session, group);
     for (int i = 0; i < kit_item_count; ++i) {
         const auto item = static_cast<KitItem>(i);
@@ -229,7 +229,7 @@ KitSheet kit_sheet(const Session& session, const GroupId& group, UnitSystem unit
         for (const KitItem item : gap.missing) items << kit_item_name(item);
         const Guest* guest = find_guest(session, gap.guest);
         sheet.missing << KitSheetWords::tr("%1: %2", "guest: items of kit")
-                             .arg(guest != nullptr ? line_of(guest->name) : QString(),
+                             .arg(guest != nullptr ? one_line(guest->name) : QString(),
                                   items.join(QStringLiteral(", ")));
     }
     sheet.standing = KitSheetWords::tr(

@@ -9,7 +9,7 @@
 namespace leadline {
 namespace {
 
-constexpr double meters_per_foot = 0.3048;
+constexpr double picture_meters_per_foot = 0.3048;
 
 /// What the page says, in the languages chosen.
 class PictureTongues {
@@ -44,7 +44,7 @@ private:
     std::vector<const GuestTongue*> tongues_;
 };
 
-QString number_text(const GuestTongue& tongue, double value, int decimals) {
+QString shown_number(const GuestTongue& tongue, double value, int decimals) {
     return tongue.locale().toString(value, 'f', decimals);
 }
 
@@ -52,17 +52,17 @@ QString number_text(const GuestTongue& tongue, double value, int decimals) {
 QString depth_text(const GuestTongue& tongue, Depth depth, UnitSystem units) {
     const double meters = depth.meters().value();
     if (units == UnitSystem::imperial) {
-        return number_text(tongue, meters / meters_per_foot, 0) + QChar(0x00A0) +
+        return shown_number(tongue, meters / picture_meters_per_foot, 0) + QChar(0x00A0) +
                card_word(CardWord::feet, tongue);
     }
     const bool whole = std::abs(meters - std::round(meters)) < 0.05;
-    return number_text(tongue, meters, whole ? 0 : 1) + QChar(0x00A0) +
+    return shown_number(tongue, meters, whole ? 0 : 1) + QChar(0x00A0) +
            card_word(CardWord::meters, tongue);
 }
 
 QString factor_text(const GuestTongue& tongue, double factor) {
     const bool one = factor == 1.0;
-    return QChar(0x00D7) + number_text(tongue, factor, one ? 0 : 2);
+    return QChar(0x00D7) + shown_number(tongue, factor, one ? 0 : 2);
 }
 
 PictureBalloon balloon_of(const GuestTongue& tongue, Depth depth, double factor, Liters volume,
@@ -71,7 +71,7 @@ PictureBalloon balloon_of(const GuestTongue& tongue, Depth depth, double factor,
     balloon.scale = std::cbrt(factor);
     balloon.depth = depth_text(tongue, depth, units);
     if (units == UnitSystem::metric) {
-        balloon.volume = number_text(tongue, volume.value(), 1) + QChar(0x00A0) +
+        balloon.volume = shown_number(tongue, volume.value(), 1) + QChar(0x00A0) +
                          card_word(CardWord::liters, tongue);
     }
     balloon.factor = factor_text(tongue, factor);

@@ -15,9 +15,9 @@ class SheetWords {
 
 }  // namespace
 
-QString line_of(const std::string& typed) { return line_of(QString::fromStdString(typed)); }
+QString one_line(const std::string& typed) { return one_line(QString::fromStdString(typed)); }
 
-QString line_of(const QString& typed) { return typed.simplified(); }
+QString one_line(const QString& typed) { return typed.simplified(); }
 
 QStringList lines_of(const std::string& typed) {
     QStringList lines;
@@ -57,11 +57,11 @@ QString cylinder_text(const CylinderTypeId& id, UnitSystem units) {
 
 QString kit_value(const Kit& kit, KitItem item, UnitSystem units) {
     switch (item) {
-        case KitItem::suit: return line_of(kit.suit);
-        case KitItem::bcd: return line_of(kit.bcd);
-        case KitItem::fins: return line_of(kit.fins);
-        case KitItem::mask: return line_of(kit.mask);
-        case KitItem::regulator: return line_of(kit.regulator);
+        case KitItem::suit: return one_line(kit.suit);
+        case KitItem::bcd: return one_line(kit.bcd);
+        case KitItem::fins: return one_line(kit.fins);
+        case KitItem::mask: return one_line(kit.mask);
+        case KitItem::regulator: return one_line(kit.regulator);
         case KitItem::lead: return kit.lead ? text(*kit.lead, units) : QString();
         case KitItem::cylinder:
             return kit.cylinder ? cylinder_text(kit.cylinder->type, units) : QString();
@@ -106,7 +106,7 @@ QString units_line(UnitSystem units) {
 
 QString session_line(const Session& session) {
     return SheetWords::tr("%1 · %2 · meet %3 · in the water %4", "site, day, times")
-        .arg(line_of(session.site.name), text(session.date), text(session.meeting_time),
+        .arg(one_line(session.site.name), text(session.date), text(session.meeting_time),
              text(session.dive_time));
 }
 

@@ -14,8 +14,8 @@ namespace leadline {
 // Words that several of the instructor's sheets share.
 
 /// Text as people typed it, on one line.
-QString line_of(const std::string& typed);
-QString line_of(const QString& typed);
+QString one_line(const std::string& typed);
+QString one_line(const QString& typed);
 /// Its lines, without the empty ones.
 QStringList lines_of(const std::string& typed);
 

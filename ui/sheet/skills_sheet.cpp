@@ -19,7 +19,7 @@ class SkillsWords {
     Q_DECLARE_TR_FUNCTIONS(SkillsSheet)
 };
 
-constexpr double head_height = 30.0;
+constexpr double skills_head_height = 30.0;
 constexpr double row_least = 8.5;
 constexpr double row_most = 14.0;
 constexpr double name_share = 46.0;
@@ -56,7 +56,7 @@ private:
 
     double set_table(double y, double bottom) {
         const QRectF& frame = pen_.frame();
-        const QRectF head(frame.left(), y, frame.width(), head_height);
+        const QRectF head(frame.left(), y, frame.width(), skills_head_height);
         const auto heads = cells(head);
         for (std::size_t i = 0; i < sheet_.skills.size(); ++i) {
             const QRectF& cell = heads[i + 1];
@@ -115,10 +115,10 @@ private:
 
 SkillsSheet skills_sheet(const Session& session, const Group& group) {
     SkillsSheet sheet;
-    sheet.group = line_of(subject_name(group.id, session));
+    sheet.group = one_line(subject_name(group.id, session));
     sheet.session = session_line(session);
     for (const Guest* guest : guests_in(session, group.id)) {
-        sheet.guests.push_back(line_of(guest->name));
+        sheet.guests.push_back(one_line(guest->name));
     }
     for (const Skill skill : session.skills) {
         sheet.skills.push_back({skill_picture(skill), skill_name(skill, window_tongue()),
