@@ -135,7 +135,7 @@ QWidget* BriefingTab::build_sheet_side() {
         grid->addWidget(box, row, 1);
         ++row;
     };
-    add(group_label_, tr("G&roup"), group_);
+    add(group_label_, tr("Gro&up"), group_);
     add(picture_language_label_, tr("&Language"), picture_language_);
     add(picture_second_label_, tr("Second lang&uage"), picture_second_);
     grid->setColumnStretch(1, 1);
