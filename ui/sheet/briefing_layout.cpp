@@ -88,8 +88,6 @@ void BriefingTab::lay_out() {
     layout->addLayout(body, 1);
 }
 
-void BriefingTab::add_button(QPushButton* button) { bar_->add_at_end(button); }
-
 QWidget* BriefingTab::build_card_side() {
     auto* side = new QWidget(this);
     auto* heading = new QLabel(tr("Cards &for"), side);

@@ -39,8 +39,6 @@ public:
     [[nodiscard]] PagePreview* preview() const { return preview_; }
     [[nodiscard]] QString status() const;
     [[nodiscard]] SheetKind kind() const;
-    /// Puts a button of another room at the end of the row of sheets.
-    void add_button(QPushButton* button);
 
 Q_SIGNALS:
     /// The user wants to put right what stops a card.

@@ -52,11 +52,12 @@ QString sheet_name(SheetKind kind) {
 }
 
 SheetBar::SheetBar(QWidget* parent)
-    : QWidget(parent), buttons_(new QButtonGroup(this)), row_(new QHBoxLayout(this)) {
+    : QWidget(parent), buttons_(new QButtonGroup(this)) {
+    auto* row = new QHBoxLayout(this);
     setObjectName(QStringLiteral("sheet_bar"));
     setAccessibleName(tr("What to print"));
-    row_->setContentsMargins(0, 0, 0, 0);
-    row_->setSpacing(4);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(4);
     buttons_->setExclusive(true);
     for (int i = 0; i < sheet_kind_count; ++i) {
         const auto kind = static_cast<SheetKind>(i);
@@ -68,9 +69,9 @@ SheetBar::SheetBar(QWidget* parent)
         button->setToolTip(sheet_purpose(kind));
         button->setAccessibleDescription(sheet_purpose(kind));
         buttons_->addButton(button, i);
-        row_->addWidget(button);
+        row->addWidget(button);
     }
-    row_->addStretch(1);
+    row->addStretch(1);
     connect(buttons_, &QButtonGroup::idToggled, this, [this](int id, bool down) {
         if (!down) return;
         // The chosen one says so by its letters too, not by its shade alone.
@@ -97,7 +98,5 @@ SheetKind SheetBar::kind() const { return static_cast<SheetKind>(buttons_->check
 void SheetBar::choose(SheetKind kind) {
     buttons_->button(static_cast<int>(kind))->setChecked(true);
 }
-
-void SheetBar::add_at_end(QWidget* widget) { row_->addWidget(widget); }
 
 }  // namespace leadline

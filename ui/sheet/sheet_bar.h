@@ -6,7 +6,6 @@
 #include "ui/sheet/sheets.h"
 
 class QButtonGroup;
-class QHBoxLayout;
 
 namespace leadline {
 
@@ -22,15 +21,12 @@ public:
 
     [[nodiscard]] SheetKind kind() const;
     void choose(SheetKind kind);
-    /// Puts a widget at the far end of the row.
-    void add_at_end(QWidget* widget);
 
 Q_SIGNALS:
     void chosen(leadline::SheetKind kind);
 
 private:
     QButtonGroup* buttons_;
-    QHBoxLayout* row_;
 };
 
 }  // namespace leadline
