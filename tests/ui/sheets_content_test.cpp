@@ -180,7 +180,7 @@ TEST(BeachContent, LeavesRoomWhereNothingIsKnown) {
         session.site.emergency_plan.clear();
     });
     const BeachSheet sheet = beach_of(one);
-    EXPECT_THAT(text_of(sheet.guests[0].kit), HasSubstr("MISSING: Suit, BCD"));
+    EXPECT_THAT(text_of(sheet.guests[0].kit), HasSubstr("Suit – · BCD –"));
     EXPECT_EQ(sheet.guests[0].low, QString());
     EXPECT_EQ(sheet.guests[0].order, QString());
     TypeSetter setter;

@@ -7,6 +7,7 @@
 #include "ui/guest_words/guest_language.h"
 #include "ui/sheet/beach_sheet.h"
 #include "ui/sheet/sheets.h"
+#include "ui/words/window_language.h"
 #include "ui_fixture.h"
 
 namespace leadline::testing {
@@ -105,6 +106,33 @@ TEST(SheetFaults, AreFoundWhereThereAreAny) {
     EXPECT_THAT(found, HasSubstr("small: stray"));
     EXPECT_THAT(found, HasSubstr("overlap: stray"));
     EXPECT_THAT(found, HasSubstr("off the page"));
+}
+
+/// Items of the sheets of a sample with short names that end in an ellipsis.
+QStringList cut_texts() {
+    QStringList cut;
+    for (const SheetCase& one : sheet_cases()) {
+        for (const Page& page :
+             pages_of(sample("salt-cove").session, one.kind, one.paper, one.units)) {
+            EXPECT_EQ(faults_of(page).join(u'\n').toStdString(), "");
+            for (const SheetItem& item : page.items) {
+                const auto* text = std::get_if<TextItem>(&item);
+                if (text != nullptr && text->elided) cut << text->lines.front().text;
+            }
+        }
+    }
+    cut.removeDuplicates();
+    return cut;
+}
+
+TEST(SheetsInEachLanguageOfTheWindow, CutNoneOfTheirOwnWords) {
+    for (const WindowLanguage& language : window_languages()) {
+        speak(language.tag);
+        QLocale::setDefault(QLocale(language.tag));
+        EXPECT_EQ(cut_texts().join(u'\n').toStdString(), "") << language.tag.toStdString();
+    }
+    speak(QStringLiteral("en"));
+    QLocale::setDefault(QLocale::c());
 }
 
 TEST(BeachPages, OfUpToEightGuestsIsOne) {

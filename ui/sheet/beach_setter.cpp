@@ -24,6 +24,9 @@ constexpr double guest_least = 9.2;   // name and kit
 constexpr double flag_line = 3.45;    // and so much for each line of what to know
 constexpr int most_flag_lines = 4;
 constexpr double widest_stretch = 1.9;
+constexpr double tall_from = 1.5;      // stretched so far, rows have room for a line more
+constexpr double name_least = 10.5;    // points
+constexpr double name_gap = 2.5;
 constexpr double middle_least = 28.5;
 constexpr double middle_most = 46.0;
 constexpr double record_head = 7.4;
@@ -35,6 +38,17 @@ constexpr double part_gap = 1.8;
 constexpr double note_gap = 0.5;
 constexpr double hair = 0.15;
 constexpr double strong = 0.8;
+
+/// How a guest's row is divided, in lines of small type.
+struct GuestRow {
+    int who = 0;  ///< below the name; 0: beside it
+    int kit = 1;
+    int flags = 0;
+    double height = 0.0;  ///< [mm]
+    [[nodiscard]] double least() const {
+        return guest_least + flag_line * (who + kit - 1 + flags);
+    }
+};
 
 /// One page of a group's sheet.
 class BeachPage {
@@ -63,7 +77,11 @@ private:
     /// How high the rows are that leave enough for the notes.
     void plan_rows(double room);
     double set_guests(double y);
-    void set_guest(const BeachGuest& guest, const QRectF& row);
+    void set_guest(const BeachGuest& guest, const QRectF& row, const GuestRow& lines);
+    /// The lines that a guest asks for.
+    [[nodiscard]] GuestRow wanted_row(const BeachGuest& guest, double width);
+    /// Width of a guest's name in the row; the rest is for who it is.
+    [[nodiscard]] double name_width(const BeachGuest& guest, double room, double points);
     double set_middle(double y);
     void set_profile(const QRectF& area);
     void set_signals(const QRectF& area);
@@ -76,7 +94,7 @@ private:
     void set_foot(double y);
     /// The columns of the guests' table: photo, what to know, then the figures.
     [[nodiscard]] std::vector<QRectF> guest_cells(const QRectF& row) const {
-        return columns(row, {10.0, 105.5, 10.5, 16.0, 12.5, 11.5, 9.5, 9.5}, 1.0);
+        return columns(row, {10.0, 102.0, 10.5, 16.0, 12.5, 11.5, 10.0, 13.0}, 1.0);
     }
     [[nodiscard]] std::vector<QRectF> record_cells(const QRectF& row) const;
 
@@ -84,9 +102,8 @@ private:
     std::span<const BeachGuest> guests_;
     QString number_;
     SheetPen pen_;
-    std::vector<double> guest_rows_;
-    double stretch_ = 1.0;  ///< of the rows, where there is room
-    double grow_ = 1.0;     ///< of the type in them
+    std::vector<GuestRow> guest_rows_;
+    double grow_ = 1.0;  ///< of the type in the rows
     double record_row_ = record_least;
     double middle_height_ = middle_least;
     QStringList cut_flags_;  ///< what found no room in its guest's row
@@ -106,7 +123,11 @@ double BeachPage::set_title(double y) {
     const double width = frame.right() - left;
     pen_.text(sheet_.site, QRectF(left, y - 0.6, width, 5.2), {.points = 11.0, .bold = true});
     pen_.text(sheet_.when, QRectF(left, y + 4.4, width, 4.4), {.points = 9.5});
-    pen_.text(sheet_.staff, QRectF(left, y + 8.8, width, 4.4), {.points = 9.5});
+    const QString number = sheet_.units + QStringLiteral(" · ") + number_;
+    const double right = pen_.width(number, 8.0) + 1.0;
+    pen_.text(sheet_.staff, QRectF(left, y + 8.8, width - right - 3.0, 4.4), {.points = 9.5});
+    pen_.text(number, QRectF(frame.right() - right, y + 9.3, right, 3.6),
+              {.points = 8.0, .align = Align::right});
     return y + title_height;
 }
 
@@ -174,33 +195,34 @@ void BeachPage::plan_rows(double room) {
     const double others = static_cast<double>(std::max<std::size_t>(guests_.size(), 1)) *
                               record_least + middle_least;
     const double wanted = std::max(height_of(notes(true)), 4.0);
-    std::vector<int> lines;
     const double width = guest_cells(pen_.frame())[1].width();
-    for (const BeachGuest& guest : guests_) {
-        const QString flags = guest.flags.join(u' ');
-        const double height = pen_.height({flags, 0}, width, least_sheet_points, true);
-        const int needed = static_cast<int>(std::lround(height / flag_line));
-        lines.push_back(std::min(needed, most_flag_lines));
-    }
+    for (const BeachGuest& guest : guests_) guest_rows_.push_back(wanted_row(guest, width));
     const auto total = [&] {
         double sum = guests_.empty() ? guest_least : 0.0;
-        for (const int count : lines) sum += guest_least + flag_line * count;
+        for (const GuestRow& row : guest_rows_) sum += row.least();
         return sum;
     };
-    // Where it gets tight the longest give way; what is cut goes to the notes.
-    while (fixed + others + wanted + total() > room) {
-        const auto longest = std::max_element(lines.begin(), lines.end());
-        if (longest == lines.end() || *longest <= 1) break;
-        --*longest;
+    const auto too_high = [&] { return fixed + others + wanted + total() > room; };
+    // Where it gets tight the longest flags give way, and what is cut goes to the notes; then kit and
+    // who it is, which other sheets tell too.
+    while (too_high()) {
+        const auto longest =
+            std::max_element(guest_rows_.begin(), guest_rows_.end(),
+                             [](const auto& one, const auto& other) { return one.flags < other.flags; });
+        if (longest == guest_rows_.end() || longest->flags <= 1) break;
+        --longest->flags;
+    }
+    for (GuestRow& row : guest_rows_) {
+        if (too_high()) row.kit = 1;
+        if (too_high()) row.who = 0;
     }
     const double paragraphs = std::max(height_of(notes(false)), 4.0);
     const double stretch = std::clamp((room - fixed - paragraphs) / (others + total()), 1.0,
                                       widest_stretch);
-    for (const int count : lines) {
-        guest_rows_.push_back((guest_least + flag_line * count) * stretch);
+    for (GuestRow& row : guest_rows_) {
+        row.height = row.least() * stretch;
+        if (stretch > tall_from) row.who = std::max(row.who, 1);
     }
-    if (guests_.empty()) guest_rows_.push_back(guest_least);
-    stretch_ = stretch;
     grow_ = std::min(stretch, 1.35);
     record_row_ = std::min(record_least * stretch, record_most);
     middle_height_ = std::min(middle_least * stretch, middle_most);
@@ -227,43 +249,60 @@ double BeachPage::set_guests(double y) {
     double top = head.bottom();
     pen_.rule(top, 0.4);
     for (std::size_t i = 0; i < guests_.size(); ++i) {
-        set_guest(guests_[i], QRectF(frame.left(), top, frame.width(), guest_rows_[i]));
-        top += guest_rows_[i];
+        set_guest(guests_[i], QRectF(frame.left(), top, frame.width(), guest_rows_[i].height),
+                  guest_rows_[i]);
+        top += guest_rows_[i].height;
         pen_.rule(top, hair);
     }
     if (guests_.empty()) {
         pen_.text(BeachLabels::tr("Nobody is in this group yet."),
                   QRectF(frame.left(), top + 2.0, frame.width(), 5.0), {.points = 10.0});
-        top += guest_rows_.front();
+        top += guest_least;
     }
     return top + part_gap;
 }
 
-void BeachPage::set_guest(const BeachGuest& guest, const QRectF& row) {
+double BeachPage::name_width(const BeachGuest& guest, double room, double points) {
+    return std::min(pen_.width(guest.name, points, true) + 0.3, room * 0.45);
+}
+
+GuestRow BeachPage::wanted_row(const BeachGuest& guest, double width) {
+    const auto lines = [&](const QString& text, bool bold) {
+        const double height = pen_.height({text, 0}, width, least_sheet_points, bold);
+        return static_cast<int>(std::lround(height / flag_line));
+    };
+    GuestRow row;
+    row.kit = std::clamp(lines(guest.kit, false), 1, 2);
+    row.flags = std::min(lines(guest.flags.join(u' '), true), most_flag_lines);
+    const double beside = width - name_width(guest, width, name_least) - name_gap;
+    const bool fits = pen_.width(guest.who, least_sheet_points) <= beside;
+    row.who = fits ? 0 : std::min(lines(guest.who, false), 2);
+    return row;
+}
+
+void BeachPage::set_guest(const BeachGuest& guest, const QRectF& row, const GuestRow& lines) {
     const auto cells = guest_cells(row.adjusted(0.0, 0.5, 0.0, -0.5));
     pen_.box(cells[0], hair);
     const QRectF& who = cells[1];
     // Few guests: everything larger.
-    const double name_points = 10.5 * grow_;
+    const double name_points = name_least * grow_;
     const double small_points = std::min(8.0 * grow_, 10.0);
     const double name_line = 4.7 * grow_;
     const double small_line = 3.5 * grow_;
-    // In tall rows who it is has a line of its own.
-    const bool tall = stretch_ > 1.5;
-    const double name_width =
-        tall ? who.width()
-             : std::min(pen_.width(guest.name, name_points, true) + 0.3, who.width() * 0.45);
-    pen_.text(guest.name, QRectF(who.left(), who.top() - 0.4, name_width, name_line),
+    const bool below = lines.who > 0;
+    const double wide = below ? who.width() : name_width(guest, who.width(), name_points);
+    pen_.text(guest.name, QRectF(who.left(), who.top() - 0.4, wide, name_line),
               {.points = name_points, .bold = true});
-    const double below_name = who.top() - 0.5 + name_line;
-    const QRectF told = tall ? QRectF(who.left(), below_name, who.width(), small_line)
-                             : QRectF(who.left() + name_width + 2.5, who.top() + 0.4 * grow_,
-                                      who.width() - name_width - 2.5, small_line + 0.1);
-    pen_.text(guest.who, told, {.points = small_points});
-    const double kit_top = tall ? below_name + small_line - 0.1 : below_name;
-    pen_.text(guest.kit, QRectF(who.left(), kit_top, who.width(), small_line),
-              {.points = small_points});
-    const double flags_top = kit_top + small_line - 0.1;
+    double y = who.top() - 0.5 + name_line;
+    const QRectF told =
+        below ? QRectF(who.left(), y, who.width(), small_line * lines.who)
+              : QRectF(who.left() + wide + name_gap, who.top() + 0.4 * grow_,
+                       who.width() - wide - name_gap, small_line + 0.1);
+    pen_.text(guest.who, told, {.points = small_points, .most_lines = std::max(lines.who, 1)});
+    y += (small_line - 0.1) * lines.who;
+    pen_.text(guest.kit, QRectF(who.left(), y, who.width(), small_line * lines.kit),
+              {.points = small_points, .most_lines = lines.kit});
+    const double flags_top = y + (small_line - 0.1) * lines.kit;
     const QRectF flags(who.left(), flags_top, who.width(), who.bottom() - flags_top + 0.6);
     if (pen_.text(guest.flags.join(u' '), flags,
                   {.points = small_points, .bold = true, .most_lines = 6})) {
@@ -299,10 +338,13 @@ double BeachPage::set_middle(double y) {
 }
 
 void BeachPage::set_profile(const QRectF& area) {
-    pen_.text(phrase(sheet_.times, sheet_.air), QRectF(area.left(), area.top(), area.width(), 7.4),
-              {.points = 8.5, .most_lines = 2});
-    const QRectF chart(area.left() + 1.0, area.top() + 12.2, area.width() - 14.0,
-                       area.height() - 13.2);
+    const Phrase told = phrase(sheet_.times, sheet_.air);
+    const double height =
+        std::clamp(pen_.height(told, area.width(), least_sheet_points), 7.4, 10.6);
+    pen_.text(told, QRectF(area.left(), area.top(), area.width(), height),
+              {.points = 8.5, .most_lines = 3});
+    const QRectF chart(area.left() + 1.0, area.top() + height + 4.8, area.width() - 14.0,
+                       area.height() - height - 5.8);
     pen_.line(chart.left(), chart.top(), chart.right(), chart.top(), 0.3);
     double longest = 1e-6;
     double deepest = 1e-6;
@@ -368,9 +410,9 @@ void BeachPage::set_signals(const QRectF& area) {
 }
 
 std::vector<QRectF> BeachPage::record_cells(const QRectF& row) const {
-    std::vector<double> widths{38.0, 7.0, 7.0, 14.0};
-    for (int i = 0; i < sheet_.air_checks.size(); ++i) widths.push_back(11.5);
-    widths.insert(widths.end(), {14.0, 15.0, 7.0, 7.0});
+    std::vector<double> widths{46.0, 7.0, 7.0, 13.0};
+    for (int i = 0; i < sheet_.air_checks.size(); ++i) widths.push_back(10.5);
+    widths.insert(widths.end(), {13.0, 14.0, 7.0, 7.0});
     return columns(row, widths, 0.0);
 }
 
@@ -407,7 +449,7 @@ double BeachPage::set_records(double y) {
         const QRectF row(frame.left(), top, frame.width(), record_row_);
         const auto places = record_cells(row);
         pen_.text(guest.name, places[0].adjusted(0.0, 0.0, -1.0, 0.0),
-                  {.points = 9.0, .bold = true, .middle = true});
+                  {.points = 9.0, .bold = true, .most_lines = 2, .middle = true});
         for (const std::size_t tick : ticks) pen_.tick(places[tick], 4.8);
         for (std::size_t i = 3; i < 6 + checks; ++i) {
             pen_.line(places[i].left(), row.top(), places[i].left(), row.bottom(), hair);
@@ -507,12 +549,7 @@ void BeachPage::set_notes(double y, double bottom) {
 void BeachPage::set_foot(double y) {
     const QRectF& frame = pen_.frame();
     pen_.rule(y + 0.4, hair);
-    const QString number = sheet_.units + QStringLiteral(" · ") + number_;
-    const double right = pen_.width(number, 8.0) + 1.0;
-    pen_.text(sheet_.standing, QRectF(frame.left(), y + 0.9, frame.width() - right - 3.0, 3.6),
-              {.points = 8.0});
-    pen_.text(number, QRectF(frame.right() - right, y + 0.9, right, 3.6),
-              {.points = 8.0, .align = Align::right});
+    pen_.text(sheet_.standing, QRectF(frame.left(), y + 0.9, frame.width(), 3.6), {.points = 8.0});
     pen_.text(sheet_.review, QRectF(frame.left(), y + 4.4, frame.width(), 3.6), {.points = 8.0});
 }
 

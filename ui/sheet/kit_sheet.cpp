@@ -135,7 +135,7 @@ private:
     [[nodiscard]] std::vector<QRectF> cells(double height) {
         const QRectF& frame = pen().frame();
         return columns(QRectF(frame.left(), y_, frame.width(), height),
-                       {36.0, 25.0, 13.5, 18.0, 25.0, 18.0, 17.0, 36.0}, 0.8);
+                       {42.0, 24.0, 13.5, 18.0, 24.0, 18.0, 17.0, 32.0}, 0.8);
     }
 
     void set_head() {

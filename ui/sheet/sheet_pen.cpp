@@ -104,10 +104,10 @@ double set_sheet_foot(SheetPen& pen, const QString& standing, const QString& num
     const QRectF& frame = pen.frame();
     const double top = frame.bottom() - sheet_foot_height;
     const double right = number.isEmpty() ? 0.0 : pen.width(number, 8.0) + 1.0;
-    pen.rule(top + 2.0, 0.15);
-    pen.text(standing, QRectF(frame.left(), top + 2.8, frame.width() - right - 3.0, 3.8),
-             {.points = 8.5});
-    pen.text(number, QRectF(frame.right() - right, top + 2.8, right, 3.8),
+    pen.rule(top + 1.4, 0.15);
+    pen.text(standing, QRectF(frame.left(), top + 2.0, frame.width() - right - 3.0, 7.2),
+             {.points = 8.5, .most_lines = 2});
+    pen.text(number, QRectF(frame.right() - right, top + 2.0, right, 3.8),
              {.points = 8.0, .align = Align::right});
     return top;
 }

@@ -64,7 +64,7 @@ private:
 };
 
 /// Height kept at the foot of a sheet.
-inline constexpr double sheet_foot_height = 7.0;
+inline constexpr double sheet_foot_height = 9.2;
 /// What the sheet is, for whom, and the session; @returns where the sheet's own matter begins.
 double set_sheet_title(SheetPen& pen, const QString& what, const QString& whose,
                        const QString& session);

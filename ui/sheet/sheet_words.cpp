@@ -71,7 +71,6 @@ QString kit_value(const Kit& kit, KitItem item, UnitSystem units) {
 
 QString kit_line(const Kit& kit, UnitSystem units) {
     QStringList parts;
-    QStringList missing;
     for (int i = 0; i < kit_item_count; ++i) {
         const auto item = static_cast<KitItem>(i);
         const QString value = kit_value(kit, item, units);
@@ -79,16 +78,12 @@ QString kit_line(const Kit& kit, UnitSystem units) {
         const bool named =
             item == KitItem::bcd || item == KitItem::fins || item == KitItem::mask;
         if (value.isEmpty()) {
-            missing << kit_item_name(item);
+            parts << SheetWords::tr("%1 –", "item of kit that is missing").arg(kit_item_name(item));
         } else if (named) {
             parts << SheetWords::tr("%1 %2", "item of kit, its size").arg(kit_item_name(item), value);
         } else {
             parts << value;
         }
-    }
-    if (!missing.isEmpty()) {
-        parts.prepend(SheetWords::tr("MISSING: %1", "items of kit")
-                          .arg(missing.join(QStringLiteral(", "))));
     }
     return parts.join(QStringLiteral(" · "));
 }
