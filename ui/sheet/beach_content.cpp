@@ -24,9 +24,15 @@ constexpr double long_check_minutes = 10.0;
 constexpr int most_checks = 6;
 
 /// "60" of "60 bar".
-QString bare(const QString& quantity) { return quantity.section(QChar(0x00A0), 0, 0); }
-QString lower(const QString& words) { return QLocale().toLower(words); }
-QString unit_of(const QString& quantity) { return quantity.section(QChar(0x00A0), 1); }
+QString bare(const QString& quantity) {
+    return quantity.section(QChar(0x00A0), 0, 0);
+}
+QString lower(const QString& words) {
+    return QLocale().toLower(words);
+}
+QString unit_of(const QString& quantity) {
+    return quantity.section(QChar(0x00A0), 1);
+}
 
 bool about(const Finding& finding, const GuestId& guest) {
     const auto* id = std::get_if<GuestId>(&finding.subject);
@@ -60,9 +66,8 @@ QString open_text(const Finding& finding, const Session& session, UnitSystem uni
 
 QString decided_text(const Finding& finding, const Session& session, UnitSystem units) {
     const FindingText said = words(finding, session, units);
-    const auto decision =
-        std::find_if(session.overrules.begin(), session.overrules.end(),
-                     [&](const Overrule& one) { return covers(one, finding); });
+    const auto decision = std::find_if(session.overrules.begin(), session.overrules.end(),
+                                       [&](const Overrule& one) { return covers(one, finding); });
     const QString by = decision != session.overrules.end() ? one_line(decision->by) : QString();
     const QString why = one_line(*finding.overruled_because);
     const QString what = BeachWords::tr("%1: %2", "whom it is about: what is wrong")
@@ -74,24 +79,22 @@ QString decided_text(const Finding& finding, const Session& session, UnitSystem 
 QString known_text(const BriefingCheck& check) {
     if (!check.checked_on && check.understood.empty()) return BeachWords::tr("not asked");
     const std::vector<HandSignal> needed = signals_to_know();
-    const auto known = std::count_if(needed.begin(), needed.end(), [&](HandSignal one) {
-        return is_understood(check, one);
-    });
+    const auto known = std::count_if(needed.begin(), needed.end(),
+                                     [&](HandSignal one) { return is_understood(check, one); });
     return BeachWords::tr("%1 of %2", "signals known").arg(known).arg(needed.size());
 }
 
 QString who_text(const Session& session, const Guest& guest) {
-    const QString age = guest.birth_date
-                            ? BeachWords::tr("%n years", nullptr,
-                                             age_in_years(*guest.birth_date, session.date))
-                            : BeachWords::tr("age not known");
+    const QString age =
+        guest.birth_date
+            ? BeachWords::tr("%n years", nullptr, age_in_years(*guest.birth_date, session.date))
+            : BeachWords::tr("age not known");
     const bool clear = outcome(guest.screening) == ScreeningOutcome::clear &&
                        guest.screening.today == TodayOutcome::clear;
-    const QString health =
-        clear ? BeachWords::tr("health clear")
-              : BeachWords::tr("health: %1, %2", "before the day, today")
-                    .arg(lower(label(outcome(guest.screening))),
-                         lower(label(guest.screening.today)));
+    const QString health = clear ? BeachWords::tr("health clear")
+                                 : BeachWords::tr("health: %1, %2", "before the day, today")
+                                       .arg(lower(label(outcome(guest.screening))),
+                                            lower(label(guest.screening.today)));
     return QStringList{age, health, BeachWords::tr("signals %1").arg(known_text(guest.briefing)),
                        guest_language_name(guest.language)}
         .join(QStringLiteral(" · "));
@@ -218,9 +221,9 @@ BeachSheet beach_sheet(const Session& session, const Plan& plan, const Group& gr
     sheet.times = times_text(session, plan, group);
     sheet.air = air_text(session, plan, group, units);
     sheet.air_checks = check_minutes(session);
-    for (const HandSignal one : {HandSignal::something_wrong, HandSignal::low_on_air,
-                                 HandSignal::out_of_air, HandSignal::up,
-                                 HandSignal::help_at_surface}) {
+    for (const HandSignal one :
+         {HandSignal::something_wrong, HandSignal::low_on_air, HandSignal::out_of_air,
+          HandSignal::up, HandSignal::help_at_surface}) {
         sheet.need.push_back({signal_picture(one), signal_caption(one, window_tongue())});
     }
     for (const Finding& finding : plan.findings) {

@@ -20,12 +20,12 @@ constexpr double title_height = 14.2;
 constexpr double emergency_least = 17.0;
 constexpr double emergency_most = 21.5;
 constexpr double guests_head = 7.4;
-constexpr double guest_least = 9.2;   // name and kit
-constexpr double flag_line = 3.45;    // and so much for each line of what to know
+constexpr double guest_least = 9.2;  // name and kit
+constexpr double flag_line = 3.45;   // and so much for each line of what to know
 constexpr int most_flag_lines = 4;
 constexpr double widest_stretch = 1.9;
-constexpr double tall_from = 1.5;      // stretched so far, rows have room for a line more
-constexpr double name_least = 10.5;    // points
+constexpr double tall_from = 1.5;    // stretched so far, rows have room for a line more
+constexpr double name_least = 10.5;  // points
 constexpr double name_gap = 2.5;
 constexpr double middle_least = 28.5;
 constexpr double middle_most = 46.0;
@@ -45,9 +45,7 @@ struct GuestRow {
     int kit = 1;
     int flags = 0;
     double height = 0.0;  ///< [mm]
-    [[nodiscard]] double least() const {
-        return guest_least + flag_line * (who + kit - 1 + flags);
-    }
+    [[nodiscard]] double least() const { return guest_least + flag_line * (who + kit - 1 + flags); }
 };
 
 /// One page of a group's sheet.
@@ -117,8 +115,12 @@ double BeachPage::set_title(double y) {
     const QRectF tag(frame.left(), y, tag_width, tag_height);
     pen_.filled(tag, 1.0);
     pen_.text(sheet_.group, tag.adjusted(3.0, 0.6, -3.0, -0.6),
-              {.points = 24.0, .bold = true, .most_lines = 2, .align = Align::centre,
-               .middle = true, .ink = Ink::white});
+              {.points = 24.0,
+               .bold = true,
+               .most_lines = 2,
+               .align = Align::centre,
+               .middle = true,
+               .ink = Ink::white});
     const double left = tag.right() + 4.0;
     const double width = frame.right() - left;
     pen_.text(sheet_.site, QRectF(left, y - 0.6, width, 5.2), {.points = 11.0, .bold = true});
@@ -192,8 +194,8 @@ void BeachPage::set_emergency_plan(const QRectF& plan, double total) {
 void BeachPage::plan_rows(double room) {
     const double fixed =
         guests_head + record_head + count_height + foot_height + 3.0 * part_gap + 1.0;
-    const double others = static_cast<double>(std::max<std::size_t>(guests_.size(), 1)) *
-                              record_least + middle_least;
+    const double others =
+        static_cast<double>(std::max<std::size_t>(guests_.size(), 1)) * record_least + middle_least;
     const double wanted = std::max(height_of(notes(true)), 4.0);
     const double width = guest_cells(pen_.frame())[1].width();
     for (const BeachGuest& guest : guests_) guest_rows_.push_back(wanted_row(guest, width));
@@ -203,22 +205,24 @@ void BeachPage::plan_rows(double room) {
         return sum;
     };
     const auto too_high = [&] { return fixed + others + wanted + total() > room; };
-    // Where it gets tight the longest flags give way, and what is cut goes to the notes; then kit and
-    // who it is, which other sheets tell too.
-    while (too_high()) {
-        const auto longest =
-            std::max_element(guest_rows_.begin(), guest_rows_.end(),
-                             [](const auto& one, const auto& other) { return one.flags < other.flags; });
-        if (longest == guest_rows_.end() || longest->flags <= 1) break;
-        --longest->flags;
+    // Where it gets tight, who it is and the kit, which other sheets tell too, give way first; then
+    // the longest of what to know, and what is cut of that goes to the notes.
+    for (GuestRow& row : guest_rows_) {
+        if (too_high()) row.who = 0;
     }
     for (GuestRow& row : guest_rows_) {
         if (too_high()) row.kit = 1;
-        if (too_high()) row.who = 0;
+    }
+    while (too_high()) {
+        const auto longest = std::max_element(
+            guest_rows_.begin(), guest_rows_.end(),
+            [](const auto& one, const auto& other) { return one.flags < other.flags; });
+        if (longest == guest_rows_.end() || longest->flags <= 1) break;
+        --longest->flags;
     }
     const double paragraphs = std::max(height_of(notes(false)), 4.0);
-    const double stretch = std::clamp((room - fixed - paragraphs) / (others + total()), 1.0,
-                                      widest_stretch);
+    const double stretch =
+        std::clamp((room - fixed - paragraphs) / (others + total()), 1.0, widest_stretch);
     for (GuestRow& row : guest_rows_) {
         row.height = row.least() * stretch;
         if (stretch > tall_from) row.who = std::max(row.who, 1);
@@ -294,10 +298,9 @@ void BeachPage::set_guest(const BeachGuest& guest, const QRectF& row, const Gues
     pen_.text(guest.name, QRectF(who.left(), who.top() - 0.4, wide, name_line),
               {.points = name_points, .bold = true});
     double y = who.top() - 0.5 + name_line;
-    const QRectF told =
-        below ? QRectF(who.left(), y, who.width(), small_line * lines.who)
-              : QRectF(who.left() + wide + name_gap, who.top() + 0.4 * grow_,
-                       who.width() - wide - name_gap, small_line + 0.1);
+    const QRectF told = below ? QRectF(who.left(), y, who.width(), small_line * lines.who)
+                              : QRectF(who.left() + wide + name_gap, who.top() + 0.4 * grow_,
+                                       who.width() - wide - name_gap, small_line + 0.1);
     pen_.text(guest.who, told, {.points = small_points, .most_lines = std::max(lines.who, 1)});
     y += (small_line - 0.1) * lines.who;
     pen_.text(guest.kit, QRectF(who.left(), y, who.width(), small_line * lines.kit),
@@ -366,8 +369,8 @@ void BeachPage::set_profile(const QRectF& area) {
             pen_.line(from.x(), from.y(), at.x(), at.y(), 0.6);
         }
         const bool last = i + 1 == sheet_.profile.size();
-        const double left = std::clamp(at.x() - clock_width / 2.0, chart.left() - 1.0,
-                                       area.right() - clock_width);
+        const double left =
+            std::clamp(at.x() - clock_width / 2.0, chart.left() - 1.0, area.right() - clock_width);
         const double last_left = std::clamp(chart.right() - clock_width / 2.0, chart.left() - 1.0,
                                             area.right() - clock_width);
         if (left >= clock_free && (last || left + clock_width + 0.6 <= last_left)) {
@@ -394,8 +397,8 @@ void BeachPage::set_profile(const QRectF& area) {
 }
 
 void BeachPage::set_signals(const QRectF& area) {
-    pen_.text(BeachLabels::tr("Signals of need"), QRectF(area.left(), area.top(), area.width(), 3.8),
-              {.points = 8.5, .bold = true});
+    pen_.text(BeachLabels::tr("Signals of need"),
+              QRectF(area.left(), area.top(), area.width(), 3.8), {.points = 8.5, .bold = true});
     if (sheet_.need.empty()) return;
     const auto cells = columns(area.adjusted(0.0, 4.2, 0.0, 0.0),
                                std::vector<double>(sheet_.need.size(), 1.0), 1.2);
@@ -429,8 +432,8 @@ double BeachPage::set_records(double y) {
         pen_.text(second, QRectF(cells[column].left(), y + 3.4, w, 3.5),
                   {.points = 8.0, .align = Align::centre});
     };
-    pen_.text(BeachLabels::tr("Heads, air, log"),
-              QRectF(cells[0].left(), y, cells[0].width(), 3.8), {.points = 8.5, .bold = true});
+    pen_.text(BeachLabels::tr("Heads, air, log"), QRectF(cells[0].left(), y, cells[0].width(), 3.8),
+              {.points = 8.5, .bold = true});
     pen_.text(BeachLabels::tr("write %1, %2").arg(sheet_.pressure_unit, sheet_.depth_unit),
               QRectF(cells[0].left(), y + 3.4, cells[0].width(), 3.6), {.points = 8.0});
     const double pair = cells[1].width() * 2.0;
@@ -524,13 +527,12 @@ void BeachPage::set_notes(double y, double bottom) {
                   QRectF(frame.left(), y, frame.width(), line_height), {.points = 8.0});
         return;
     }
-    const auto count = static_cast<std::size_t>(sheet_.open.size() + cut_flags_.size() +
-                                                sheet_.decided.size());
+    const auto count =
+        static_cast<std::size_t>(sheet_.open.size() + cut_flags_.size() + sheet_.decided.size());
     std::size_t left_out = 0;
     if (height_of(all) > bottom - y) all = notes(true);
     // Stops stand first, so that they are the last to give way.
-    while (left_out < count &&
-           height_of(all) + (left_out > 0 ? line_height : 0.0) > bottom - y) {
+    while (left_out < count && height_of(all) + (left_out > 0 ? line_height : 0.0) > bottom - y) {
         all = notes(true, ++left_out);
     }
     for (const Phrase& one : all) {

@@ -48,15 +48,23 @@ void make_narrow(QComboBox* box) {
 
 void BriefingTab::lay_out() {
     const std::pair<QWidget*, const char*> names[] = {
-        {show_, "briefing_show"},         {overrule_, "briefing_overrule"},
-        {print_, "briefing_print"},       {save_, "briefing_save_pdf"},
-        {previous_, "briefing_previous"}, {next_, "briefing_next"},
-        {size_, "briefing_size"},         {paper_, "briefing_paper"},
-        {group_, "briefing_group"},       {picture_language_, "picture_language"},
+        {show_, "briefing_show"},
+        {overrule_, "briefing_overrule"},
+        {print_, "briefing_print"},
+        {save_, "briefing_save_pdf"},
+        {previous_, "briefing_previous"},
+        {next_, "briefing_next"},
+        {size_, "briefing_size"},
+        {paper_, "briefing_paper"},
+        {group_, "briefing_group"},
+        {picture_language_, "picture_language"},
         {picture_second_, "picture_second_language"},
-        {skills_, "briefing_skills"},     {status_, "briefing_status"},
-        {summary_, "briefing_summary"},   {letters_, "briefing_letters"},
-        {page_number_, "briefing_page"},  {about_, "briefing_about"},
+        {skills_, "briefing_skills"},
+        {status_, "briefing_status"},
+        {summary_, "briefing_summary"},
+        {letters_, "briefing_letters"},
+        {page_number_, "briefing_page"},
+        {about_, "briefing_about"},
     };
     for (const auto& [widget, name] : names) widget->setObjectName(QString::fromLatin1(name));
     for (const CardSize one : card_sizes()) {
@@ -214,32 +222,46 @@ QWidget* BriefingTab::build_pages() {
 
 QString BriefingTab::card_size_name(CardSize size) {
     switch (size) {
-        case CardSize::a6_on_a4: return tr("A6, four to an A4 page");
-        case CardSize::quarter_letter: return tr("Quarter Letter, four to a page");
-        case CardSize::a6: return tr("A6 paper, one each");
-        case CardSize::a5_on_a4: return tr("A5, two to an A4 page");
-        case CardSize::half_letter: return tr("Half Letter, two to a page");
-        case CardSize::a5: return tr("A5 paper, one each");
-        case CardSize::a4: return tr("A4, one each: large type");
-        case CardSize::letter: return tr("Letter, one each: large type");
+        case CardSize::a6_on_a4:
+            return tr("A6, four to an A4 page");
+        case CardSize::quarter_letter:
+            return tr("Quarter Letter, four to a page");
+        case CardSize::a6:
+            return tr("A6 paper, one each");
+        case CardSize::a5_on_a4:
+            return tr("A5, two to an A4 page");
+        case CardSize::half_letter:
+            return tr("Half Letter, two to a page");
+        case CardSize::a5:
+            return tr("A5 paper, one each");
+        case CardSize::a4:
+            return tr("A4, one each: large type");
+        case CardSize::letter:
+            return tr("Letter, one each: large type");
     }
     return {};
 }
 
 QString BriefingTab::about_text(SheetKind kind) {
     switch (kind) {
-        case SheetKind::cards: return {};
+        case SheetKind::cards:
+            return {};
         case SheetKind::beach:
-            return tr("One page for each group: guests, air, times, heads and the emergency plan. It "
-                      "tells ages and what health checks came to: keep it with the staff.");
-        case SheetKind::skills: return tr("Guests and skills, to tick off in the water.");
-        case SheetKind::kit: return tr("Everybody's kit to tick while packing, and how many of each.");
+            return tr(
+                "One page for each group: guests, air, times, heads and the emergency plan. It "
+                "tells ages and what health checks came to: keep it with the staff.");
+        case SheetKind::skills:
+            return tr("Guests and skills, to tick off in the water.");
+        case SheetKind::kit:
+            return tr("Everybody's kit to tick while packing, and how many of each.");
         case SheetKind::emergency:
-            return tr("For the wall at the site: the number and the plan as entered on the Site tab. "
-                      "No guest stands on it.");
+            return tr(
+                "For the wall at the site: the number and the plan as entered on the Site tab. "
+                "No guest stands on it.");
         case SheetKind::pictures:
-            return tr("All signals, the numbers and what pressure does to air here, for guests with "
-                      "whom no language is shared.");
+            return tr(
+                "All signals, the numbers and what pressure does to air here, for guests with "
+                "whom no language is shared.");
     }
     return {};
 }

@@ -45,12 +45,18 @@ QString short_name(const Guest& guest) {
 
 QString document_name(SheetKind kind) {
     switch (kind) {
-        case SheetKind::cards: return QStringLiteral("cards.pdf");
-        case SheetKind::beach: return QStringLiteral("beach-sheet.pdf");
-        case SheetKind::skills: return QStringLiteral("skills.pdf");
-        case SheetKind::kit: return QStringLiteral("kit-list.pdf");
-        case SheetKind::emergency: return QStringLiteral("emergency-plan.pdf");
-        case SheetKind::pictures: return QStringLiteral("pictures.pdf");
+        case SheetKind::cards:
+            return QStringLiteral("cards.pdf");
+        case SheetKind::beach:
+            return QStringLiteral("beach-sheet.pdf");
+        case SheetKind::skills:
+            return QStringLiteral("skills.pdf");
+        case SheetKind::kit:
+            return QStringLiteral("kit-list.pdf");
+        case SheetKind::emergency:
+            return QStringLiteral("emergency-plan.pdf");
+        case SheetKind::pictures:
+            return QStringLiteral("pictures.pdf");
     }
     return {};
 }
@@ -129,7 +135,9 @@ void BriefingTab::connect_parts() {
     editor_->show_guests(list_->selected_guests());
 }
 
-SheetKind BriefingTab::kind() const { return bar_->kind(); }
+SheetKind BriefingTab::kind() const {
+    return bar_->kind();
+}
 
 CardSize BriefingTab::size() const {
     return static_cast<CardSize>(size_->currentData().toInt());
@@ -184,8 +192,8 @@ void BriefingTab::refresh_sheet() {
     fill_groups();
     if (kind() == SheetKind::pictures) fill_picture_languages();
     preview_->set_empty_text(tr("No groups yet. Make them on the Roster tab."));
-    preview_->show_pages(sheet_pages(choice(), document_.session(), document_.plan(),
-                                     document_.units(), setter_));
+    preview_->show_pages(
+        sheet_pages(choice(), document_.session(), document_.plan(), document_.units(), setter_));
     summary_->setText(sheet_summary());
 }
 
@@ -193,9 +201,8 @@ QString BriefingTab::cards_summary(const CardSelection& selection) const {
     const Session& session = document_.session();
     QStringList lines{tr("%n cards", nullptr, selection.guests())};
     if (!selection.blocked.empty()) {
-        lines.front() += QStringLiteral(" · ") +
-                         tr("%n refused: a stop stands", nullptr,
-                            static_cast<int>(selection.blocked.size()));
+        lines.front() += QStringLiteral(" · ") + tr("%n refused: a stop stands", nullptr,
+                                                    static_cast<int>(selection.blocked.size()));
     }
     // By name: they have to be told, and go through the pictures with somebody.
     QStringList in_english;
@@ -227,17 +234,17 @@ QString BriefingTab::sheet_summary() const {
     QStringList lines{tr("%n pages", nullptr, preview_->count())};
     if (is_for_group(kind())) {
         const auto without = std::count_if(
-            session.guests.begin(), session.guests.end(), [&](const Guest& guest) {
-                return find_group(session, guest.group) == nullptr;
-            });
+            session.guests.begin(), session.guests.end(),
+            [&](const Guest& guest) { return find_group(session, guest.group) == nullptr; });
         if (without > 0 && kind() != SheetKind::kit) {
             lines << tr("%n guests are in no group and stand on no sheet.", nullptr,
                         static_cast<int>(without));
         }
     }
     if (kind() == SheetKind::emergency && session.site.emergency_line.empty()) {
-        lines << tr("No number is entered: the page leaves room to write it. Enter it on the Site "
-                    "tab.");
+        lines << tr(
+            "No number is entered: the page leaves room to write it. Enter it on the Site "
+            "tab.");
     }
     if (kind() == SheetKind::pictures) {
         for (const QComboBox* box : {picture_language_, picture_second_}) {
@@ -277,12 +284,14 @@ void BriefingTab::update_buttons() {
     save_->setEnabled(any);
     previous_->setEnabled(preview_->current() > 0);
     next_->setEnabled(preview_->current() + 1 < preview_->count());
-    page_number_->setText(any ? tr("Page %1 of %2").arg(preview_->current() + 1)
-                                    .arg(preview_->count())
-                              : tr("No pages"));
+    page_number_->setText(
+        any ? tr("Page %1 of %2").arg(preview_->current() + 1).arg(preview_->count())
+            : tr("No pages"));
 }
 
-QString BriefingTab::status() const { return status_->text(); }
+QString BriefingTab::status() const {
+    return status_->text();
+}
 
 void BriefingTab::say(const QString& text, Severity severity) {
     constexpr int icon_side = 18;
@@ -296,12 +305,12 @@ PdfInfo BriefingTab::pdf_info() const {
     PdfInfo info;
     info.title = one_line(session.title);
     const QString sheet = sheet_name(kind());
-    info.title = info.title.isEmpty() ? sheet : tr("%1: %2", "session: sheet").arg(info.title, sheet);
+    info.title =
+        info.title.isEmpty() ? sheet : tr("%1: %2", "session: sheet").arg(info.title, sheet);
     const StaffMember* leader = find_staff(session, session.leader);
     if (leader != nullptr) info.author = one_line(leader->name);
     if (kind() == SheetKind::pictures) {
-        info.languages << QString::fromStdString(
-            GuestTongue::of(choice().language).language().tag);
+        info.languages << QString::fromStdString(GuestTongue::of(choice().language).language().tag);
         const GuestLanguage* second = find_guest_language(choice().second_language);
         if (second != nullptr) info.languages << QString::fromStdString(second->tag);
     } else {
@@ -364,8 +373,8 @@ void BriefingTab::choose_skills() {
     SkillsDialog dialog(document_.session().skills, this);
     if (dialog.exec() != QDialog::Accepted) return;
     const std::vector<Skill> chosen = dialog.chosen();
-    const Result<Done> done = document_.edit(
-        tr("Choose skills"), [&](Session& session) { session.skills = chosen; });
+    const Result<Done> done =
+        document_.edit(tr("Choose skills"), [&](Session& session) { session.skills = chosen; });
     if (!done) say(words(done.error()), Severity::stop);
 }
 

@@ -31,15 +31,18 @@ int row_of(const QComboBox& box, const std::string& tag) {
     return language != nullptr ? box.findData(QString::fromStdString(language->tag)) : -1;
 }
 
-QString chosen(const QComboBox& box, int row) { return box.itemData(row).toString(); }
+QString chosen(const QComboBox& box, int row) {
+    return box.itemData(row).toString();
+}
 
 }  // namespace
 
 void fill_languages(QComboBox& box, const std::vector<std::string>& further) {
     for (const GuestLanguage& language : guest_languages()) {
-        const QString name = language.review == ReviewState::drafted
-                                 ? CardEditorWords::tr("%1 (draft)", "a language").arg(language.own_name)
-                                 : language.own_name;
+        const QString name =
+            language.review == ReviewState::drafted
+                ? CardEditorWords::tr("%1 (draft)", "a language").arg(language.own_name)
+                : language.own_name;
         box.addItem(name, QString::fromStdString(language.tag));
     }
     for (const std::string& tag : further) {

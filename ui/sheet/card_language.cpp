@@ -31,7 +31,9 @@ QString guest_language_name(const std::string& tag) {
     return tag.empty() ? CardLanguageWords::tr("language not entered") : language_name(tag);
 }
 
-bool has_card_language(const std::string& tag) { return find_guest_language(tag) != nullptr; }
+bool has_card_language(const std::string& tag) {
+    return find_guest_language(tag) != nullptr;
+}
 
 QString card_language_text(const std::string& tag) {
     const GuestLanguage* language = find_guest_language(tag);
@@ -41,7 +43,8 @@ QString card_language_text(const std::string& tag) {
     }
     const QString name = language_name(language->tag);
     switch (language->review) {
-        case ReviewState::written: return name;
+        case ReviewState::written:
+            return name;
         case ReviewState::drafted:
             return CardLanguageWords::tr("%1: a draft, not checked by a speaker").arg(name);
         case ReviewState::checked:
@@ -70,16 +73,17 @@ QString card_languages_in_brief(const Guest& guest) {
     const bool alike = other != nullptr && other->tag == card_tag(guest.language);
     if (guest.second_language.empty() || alike) return shown;
     const QString second = brief(guest.second_language);
-    return second.isEmpty() ? CardLanguageWords::tr("%1, no %2 yet", "two languages")
-                                  .arg(shown, guest_language_name(guest.second_language))
-                            : CardLanguageWords::tr("%1 and %2", "two languages").arg(shown, second);
+    return second.isEmpty()
+               ? CardLanguageWords::tr("%1, no %2 yet", "two languages")
+                     .arg(shown, guest_language_name(guest.second_language))
+               : CardLanguageWords::tr("%1 and %2", "two languages").arg(shown, second);
 }
 
 std::vector<const Guest*> guests_without_language(const std::vector<const Guest*>& guests) {
     std::vector<const Guest*> without;
     for (const Guest* guest : guests) {
-        const bool second = guest->second_language.empty() ||
-                            has_card_language(guest->second_language);
+        const bool second =
+            guest->second_language.empty() || has_card_language(guest->second_language);
         if (!has_card_language(guest->language) || !second) without.push_back(guest);
     }
     return without;

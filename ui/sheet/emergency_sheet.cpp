@@ -32,8 +32,7 @@ QString altitude_text(const Session& session, UnitSystem units) {
     const QString shown = text(Meters(std::abs(meters)), units);
     const double whole = units == UnitSystem::metric ? std::abs(meters)
                                                      : std::abs(meters) / altitude_meters_per_foot;
-    return QString::number(std::lround(whole)) + QChar(0x00A0) +
-           shown.section(QChar(0x00A0), 1);
+    return QString::number(std::lround(whole)) + QChar(0x00A0) + shown.section(QChar(0x00A0), 1);
 }
 
 class EmergencyPages {
@@ -85,9 +84,9 @@ private:
         const QRectF number(box.left() + 6.0, box.top() + 14.0, box.width() - 12.0,
                             box.height() - 17.0);
         if (!sheet_.number.isEmpty()) {
-            pen().text(sheet_.number, number,
-                       {.points = 62.0, .bold = true, .most_lines = 4, .middle = true,
-                        .ink = Ink::white});
+            pen().text(
+                sheet_.number, number,
+                {.points = 62.0, .bold = true, .most_lines = 4, .middle = true, .ink = Ink::white});
         } else {
             // White on the black: room to write the number.
             pages_.back().items.emplace_back(RectItem{number, 1.5, 0.0, Ink::white});
@@ -147,13 +146,15 @@ private:
             const QRectF mark(frame.left(), y_, badge, badge);
             pen().filled(mark, badge / 2.0);
             pen().text(QString::number(++number), mark,
-                       {.points = 15.0, .bold = true, .align = Align::centre, .middle = true,
+                       {.points = 15.0,
+                        .bold = true,
+                        .align = Align::centre,
+                        .middle = true,
                         .ink = Ink::white});
             const double room = std::min(height - step_gap, bottom_ - y_);
             pen().text(step,
                        QRectF(frame.left() + badge + 4.0, y_, frame.width() - badge - 4.0, room),
-                       {.points = points_, .most_lines = 99,
-                        .middle = room <= badge + 0.1});
+                       {.points = points_, .most_lines = 99, .middle = room <= badge + 0.1});
             y_ += height;
         }
     }
@@ -163,8 +164,8 @@ private:
         const double width = std::min(pen().width(label, 13.0, true) + 2.0, frame.width() * 0.6);
         pen().text(label, QRectF(frame.left(), y_ + height - 7.0, width, 6.6),
                    {.points = 13.0, .bold = true});
-        pen().blank(QRectF(frame.left() + width + 2.0, y_, frame.width() - width - 2.0,
-                           height - 1.0));
+        pen().blank(
+            QRectF(frame.left() + width + 2.0, y_, frame.width() - width - 2.0, height - 1.0));
         y_ += height;
     }
 
@@ -200,11 +201,13 @@ EmergencySheet emergency_sheet(const Session& session, const Plan& plan, UnitSys
     const QString height = altitude_text(session, units);
     if (!height.isEmpty()) {
         sheet.altitude = session.site.altitude.meters().value() > 0.0
-                             ? EmergencyWords::tr("The water lies %1 above sea level: tell the "
-                                                  "physician.")
+                             ? EmergencyWords::tr(
+                                   "The water lies %1 above sea level: tell the "
+                                   "physician.")
                                    .arg(height)
-                             : EmergencyWords::tr("The water lies %1 below sea level: tell the "
-                                                  "physician.")
+                             : EmergencyWords::tr(
+                                   "The water lies %1 below sea level: tell the "
+                                   "physician.")
                                    .arg(height);
     }
     const QString deepest = text(plan.environment.deepest, units, Rounding::up);
@@ -213,7 +216,8 @@ EmergencySheet emergency_sheet(const Session& session, const Plan& plan, UnitSys
                             .arg(deepest, text(*session.site.bottom_depth, units, Rounding::up))
                       : EmergencyWords::tr("Guests are taken to %1.").arg(deepest);
     if (sheet.steps.isEmpty()) {
-        sheet.blanks = {EmergencyWords::tr("Oxygen is at"), EmergencyWords::tr("First aid kit is at"),
+        sheet.blanks = {EmergencyWords::tr("Oxygen is at"),
+                        EmergencyWords::tr("First aid kit is at"),
                         EmergencyWords::tr("Phone or radio"),
                         EmergencyWords::tr("Nearest chamber, how far"),
                         EmergencyWords::tr("Way out for the ambulance"),

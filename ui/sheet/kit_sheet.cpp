@@ -78,8 +78,8 @@ std::vector<KitRow> kit_rows_of(const Session& session, const GroupId& group, Un
         add_group(GroupId());
     }
     for (const StaffMember& member : session.staff) {
-        const bool goes = std::any_of(
-            session.groups.begin(), session.groups.end(), [&](const Group& one) {
+        const bool goes =
+            std::any_of(session.groups.begin(), session.groups.end(), [&](const Group& one) {
                 return (group.empty() || one.id == group) &&
                        (one.instructor == member.id || one.assistant == member.id);
             });
@@ -143,8 +143,7 @@ private:
         pen().text(KitSheetWords::tr("Guest"), places[0], {.points = 9.0, .bold = true});
         for (int i = 0; i < kit_item_count; ++i) {
             pen().text(kit_item_name(static_cast<KitItem>(i)),
-                       places[static_cast<std::size_t>(i) + 1],
-                       {.points = 9.0, .bold = true});
+                       places[static_cast<std::size_t>(i) + 1], {.points = 9.0, .bold = true});
         }
         y_ += kit_head_height;
         pen().rule(y_, 0.4);
@@ -161,11 +160,13 @@ private:
             const QRectF& cell = places[static_cast<std::size_t>(i) + 1];
             const QString& value = row.values[i];
             if (row.staff && value.isEmpty()) continue;
-            pen().tick(QRectF(cell.left(), cell.top(), kit_tick_side, cell.height()), kit_tick_side);
+            pen().tick(QRectF(cell.left(), cell.top(), kit_tick_side, cell.height()),
+                       kit_tick_side);
             const QRectF beside = cell.adjusted(kit_tick_side + 1.0, 0.4, 0.0, -0.4);
             if (value.isEmpty()) {
-                pen().text(KitSheetWords::tr("missing"), QRectF(beside.topLeft(),
-                           QSizeF(beside.width(), 3.6)), {.points = 8.0, .bold = true});
+                pen().text(KitSheetWords::tr("missing"),
+                           QRectF(beside.topLeft(), QSizeF(beside.width(), 3.6)),
+                           {.points = 8.0, .bold = true});
                 pen().blank(beside.adjusted(0.0, 0.0, 0.0, -0.8));
             } else {
                 pen().text(value, beside, {.points = 9.0, .most_lines = 2, .middle = true});
@@ -214,8 +215,8 @@ private:
 
 KitSheet kit_sheet(const Session& session, const GroupId& group, UnitSystem units) {
     KitSheet sheet;
-    sheet.title = group.empty() ? KitSheetWords::tr("All groups")
-                                : one_line(subject_name(group, session));
+    sheet.title =
+        group.empty() ? KitSheetWords::tr("All groups") : one_line(subject_name(group, session));
     sheet.session = session_line(session);
     sheet.rows = kit_rows_of(session, group, units);
     const KitTotals totals = kit_totals(session, group);
@@ -233,7 +234,8 @@ KitSheet kit_sheet(const Session& session, const GroupId& group, UnitSystem unit
                                   items.join(QStringLiteral(", ")));
     }
     sheet.standing = KitSheetWords::tr(
-        "Staff bring their own kit; their cylinders are counted. Check every set before it leaves.");
+        "Staff bring their own kit; their cylinders are counted. Check every set before it "
+        "leaves.");
     return sheet;
 }
 

@@ -109,9 +109,8 @@ PictureSheet picture_sheet(const Plan& plan, UnitSystem units, const std::string
     }
     sheet.thumb_up = tongues.words(PictureWord::thumb_up);
     for (int digit = 0; digit < 10; ++digit) {
-        sheet.numbers.push_back(
-            {QStringLiteral(":/leadline/signals/number-%1.svg").arg(digit),
-             {{QString::number(digit), Typeface{}}}});
+        sheet.numbers.push_back({QStringLiteral(":/leadline/signals/number-%1.svg").arg(digit),
+                                 {{QString::number(digit), Typeface{}}}});
     }
     sheet.numbers_first = tongues.words(PictureWord::numbers_first);
     sheet.numbers_shown = numbers_shown(tongues, units);
@@ -120,8 +119,8 @@ PictureSheet picture_sheet(const Plan& plan, UnitSystem units, const std::string
     for (const BalloonAt& balloon : plan.environment.balloons) {
         sheet.shrinking.push_back(balloon_of(tongues.first(), balloon.depth, balloon.shrinks_to,
                                              balloon.taken_down, units));
-        sheet.swelling.push_back(balloon_of(tongues.first(), balloon.depth, balloon.swells_to,
-                                            balloon.taken_up, units));
+        sheet.swelling.push_back(
+            balloon_of(tongues.first(), balloon.depth, balloon.swells_to, balloon.taken_up, units));
     }
     sheet.like_lungs = tongues.words(PictureWord::like_lungs);
     sheet.never_hold_breath = tongues.words(CardWord::never_hold_breath);

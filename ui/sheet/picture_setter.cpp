@@ -50,8 +50,11 @@ private:
             const QRectF part(area.left(), area.top() + height * static_cast<double>(i),
                               area.width(), height);
             pen_.text(texts[i].text, part,
-                      {.points = points, .bold = bold && i == 0, .most_lines = most_lines,
-                       .align = side(align, texts[i].face), .face = texts[i].face});
+                      {.points = points,
+                       .bold = bold && i == 0,
+                       .most_lines = most_lines,
+                       .align = side(align, texts[i].face),
+                       .face = texts[i].face});
         }
     }
 
@@ -60,7 +63,9 @@ private:
         const auto parts = columns(area, std::vector<double>(texts.size(), 1.0), 5.0);
         for (std::size_t i = 0; i < texts.size(); ++i) {
             pen_.text(texts[i].text, parts[i],
-                      {.points = points, .bold = bold, .align = side(Align::left, texts[i].face),
+                      {.points = points,
+                       .bold = bold,
+                       .align = side(Align::left, texts[i].face),
                        .face = texts[i].face});
         }
     }
@@ -91,10 +96,10 @@ private:
             const double side = std::min(cell.width() - 3.0, cell.height() - captions - 1.0);
             pen_.picture(sheet_.hand_signals[i].picture,
                          QRectF(cell.center().x() - side / 2.0, cell.top(), side, side));
-            set_stacked(sheet_.hand_signals[i].captions,
-                        QRectF(cell.left() + 0.8, cell.top() + side + 0.4, cell.width() - 1.6,
-                               captions),
-                        11.0, true, 1, Align::centre);
+            set_stacked(
+                sheet_.hand_signals[i].captions,
+                QRectF(cell.left() + 0.8, cell.top() + side + 0.4, cell.width() - 1.6, captions),
+                11.0, true, 1, Align::centre);
         }
         // The last cell is free for the mix-up that matters most: a thumb up is no ring.
         const QRectF last = cell_of(sheet_.hand_signals.size()).adjusted(1.0, 0.5, -0.5, -1.0);
@@ -104,9 +109,9 @@ private:
         for (std::size_t i = 0; i < 2; ++i) {
             const QRectF& part = parts[2 * i];
             const double side = std::min(part.width(), part.height() - 2.0);
-            pen_.picture(sheet_.hand_signals[static_cast<std::size_t>(unlike[i])].picture,
-                         QRectF(part.center().x() - side / 2.0, part.center().y() - side / 2.0,
-                                side, side));
+            pen_.picture(
+                sheet_.hand_signals[static_cast<std::size_t>(unlike[i])].picture,
+                QRectF(part.center().x() - side / 2.0, part.center().y() - side / 2.0, side, side));
         }
         pen_.text(QString(QChar(0x2260)), parts[1],
                   {.points = 20.0, .bold = true, .align = Align::centre, .middle = true});
@@ -133,8 +138,7 @@ private:
     void set_balloons(const std::vector<PictureBalloon>& balloons, const QRectF& area,
                       bool fixed_start) {
         if (balloons.empty()) return;
-        const auto cells =
-            columns(area, std::vector<double>(balloons.size(), 1.0), 1.0);
+        const auto cells = columns(area, std::vector<double>(balloons.size(), 1.0), 1.0);
         double largest = 1.0;
         for (const PictureBalloon& balloon : balloons) largest = std::max(largest, balloon.scale);
         constexpr double words = 11.0;
@@ -147,14 +151,14 @@ private:
                          QRectF(x - side / 2.0, area.top() + (room - side) / 2.0, side, side));
             const QString depth =
                 fixed_start ? balloon.depth : balloon.depth + QStringLiteral(" ↑");
-            pen_.text(depth, QRectF(cells[i].left(), area.bottom() - words + 0.4,
-                                    cells[i].width(), 5.2),
+            pen_.text(depth,
+                      QRectF(cells[i].left(), area.bottom() - words + 0.4, cells[i].width(), 5.2),
                       {.points = 11.0, .bold = true, .align = Align::centre});
             const QString size = balloon.volume.isEmpty()
                                      ? balloon.factor
                                      : balloon.volume + QStringLiteral("  ") + balloon.factor;
-            pen_.text(size, QRectF(cells[i].left(), area.bottom() - words + 5.6, cells[i].width(),
-                                   4.8),
+            pen_.text(size,
+                      QRectF(cells[i].left(), area.bottom() - words + 5.6, cells[i].width(), 4.8),
                       {.points = 9.0, .align = Align::centre});
         }
     }
@@ -165,11 +169,13 @@ private:
         const auto parts =
             columns(QRectF(area.left(), area.top(), area.width(), area.height() - rule_height),
                     {1.0, 1.0, 0.42}, 5.0);
-        set_stacked(sheet_.taken_down, QRectF(parts[0].left(), parts[0].top(), parts[0].width(), words),
-                    9.5, true, 2, Align::left);
+        set_stacked(sheet_.taken_down,
+                    QRectF(parts[0].left(), parts[0].top(), parts[0].width(), words), 9.5, true, 2,
+                    Align::left);
         set_balloons(sheet_.shrinking, parts[0].adjusted(0.0, words, 0.0, 0.0), true);
-        set_stacked(sheet_.taken_up, QRectF(parts[1].left(), parts[1].top(), parts[1].width(), words),
-                    9.5, true, 2, Align::left);
+        set_stacked(sheet_.taken_up,
+                    QRectF(parts[1].left(), parts[1].top(), parts[1].width(), words), 9.5, true, 2,
+                    Align::left);
         set_balloons(sheet_.swelling, parts[1].adjusted(0.0, words, 0.0, 0.0), false);
         const double lungs = std::min(parts[2].width(), parts[2].height() * 0.5);
         pen_.picture(QStringLiteral(":/leadline/body/lungs.svg"),
@@ -185,8 +191,12 @@ private:
                                     std::vector<double>(sheet_.never_hold_breath.size(), 1.0), 5.0);
         for (std::size_t i = 0; i < halves.size(); ++i) {
             pen_.text(sheet_.never_hold_breath[i].text, halves[i],
-                      {.points = 15.0, .bold = true, .align = Align::centre, .middle = true,
-                       .ink = Ink::white, .face = sheet_.never_hold_breath[i].face});
+                      {.points = 15.0,
+                       .bold = true,
+                       .align = Align::centre,
+                       .middle = true,
+                       .ink = Ink::white,
+                       .face = sheet_.never_hold_breath[i].face});
         }
     }
 

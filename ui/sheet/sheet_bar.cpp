@@ -15,24 +15,36 @@ class SheetNames {
 
 const char* object_name(SheetKind kind) {
     switch (kind) {
-        case SheetKind::cards: return "sheet_cards";
-        case SheetKind::beach: return "sheet_beach";
-        case SheetKind::skills: return "sheet_skills";
-        case SheetKind::kit: return "sheet_kit";
-        case SheetKind::emergency: return "sheet_emergency";
-        case SheetKind::pictures: return "sheet_pictures";
+        case SheetKind::cards:
+            return "sheet_cards";
+        case SheetKind::beach:
+            return "sheet_beach";
+        case SheetKind::skills:
+            return "sheet_skills";
+        case SheetKind::kit:
+            return "sheet_kit";
+        case SheetKind::emergency:
+            return "sheet_emergency";
+        case SheetKind::pictures:
+            return "sheet_pictures";
     }
     return "";
 }
 
 QString sheet_purpose(SheetKind kind) {
     switch (kind) {
-        case SheetKind::cards: return SheetNames::tr("A card for each guest to take along");
-        case SheetKind::beach: return SheetNames::tr("A page for each group, for the instructor");
-        case SheetKind::skills: return SheetNames::tr("Who has practised what, to tick off");
-        case SheetKind::kit: return SheetNames::tr("What to pack, for whom and how many");
-        case SheetKind::emergency: return SheetNames::tr("A page for the wall at the site");
-        case SheetKind::pictures: return SheetNames::tr("Signals and air in pictures");
+        case SheetKind::cards:
+            return SheetNames::tr("A card for each guest to take along");
+        case SheetKind::beach:
+            return SheetNames::tr("A page for each group, for the instructor");
+        case SheetKind::skills:
+            return SheetNames::tr("Who has practised what, to tick off");
+        case SheetKind::kit:
+            return SheetNames::tr("What to pack, for whom and how many");
+        case SheetKind::emergency:
+            return SheetNames::tr("A page for the wall at the site");
+        case SheetKind::pictures:
+            return SheetNames::tr("Signals and air in pictures");
     }
     return {};
 }
@@ -41,18 +53,23 @@ QString sheet_purpose(SheetKind kind) {
 
 QString sheet_name(SheetKind kind) {
     switch (kind) {
-        case SheetKind::cards: return SheetNames::tr("Cards");
-        case SheetKind::beach: return SheetNames::tr("Beach sheet");
-        case SheetKind::skills: return SheetNames::tr("Skills");
-        case SheetKind::kit: return SheetNames::tr("Kit list");
-        case SheetKind::emergency: return SheetNames::tr("Emergency plan");
-        case SheetKind::pictures: return SheetNames::tr("Pictures");
+        case SheetKind::cards:
+            return SheetNames::tr("Cards");
+        case SheetKind::beach:
+            return SheetNames::tr("Beach sheet");
+        case SheetKind::skills:
+            return SheetNames::tr("Skills");
+        case SheetKind::kit:
+            return SheetNames::tr("Kit list");
+        case SheetKind::emergency:
+            return SheetNames::tr("Emergency plan");
+        case SheetKind::pictures:
+            return SheetNames::tr("Pictures");
     }
     return {};
 }
 
-SheetBar::SheetBar(QWidget* parent)
-    : QWidget(parent), buttons_(new QButtonGroup(this)) {
+SheetBar::SheetBar(QWidget* parent) : QWidget(parent), buttons_(new QButtonGroup(this)) {
     auto* row = new QHBoxLayout(this);
     setObjectName(QStringLiteral("sheet_bar"));
     setAccessibleName(tr("What to print"));
@@ -93,7 +110,9 @@ SheetBar::SheetBar(QWidget* parent)
     buttons_->button(0)->setFont(bold);
 }
 
-SheetKind SheetBar::kind() const { return static_cast<SheetKind>(buttons_->checkedId()); }
+SheetKind SheetBar::kind() const {
+    return static_cast<SheetKind>(buttons_->checkedId());
+}
 
 void SheetBar::choose(SheetKind kind) {
     buttons_->button(static_cast<int>(kind))->setChecked(true);

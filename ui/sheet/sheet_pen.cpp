@@ -91,8 +91,12 @@ double set_sheet_title(SheetPen& pen, const QString& what, const QString& whose,
         const QRectF tag(frame.left() + width + 3.0, frame.top(), std::min(natural, room), 8.8);
         pen.filled(tag, 0.8);
         pen.text(whose, tag.adjusted(2.0, 0.4, -2.0, -0.4),
-                 {.points = 16.0, .bold = true, .most_lines = 2, .align = Align::centre,
-                  .middle = true, .ink = Ink::white});
+                 {.points = 16.0,
+                  .bold = true,
+                  .most_lines = 2,
+                  .align = Align::centre,
+                  .middle = true,
+                  .ink = Ink::white});
     }
     pen.text(session, QRectF(frame.left(), frame.top() + 10.6, frame.width(), 4.6),
              {.points = 10.0});

@@ -15,9 +15,13 @@ class SheetWords {
 
 }  // namespace
 
-QString one_line(const std::string& typed) { return one_line(QString::fromStdString(typed)); }
+QString one_line(const std::string& typed) {
+    return one_line(QString::fromStdString(typed));
+}
 
-QString one_line(const QString& typed) { return typed.simplified(); }
+QString one_line(const QString& typed) {
+    return typed.simplified();
+}
 
 QStringList lines_of(const std::string& typed) {
     QStringList lines;
@@ -30,13 +34,20 @@ QStringList lines_of(const std::string& typed) {
 
 QString kit_item_name(KitItem item) {
     switch (item) {
-        case KitItem::suit: return SheetWords::tr("Suit");
-        case KitItem::bcd: return SheetWords::tr("BCD");
-        case KitItem::fins: return SheetWords::tr("Fins");
-        case KitItem::mask: return SheetWords::tr("Mask");
-        case KitItem::regulator: return SheetWords::tr("Regulator");
-        case KitItem::lead: return SheetWords::tr("Lead");
-        case KitItem::cylinder: return SheetWords::tr("Cylinder");
+        case KitItem::suit:
+            return SheetWords::tr("Suit");
+        case KitItem::bcd:
+            return SheetWords::tr("BCD");
+        case KitItem::fins:
+            return SheetWords::tr("Fins");
+        case KitItem::mask:
+            return SheetWords::tr("Mask");
+        case KitItem::regulator:
+            return SheetWords::tr("Regulator");
+        case KitItem::lead:
+            return SheetWords::tr("Lead");
+        case KitItem::cylinder:
+            return SheetWords::tr("Cylinder");
     }
     return {};
 }
@@ -57,12 +68,18 @@ QString cylinder_text(const CylinderTypeId& id, UnitSystem units) {
 
 QString kit_value(const Kit& kit, KitItem item, UnitSystem units) {
     switch (item) {
-        case KitItem::suit: return one_line(kit.suit);
-        case KitItem::bcd: return one_line(kit.bcd);
-        case KitItem::fins: return one_line(kit.fins);
-        case KitItem::mask: return one_line(kit.mask);
-        case KitItem::regulator: return one_line(kit.regulator);
-        case KitItem::lead: return kit.lead ? text(*kit.lead, units) : QString();
+        case KitItem::suit:
+            return one_line(kit.suit);
+        case KitItem::bcd:
+            return one_line(kit.bcd);
+        case KitItem::fins:
+            return one_line(kit.fins);
+        case KitItem::mask:
+            return one_line(kit.mask);
+        case KitItem::regulator:
+            return one_line(kit.regulator);
+        case KitItem::lead:
+            return kit.lead ? text(*kit.lead, units) : QString();
         case KitItem::cylinder:
             return kit.cylinder ? cylinder_text(kit.cylinder->type, units) : QString();
     }
@@ -75,12 +92,12 @@ QString kit_line(const Kit& kit, UnitSystem units) {
         const auto item = static_cast<KitItem>(i);
         const QString value = kit_value(kit, item, units);
         // A suit's thickness, a number on the set, kilograms and litres speak for themselves.
-        const bool named =
-            item == KitItem::bcd || item == KitItem::fins || item == KitItem::mask;
+        const bool named = item == KitItem::bcd || item == KitItem::fins || item == KitItem::mask;
         if (value.isEmpty()) {
             parts << SheetWords::tr("%1 –", "item of kit that is missing").arg(kit_item_name(item));
         } else if (named) {
-            parts << SheetWords::tr("%1 %2", "item of kit, its size").arg(kit_item_name(item), value);
+            parts
+                << SheetWords::tr("%1 %2", "item of kit, its size").arg(kit_item_name(item), value);
         } else {
             parts << value;
         }

@@ -29,7 +29,8 @@ std::vector<Page> each_group(const SheetChoice& choice, const Session& session, 
 std::vector<Page> sheet_pages(const SheetChoice& choice, const Session& session, const Plan& plan,
                               UnitSystem units, TypeSetter& setter) {
     switch (choice.kind) {
-        case SheetKind::cards: return {};
+        case SheetKind::cards:
+            return {};
         case SheetKind::beach:
             return each_group(choice, session, [&](const Group& group) {
                 return beach_pages(beach_sheet(session, plan, group, units), choice.paper, setter);

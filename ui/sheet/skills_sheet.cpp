@@ -74,8 +74,8 @@ private:
                       QRectF(frame.left(), y + 2.0, frame.width(), 5.0), {.points = 10.0});
             return y + row_least;
         }
-        const double row_height = std::clamp(
-            (bottom - y) / static_cast<double>(guests_.size()), row_least, row_most);
+        const double row_height =
+            std::clamp((bottom - y) / static_cast<double>(guests_.size()), row_least, row_most);
         for (const QString& guest : guests_) {
             const auto places = cells(QRectF(frame.left(), y, frame.width(), row_height));
             pen_.text(guest, places[0].adjusted(0.0, 0.0, -1.5, 0.0),
@@ -93,10 +93,10 @@ private:
                   {.points = 10.0, .bold = true});
         y += 5.6;
         for (std::size_t i = 0; i < sheet_.skills.size(); ++i) {
-            const auto halves = columns(
-                QRectF(frame.left(), y + static_cast<double>(i / 2) * purpose_height,
-                       frame.width(), purpose_height - 1.0),
-                {1.0, 1.0}, 6.0);
+            const auto halves =
+                columns(QRectF(frame.left(), y + static_cast<double>(i / 2) * purpose_height,
+                               frame.width(), purpose_height - 1.0),
+                        {1.0, 1.0}, 6.0);
             const QRectF& cell = halves[i % 2];
             pen_.picture(sheet_.skills[i].picture, QRectF(cell.left(), cell.top(), 13.0, 13.0));
             pen_.text(phrase(sheet_.skills[i].name + u'.', sheet_.skills[i].purpose),
