@@ -7,7 +7,7 @@
 
 #include "ui/document/session_document.h"
 #include "ui/site/ear_lung_words.h"
-#include "ui/site/place_water.h"
+#include "ui/document/place_water.h"
 #include "ui/site/profile_labels.h"
 
 namespace leadline {

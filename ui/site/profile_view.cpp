@@ -11,8 +11,8 @@
 
 #include "core/physics/water.h"
 #include "ui/document/session_document.h"
-#include "ui/site/place_water.h"
 #include "ui/site/profile_edit.h"
+#include "ui/document/place_water.h"
 #include "ui/site/profile_painter.h"
 #include "ui/words/name_words.h"
 

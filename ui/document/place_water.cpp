@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/site/place_water.h"
+#include "ui/document/place_water.h"
 
 #include "ui/document/session_document.h"
 
