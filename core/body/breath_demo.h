@@ -13,8 +13,8 @@ namespace leadline {
 /// middle ear and of a mask, for showing it to guests.
 struct BreathDemo {
     Depth depth;
-    Pascals pressure{};          ///< absolute
-    double pressure_ratio = 1.0; ///< of `pressure` to that at the surface: 1 and more
+    Pascals pressure{};           ///< absolute
+    double pressure_ratio = 1.0;  ///< of `pressure` to that at the surface: 1 and more
     /// Of a soft balloon that was filled and tied at the surface, as a share of its volume there:
     /// 1 at the surface, less below. Its skin's own pull is left out.
     double balloon_volume = 1.0;
@@ -34,7 +34,8 @@ struct BreathDemo {
 ///
 /// @param depth  0 to 60 m
 /// @returns the state; ErrorCode::out_of_range naming the depth otherwise
-/// @validity  Boyle's law: an ideal gas at one temperature. To 60 m air departs from it by less than
+/// @validity  Boyle's law: an ideal gas at one temperature. To 60 m air departs from it by less
+/// than
 ///            0.3 % (core/physics/air.h)
 /// @source    Boyle's law; U.S. Navy Diving Manual, chapter 2; hydrostatics (core/physics/water.h);
 ///            thresholds: core/body/lungs.h

@@ -13,8 +13,8 @@ namespace leadline {
 
 inline constexpr int signal_choice_count = 4;
 
-/// The short check of hand signals: each is shown with four captions to choose from, and comes again
-/// until it was told right. A plain value; the same seed asks the same.
+/// The short check of hand signals: each is shown with four captions to choose from, and comes
+/// again until it was told right. A plain value; the same seed asks the same.
 class SignalCheck {
 public:
     /// @param asked  the signals to be told, each once and at least four, in any order

@@ -89,8 +89,8 @@ TEST(BreathDemo, VolumeTimesPressureStaysTheSame) {
     double before = 2.0;
     for (int decimeters = 0; decimeters <= 600; ++decimeters) {
         const BreathDemo demo = must(breath_demo(water, Depth(Meters(decimeters / 10.0))));
-        EXPECT_NEAR(demo.balloon_volume * demo.pressure.value(),
-                    water.surface_pressure().value(), 1e-6);
+        EXPECT_NEAR(demo.balloon_volume * demo.pressure.value(), water.surface_pressure().value(),
+                    1e-6);
         EXPECT_NEAR(std::pow(demo.balloon_width, 3.0), demo.balloon_volume, 1e-12);
         EXPECT_NEAR(demo.balloon_volume * demo.held_breath_growth, 1.0, 1e-12);
         EXPECT_LT(demo.balloon_volume, before);

@@ -10,7 +10,9 @@
 namespace leadline {
 namespace {
 
-Depth at(double meters) { return Depth(Meters(meters)); }
+Depth at(double meters) {
+    return Depth(Meters(meters));
+}
 
 /// Down in steps of a centimetre without clearing.
 EarTrial taken_down(const WaterColumn& water, double to) {

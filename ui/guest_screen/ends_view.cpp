@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/guest_screen/ends_view.h"
+
+#include <algorithm>
+
+#include "ui/document/session_document.h"
+#include "ui/guest_words/signal_words.h"
+
+namespace leadline {
+namespace {
+
+constexpr double picture_ems = 4.2;
+constexpr std::size_t reasons = 7;
+
+}  // namespace
+
+std::optional<Bars> pressure_to_signal_at(const GuestScreenControl& control) {
+    const Plan& plan = control.document().plan();
+    std::vector<const Guest*> guests = control.guests();
+    if (const Guest* picked = control.guest()) guests = {picked};
+    std::optional<Bars> highest;
+    for (const Guest* guest : guests) {
+        const GuestGas* gas = find_gas(plan, guest->id);
+        if (gas == nullptr || !gas->has_cylinder) continue;
+        highest = highest ? std::max(*highest, gas->signal_pressure) : gas->signal_pressure;
+    }
+    return highest;
+}
+
+EndsView::EndsView(GuestScreenControl& control, QWidget* parent)
+    : ScreenView(control, parent),
+      title_(new GuestLabel(TextRole::title, TextInk::accent, this)),
+      all_(new GuestLabel(TextRole::heading, TextInk::ink, this)),
+      slow_(new GuestLabel(TextRole::heading, TextInk::ink, this)),
+      grid_(screen_grid()),
+      standing_(new GuestLabel(TextRole::small, TextInk::quiet, this)) {
+    for (std::size_t k = 0; k < reasons; ++k) {
+        tiles_.push_back(new PictureTile(picture_ems, true, this));
+    }
+    auto* column = screen_column(this);
+    column->addWidget(title_);
+    column->addWidget(all_);
+    column->addLayout(grid_, 1);
+    column->addWidget(slow_);
+    column->addWidget(standing_);
+}
+
+void EndsView::take_words() {
+    const GuestFigures figures = control().figures();
+    const Plan& plan = control().document().plan();
+    title_->setText(say(ScreenWord::ends));
+    all_->setText(say(ScreenWord::ends_all));
+    slow_->setText(say(ScreenWord::ends_slow));
+    const std::optional<Bars> low = pressure_to_signal_at(control());
+    const GroupGas* group = find_gas(plan, control().group());
+    const Minutes time =
+        group != nullptr ? group->ends_at : duration(control().document().session().profile);
+    const auto set = [&](std::size_t place, const QString& picture, const QString& text) {
+        auto* tile = static_cast<PictureTile*>(tiles_.at(place));
+        tile->set(picture, {}, text, {});
+        tile->picture()->setAccessibleName({});
+    };
+    set(0, signal_picture(HandSignal::low_on_air),
+        low ? say(ScreenWord::end_air).arg(figures.signal_at(*low))
+            : say(ScreenWord::end_air_unknown));
+    set(1, QLatin1String(clock_picture),
+        say(ScreenWord::end_time).arg(figures.minutes_at_most(time)));
+    set(2, signal_picture(HandSignal::up), say(ScreenWord::end_wish));
+    set(3, signal_picture(HandSignal::ears), say(ScreenWord::end_ears));
+    set(4, signal_picture(HandSignal::cold), say(ScreenWord::end_cold));
+    set(5, signal_picture(HandSignal::up), say(ScreenWord::end_sign));
+    set(6, signal_picture(HandSignal::stay_together), say(ScreenWord::end_lost));
+    standing_->setText(say(ScreenWord::standing));
+}
+
+void EndsView::arrange(bool portrait) {
+    fill_grid(*grid_, tiles_, portrait ? 1 : 2);
+}
+
+}  // namespace leadline

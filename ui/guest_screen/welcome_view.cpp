@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/guest_screen/welcome_view.h"
+
+#include "ui/document/session_document.h"
+
+namespace leadline {
+
+WelcomeView::WelcomeView(GuestScreenControl& control, QWidget* parent)
+    : ScreenView(control, parent),
+      parts_(screen_row()),
+      title_(new GuestLabel(TextRole::shout, TextInk::accent, this)),
+      names_(new GuestLabel(TextRole::title, TextInk::ink, this)),
+      may_stop_(new GuestLabel(TextRole::body, TextInk::ink, this)),
+      may_ask_(new GuestLabel(TextRole::body, TextInk::ink, this)),
+      plan_title_(new GuestLabel(TextRole::heading, TextInk::accent, this)),
+      standing_(new GuestLabel(TextRole::small, TextInk::quiet, this)) {
+    auto* hello = screen_column();
+    hello->addStretch(1);
+    hello->addWidget(title_);
+    hello->addWidget(names_);
+    hello->addStretch(1);
+    hello->addWidget(may_ask_);
+    hello->addWidget(may_stop_);
+    hello->addStretch(1);
+
+    auto* tile = new ScreenTile(this);
+    auto* facts = screen_column(tile);
+    facts->addWidget(plan_title_);
+    auto* grid = screen_grid();
+    grid->setColumnStretch(1, 1);
+    int row = 0;
+    for (Fact& fact : facts_) {
+        fact.label = new GuestLabel(TextRole::body, TextInk::quiet, tile);
+        fact.label->setWordWrap(false);
+        fact.value = new GuestLabel(TextRole::heading, TextInk::ink, tile);
+        grid->addWidget(fact.label, row, 0, Qt::AlignTop);
+        grid->addWidget(fact.value, row, 1, Qt::AlignTop);
+        ++row;
+    }
+    facts->addLayout(grid);
+    facts->addStretch();
+    facts->addWidget(standing_);
+
+    parts_->addLayout(hello, 1);
+    parts_->addWidget(tile, 1);
+    auto* all = screen_column(this);
+    all->addLayout(parts_, 1);
+}
+
+QString WelcomeView::instructor() const {
+    const Session& session = control().document().session();
+    const Group* group = find_group(session, control().group());
+    const StaffMember* member =
+        find_staff(session, group != nullptr ? group->instructor : session.leader);
+    return member != nullptr ? isolated(QString::fromStdString(member->name).simplified())
+                             : say(ScreenWord::not_set);
+}
+
+QString WelcomeView::place() const {
+    const Site& site = control().document().session().site;
+    QStringList words;
+    for (const std::string& word : {site.meeting_place, site.name}) {
+        const QString line = QString::fromStdString(word).simplified();
+        if (!line.isEmpty()) words << isolated(line);
+    }
+    return words.isEmpty() ? say(ScreenWord::not_set) : words.join(QStringLiteral(", "));
+}
+
+void WelcomeView::take_words() {
+    const Session& session = control().document().session();
+    const Plan& plan = control().document().plan();
+    const GuestFigures figures = control().figures();
+    title_->setText(say(ScreenWord::welcome));
+    QStringList names;
+    for (const QString& name : first_names(control().guests())) names << isolated(name);
+    names_->setText(names.isEmpty() ? say(ScreenWord::no_guests)
+                                    : names.join(QStringLiteral(" · ")));
+    may_ask_->setText(say(ScreenWord::may_ask));
+    may_stop_->setText(say(ScreenWord::may_stop));
+    plan_title_->setText(say(ScreenWord::todays_dive));
+    const GroupGas* group = find_gas(plan, control().group());
+    const Minutes time = group != nullptr ? group->ends_at : duration(session.profile);
+    const std::array<std::pair<ScreenWord, QString>, 5> shown{{
+        {ScreenWord::when,
+         figures.day(session.date) + QStringLiteral(", ") + figures.time(session.meeting_time)},
+        {ScreenWord::where, place()},
+        {ScreenWord::with, instructor()},
+        {ScreenWord::how_deep,
+         say(ScreenWord::no_deeper).arg(figures.at_most(plan.environment.deepest.meters()))},
+        {ScreenWord::how_long, say(ScreenWord::about_long).arg(figures.minutes_at_most(time))},
+    }};
+    for (std::size_t k = 0; k < facts_.size(); ++k) {
+        facts_.at(k).label->setText(say(shown.at(k).first));
+        facts_.at(k).value->setText(shown.at(k).second);
+    }
+    standing_->setText(say(ScreenWord::standing));
+}
+
+void WelcomeView::arrange(bool portrait) {
+    parts_->setDirection(portrait ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+}  // namespace leadline
