@@ -101,9 +101,16 @@ void BreathView::move_to(double meters) {
     const double deepest = control().document().plan().environment.deepest.meters().value();
     wanted_ = std::clamp(meters, 0.0, deepest);
     control().touch();
-    show_numbers();
-    // The longest words are at depth: what fits there fits everywhere on the way.
-    if (!fits()) fit();
+    show_present();
+}
+
+void BreathView::show_longest() {
+    show_numbers(control().document().plan().environment.deepest.meters().value());
+}
+
+void BreathView::show_present() {
+    show_numbers(wanted_);
+    scene_->set_depth(wanted_, control().is_calm());
 }
 
 void BreathView::take_words() {
@@ -119,13 +126,13 @@ void BreathView::take_words() {
     standing_->setText(say(ScreenWord::standing));
     scene_->set_content(place_scene(place, control().figures(), tongue()));
     scene_->setAccessibleName(say(ScreenWord::diver));
-    show_numbers();
+    show_present();
 }
 
-void BreathView::show_numbers() {
+void BreathView::show_numbers(double meters) {
     const Result<WaterColumn> water = place_water(control().document());
     if (!water) return;
-    const Result<BreathDemo> demo = breath_demo(*water, Depth(Meters(wanted_)));
+    const Result<BreathDemo> demo = breath_demo(*water, Depth(Meters(meters)));
     if (!demo) return;
     demo_ = *demo;
     const GuestFigures figures = control().figures();
@@ -135,14 +142,13 @@ void BreathView::show_numbers() {
     pressure_->setText(say(ScreenWord::pressure) + QStringLiteral(": ") +
                        figures.pressure(demo_.pressure));
     times_top_->setText(say(ScreenWord::times_top).arg(figures.factor(demo_.pressure_ratio)));
-    scene_->set_depth(wanted_, control().is_calm());
     scene_->set_balloon(demo_.balloon_width);
 
     balloon_.view->set_share(demo_.balloon_width);
     balloon_.value->setText(say(ScreenWord::size_here).arg(figures.share(demo_.balloon_volume)));
     balloon_.text->setText(say(ScreenWord::balloon_says));
 
-    const bool under = wanted_ > 0.0;
+    const bool under = meters > 0.0;
     lungs_.view->set_share(std::cbrt(demo_.held_breath_growth));
     lungs_.value->setText(say(ScreenWord::lungs_breathe));
     QStringList held;

@@ -25,6 +25,8 @@ public:
 protected:
     void take_words() override;
     void arrange(bool portrait) override;
+    void show_longest() override;
+    void show_present() override;
 
 private:
     struct Space {
@@ -34,7 +36,7 @@ private:
         GuestLabel* text = nullptr;
     };
     Space add_space(AirSpace space);
-    void show_numbers();
+    void show_numbers(double meters);
     QBoxLayout* parts_;
     QGridLayout* tiles_;
     std::vector<QWidget*> tile_widgets_;

@@ -2,6 +2,7 @@
 #include "ui/guest_screen/ear_view.h"
 
 #include <algorithm>
+#include <initializer_list>
 
 #include "ui/document/place_water.h"
 #include "ui/document/session_document.h"
@@ -186,7 +187,22 @@ void EarView::show_trial() {
             ? QStringLiteral(" ")
             : say(said_ == Said::cleared ? ScreenWord::ear_cleared : ScreenWord::ear_up_first));
     said_words_->set_ink(said_ == Said::up_first ? TextInk::warn : TextInk::accent);
-    if (!fits()) fit();
+}
+
+void EarView::show_longest() {
+    const auto longest = [this](std::initializer_list<QString> texts, TextRole role) {
+        const QFontMetrics metrics(scaled_font(scale(), role));
+        return std::max(texts, [&](const QString& a, const QString& b) {
+            return metrics.horizontalAdvance(a) < metrics.horizontalAdvance(b);
+        });
+    };
+    state_->set_state(EarFeeling::locked, longest({feeling_words(EarFeeling::fine, tongue()),
+                                                   feeling_words(EarFeeling::discomfort, tongue()),
+                                                   feeling_words(EarFeeling::pain, tongue()),
+                                                   feeling_words(EarFeeling::locked, tongue())},
+                                                  TextRole::title));
+    said_words_->setText(
+        longest({say(ScreenWord::ear_cleared), say(ScreenWord::ear_up_first)}, TextRole::heading));
 }
 
 void EarView::arrange(bool portrait) {

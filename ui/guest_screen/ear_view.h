@@ -23,6 +23,8 @@ public:
 protected:
     void take_words() override;
     void arrange(bool portrait) override;
+    void show_longest() override;
+    void show_present() override { show_trial(); }
 
 private:
     enum class Said { nothing, cleared, up_first };

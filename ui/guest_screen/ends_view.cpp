@@ -74,7 +74,7 @@ void EndsView::take_words() {
 }
 
 void EndsView::arrange(bool portrait) {
-    fill_grid(*grid_, tiles_, portrait ? 1 : 2);
+    fill_grid(*grid_, tiles_, portrait ? 1 : 2, true);
 }
 
 }  // namespace leadline

@@ -220,7 +220,21 @@ void GuestScreen::take_words() {
     fit_bar();
 }
 
+QString GuestScreen::bar_state() const {
+    QString state = QStringLiteral("%1 x %2 %3")
+                        .arg(width())
+                        .arg(height())
+                        .arg(palette().color(QPalette::Base).name());
+    for (const GuestButton* button : {back_, next_, run_, language_}) state += button->text();
+    return state + draft_->text() + control_.tongue().language().font_family +
+           (draft_->isHidden() ? u'-' : u'+');
+}
+
 void GuestScreen::fit_bar() {
+    // Words and window are mostly what they were.
+    const QString state = bar_state();
+    if (state == fitted_bar_) return;
+    fitted_bar_ = state;
     TypeScale scale;
     scale.family = control_.tongue().language().font_family;
     scale.palette = screen_palette(shade_of(palette()));

@@ -50,6 +50,8 @@ private:
     void show_page();
     void take_words();
     void fit_bar();
+    [[nodiscard]] QString bar_state() const;
+    QString fitted_bar_;  ///< for which the bar has been fitted
     void toggle_full_screen();
     GuestScreenControl control_;
     std::vector<ScreenView*> views_;  ///< in the order of ScreenPage

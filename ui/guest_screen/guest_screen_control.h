@@ -22,7 +22,7 @@ enum class ScreenPage {
     breathe,
     ears,
     hand_signals,  ///< several parts
-    numbers,  ///< and the signals that are mixed up
+    numbers,       ///< and the signals that are mixed up
     signal_check,
     skills,
     ends,

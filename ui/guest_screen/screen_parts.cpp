@@ -75,9 +75,9 @@ GuestLabel::GuestLabel(TextRole role, TextInk ink, QWidget* parent)
 
 void GuestLabel::set_scale(const TypeScale& scale) {
     palette_ = scale.palette;
-    setFont(scaled_font(scale, role_));
+    const QFont wanted = scaled_font(scale, role_);
+    if (font() != wanted) setFont(wanted);
     take_colour();
-    updateGeometry();
 }
 
 void GuestLabel::set_ink(TextInk ink) {
@@ -91,6 +91,7 @@ void GuestLabel::take_colour() {
     if (ink_ == TextInk::accent) colour = palette_.accent;
     if (ink_ == TextInk::warn) colour = palette_.warn;
     if (ink_ == TextInk::on_warn) colour = palette_.on_warn;
+    if (palette().color(QPalette::WindowText) == colour) return;
     QPalette shown = palette();
     shown.setColor(QPalette::WindowText, colour);
     setPalette(shown);
@@ -107,8 +108,8 @@ GuestButton::GuestButton(QWidget* parent) : QPushButton(parent) {
 
 void GuestButton::set_scale(const TypeScale& scale) {
     scale_ = scale;
-    setFont(scaled_font(scale, TextRole::body));
-    updateGeometry();
+    const QFont wanted = scaled_font(scale, TextRole::body);
+    if (font() != wanted) setFont(wanted);
     update();
 }
 

@@ -10,6 +10,16 @@ namespace {
 constexpr double smallest_em = 7.0;
 constexpr double page_margin_ems = 0.9;
 
+/// Lets go of what layouts remember of their parts' sizes, innermost first: they would only hear of
+/// changes when the event loop comes round.
+void invalidate_layouts(QWidget& root) {
+    for (QObject* child : root.children()) {
+        if (auto* widget = qobject_cast<QWidget*>(child)) invalidate_layouts(*widget);
+    }
+    if (root.layout() != nullptr) root.layout()->invalidate();
+    root.updateGeometry();
+}
+
 /// The largest body text that a page of a size is set in: few words need not fill it.
 double largest_em(QSize size) {
     const double wide = size.width();
@@ -23,7 +33,7 @@ ScreenView::ScreenView(GuestScreenControl& control, QWidget* parent)
     : QWidget(parent), control_(control) {
     setFocusPolicy(Qt::NoFocus);
     connect(&control_, &GuestScreenControl::content_changed, this, [this] {
-        if (isVisible()) refresh();
+        if (isVisible()) update_words();
     });
 }
 
@@ -38,6 +48,22 @@ bool ScreenView::take_key(int /*key*/) {
 void ScreenView::refresh() {
     take_words();
     fit();
+}
+
+void ScreenView::update_words() {
+    const QString family = tongue().language().font_family;
+    take_words();
+    arrange(is_portrait());
+    scale_all(*this, scale_);
+    show_longest();
+    const bool keeps = family == scale_.family && measured_fits();
+    show_present();
+    if (!keeps) fit();
+}
+
+bool ScreenView::measured_fits() {
+    invalidate_layouts(*this);
+    return fits();
 }
 
 void ScreenView::apply(double em) {
@@ -60,18 +86,21 @@ void ScreenView::fit() {
     scale_.family = tongue().language().font_family;
     scale_.palette = screen_palette(shade_of(palette()));
     arrange(is_portrait());
+    show_longest();
     double high = largest_em(size());
     apply(high);
-    if (!fits()) {
+    if (!measured_fits()) {
         double low = std::min(smallest_em, high);
-        constexpr int halvings = 6;
+        constexpr int halvings = 5;
         for (int k = 0; k < halvings; ++k) {
             const double middle = (low + high) / 2.0;
             apply(middle);
-            (fits() ? low : high) = middle;
+            (measured_fits() ? low : high) = middle;
         }
         apply(low);
     }
+    show_present();
+    invalidate_layouts(*this);
     if (layout() != nullptr) layout()->activate();
     update();
 }
@@ -127,17 +156,21 @@ QGridLayout* screen_grid(QWidget* parent) {
     return grid;
 }
 
-void fill_grid(QGridLayout& grid, const std::vector<QWidget*>& widgets, int columns) {
+void fill_grid(QGridLayout& grid, const std::vector<QWidget*>& widgets, int columns, bool fill) {
     while (grid.count() > 0) delete grid.takeAt(0);
     for (int column = 0; column < grid.columnCount(); ++column) {
         grid.setColumnStretch(column, column < columns ? 1 : 0);
     }
-    int place = 0;
-    for (QWidget* widget : widgets) {
+    const int count = static_cast<int>(widgets.size());
+    for (int place = 0; place < count; ++place) {
         const int column = place % columns;
-        grid.addWidget(widget, place / columns, column);
+        const bool last = place + 1 == count;
+        grid.addWidget(widgets[static_cast<std::size_t>(place)], place / columns, column, 1,
+                       fill && last ? columns - column : 1);
         grid.setColumnStretch(column, 1);
-        ++place;
+    }
+    for (int row = 0; row < grid.rowCount(); ++row) {
+        grid.setRowStretch(row, row * columns < count ? 1 : 0);
     }
 }
 

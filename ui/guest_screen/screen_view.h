@@ -20,6 +20,8 @@ public:
 
     /// Takes words and numbers anew from the control, and fits them in.
     void refresh();
+    /// The same, but keeps the size of type where all still fits.
+    void update_words();
     /// The page's own keys: the presenter's keys are the screen's.
     /// @returns whether the key was one
     virtual bool take_key(int key);
@@ -32,6 +34,10 @@ public:
 
 protected:
     virtual void take_words() = 0;
+    /// Shows the longest words that moving something on the page can lead to, so that the size of
+    /// type is right for all of them; show_present() goes back.
+    virtual void show_longest() {}
+    virtual void show_present() {}
     /// Puts the parts side by side or one below the other.
     virtual void arrange(bool portrait) = 0;
     void resizeEvent(QResizeEvent* event) override;
@@ -47,6 +53,7 @@ protected:
 
 private:
     void apply(double em);
+    [[nodiscard]] bool measured_fits();
     GuestScreenControl& control_;
     TypeScale scale_;
 };
@@ -56,7 +63,9 @@ QVBoxLayout* screen_column(QWidget* parent = nullptr);
 QHBoxLayout* screen_row(QWidget* parent = nullptr);
 QGridLayout* screen_grid(QWidget* parent = nullptr);
 /// Puts widgets into a grid row by row, in equal columns; takes out what was there.
-void fill_grid(QGridLayout& grid, const std::vector<QWidget*>& widgets, int columns);
+/// @param fill  the last takes what is left of its row
+void fill_grid(QGridLayout& grid, const std::vector<QWidget*>& widgets, int columns,
+               bool fill = false);
 
 /// A picture with its name, what is chosen, and what it is for.
 class PictureTile : public ScreenTile {

@@ -40,18 +40,19 @@ void SignalsView::take_words() {
     const PageStop& stop = control().stop();
     const std::vector<HandSignal> shown =
         signals_of_part(stop.page == ScreenPage::hand_signals ? stop.part : 0);
+    shown_.clear();
     for (std::size_t k = 0; k < tiles_.size(); ++k) {
         auto* tile = static_cast<PictureTile*>(tiles_[k]);
         tile->setVisible(k < shown.size());
         if (k >= shown.size()) continue;
         tile->set(signal_picture(shown[k]), signal_caption(shown[k], tongue()),
                   signal_meaning(shown[k], tongue()), signal_making(shown[k], tongue()));
-        tile->value()->setVisible(true);
+        shown_.push_back(tile);
     }
 }
 
 void SignalsView::arrange(bool portrait) {
-    fill_grid(*grid_, tiles_, portrait ? 1 : 2);
+    fill_grid(*grid_, shown_, portrait ? 1 : 2, true);
 }
 
 }  // namespace leadline

@@ -21,6 +21,7 @@ private:
     GuestLabel* title_;
     QGridLayout* grid_;
     std::vector<QWidget*> tiles_;
+    std::vector<QWidget*> shown_;
 };
 
 /// The signals of a part of the pages.

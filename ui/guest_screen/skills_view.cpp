@@ -44,7 +44,7 @@ void SkillsView::take_words() {
 
 void SkillsView::arrange(bool portrait) {
     const int count = static_cast<int>(shown_.size());
-    fill_grid(*grid_, shown_, std::max(1, portrait ? 1 : (count > 6 ? 3 : 2)));
+    fill_grid(*grid_, shown_, std::max(1, portrait ? 1 : (count > 6 ? 3 : 2)), true);
 }
 
 }  // namespace leadline

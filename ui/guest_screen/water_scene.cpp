@@ -14,10 +14,11 @@ namespace {
 
 // In ems.
 constexpr double sky = 2.6;
-constexpr double ground = 2.2;
+constexpr double ground = 3.2;
 constexpr double scale_width = 6.2;
 constexpr double diver_side = 5.0;
 constexpr double balloon_side = 3.2;
+constexpr double diver_mask = 0.42;  // of its height: where the picture's eyes are
 constexpr int glide_milliseconds = 160;
 constexpr int one_line = int(Qt::AlignVCenter) | int(Qt::AlignLeading);
 constexpr int many_lines = one_line | int(Qt::TextWordWrap);
@@ -100,15 +101,15 @@ std::vector<SceneWords> WaterScene::words() const {
     const double line = QFontMetricsF(font).height();
     double free_from = -1e9;
     for (const Tick& tick : content_.ticks) {
-        const double y = y_of(tick.meters);
+        // The first stands above the water line, clear of it.
+        const double y = y_of(tick.meters) - (tick.meters > 0.0 ? 0.0 : line * 0.75);
         if (y - line / 2.0 < free_from) continue;
         all.push_back({mirrored(QRectF(em * 0.9, y - line / 2.0, em * (scale_width - 1.4), line)),
                        tick.words, font, one_line});
         free_from = y + line / 2.0;
     }
     if (!content_.deepest_words.isEmpty()) {
-        all.push_back({mirrored(QRectF(em * 0.5, height() - em * (ground - 0.75), width() - em,
-                                       em * (ground - 0.75))),
+        all.push_back({mirrored(QRectF(em * 0.5, height() - em * 1.5, width() - em, em * 1.4)),
                        content_.deepest_words, font, one_line});
     }
     if (!content_.clear_at.empty() && !content_.clear_words.isEmpty()) {
@@ -154,8 +155,9 @@ void WaterScene::paint_marks(QPainter& painter) const {
         painter.drawLine(mark.topLeft(), mark.topRight());
     }
     painter.setPen(QPen(colours.ink, thin, Qt::DashLine));
-    painter.drawLine(QPointF(0.0, y_of(content_.deepest)),
-                     QPointF(width(), y_of(content_.deepest)));
+    const QRectF bottom =
+        mirrored(QRectF(em * scale_width, y_of(content_.deepest), width() - em * scale_width, 0.0));
+    painter.drawLine(bottom.topLeft(), bottom.topRight());
     painter.setPen(Qt::NoPen);
     painter.setBrush(colours.accent);
     const auto paint_triangle = [&](double y) {
@@ -180,7 +182,7 @@ void WaterScene::paint_diver(QPainter& painter) const {
     const double y = y_of(shown_);
     // The scale reads at the diver's mask.
     const QRectF body = mirrored(
-        QRectF(width() - side - balloon_side * em - em * 0.6, y - side * 0.18, side, side));
+        QRectF(width() - side - balloon_side * em - em * 0.6, y - side * diver_mask, side, side));
     painter.setPen(QPen(scale_.palette.ink, std::max(1.5, em * 0.07)));
     painter.drawLine(QPointF(mirrored() ? width() - scale_width * em : scale_width * em, y),
                      QPointF(body.center().x(), y));

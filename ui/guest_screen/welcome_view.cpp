@@ -35,10 +35,11 @@ WelcomeView::WelcomeView(GuestScreenControl& control, QWidget* parent)
         fact.value = new GuestLabel(TextRole::heading, TextInk::ink, tile);
         grid->addWidget(fact.label, row, 0, Qt::AlignTop);
         grid->addWidget(fact.value, row, 1, Qt::AlignTop);
+        grid->setRowStretch(row, 1);
         ++row;
     }
-    facts->addLayout(grid);
-    facts->addStretch();
+    facts->addLayout(grid, 3);
+    facts->addStretch(1);
     facts->addWidget(standing_);
 
     parts_->addLayout(hello, 1);
@@ -74,7 +75,7 @@ void WelcomeView::take_words() {
     QStringList names;
     for (const QString& name : first_names(control().guests())) names << isolated(name);
     names_->setText(names.isEmpty() ? say(ScreenWord::no_guests)
-                                    : names.join(QStringLiteral(" · ")));
+                                    : tongue().locale().createSeparatedList(names));
     may_ask_->setText(say(ScreenWord::may_ask));
     may_stop_->setText(say(ScreenWord::may_stop));
     plan_title_->setText(say(ScreenWord::todays_dive));
