@@ -211,7 +211,12 @@ QWidget* BriefingTab::build_pages() {
     bar->addWidget(page_number_);
     bar->addWidget(next_);
     bar->addStretch();
+    auto* screen = new QPushButton(tr("G&uest screen"), pages);
+    screen->setObjectName(QStringLiteral("briefing_guest_screen"));
+    screen->setToolTip(tr("The briefing for guests to look at (F9)."));
+    connect(screen, &QPushButton::clicked, this, &BriefingTab::guest_screen_requested);
     bar->addWidget(real);
+    bar->addWidget(screen);
     auto* layout = new QVBoxLayout(pages);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(8);

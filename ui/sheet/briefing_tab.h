@@ -43,6 +43,8 @@ public:
 Q_SIGNALS:
     /// The user wants to put right what stops a card.
     void subject_requested(const leadline::Subject& subject);
+    /// The user wants the briefing on a screen for guests.
+    void guest_screen_requested();
 
 protected:
     void showEvent(QShowEvent* event) override;

@@ -14,8 +14,10 @@
 
 #include "core/files/session_file.h"
 #include "ui/document/session_document.h"
+#include "ui/guest_screen/guest_screen.h"
 #include "ui/roster/red_list_dialog.h"
 #include "ui/roster/roster_tab.h"
+#include "ui/sheet/briefing_tab.h"
 #include "ui/shell/backups_dialog.h"
 #include "ui/shell/language_menu.h"
 #include "ui/shell/main_window.h"
@@ -30,6 +32,8 @@ namespace {
 
 const QString units_setting = QStringLiteral("units");
 const QString shade_setting = QStringLiteral("shade");
+const QString page_seconds_setting = QStringLiteral("guest_screen_seconds");
+const QString calm_setting = QStringLiteral("guest_screen_calm");
 
 Date today() {
     const QDate day = QDate::currentDate();
@@ -166,6 +170,13 @@ void WindowActions::build_view_menu() {
     menu->addSeparator();
     add_language_menu(*menu, window_.keeper_,
                       [this](const QString& kept) { window_.show_message(kept, Severity::note); });
+    menu->addSeparator();
+    QAction* guests = menu->addAction(tr("&Guest screen"), this, &WindowActions::open_guest_screen);
+    guests->setObjectName(QStringLiteral("action_guest_screen"));
+    guests->setShortcut(QKeySequence(Qt::Key_F9));
+    guests->setToolTip(tr("The briefing for guests to look at, on another monitor if there is one."));
+    connect(window_.briefing_, &BriefingTab::guest_screen_requested, this,
+            &WindowActions::open_guest_screen);
 }
 
 void WindowActions::build_help_menu() {
@@ -247,6 +258,26 @@ void WindowActions::set_dark(bool dark) {
                                 dark ? QStringLiteral("dark") : QStringLiteral("light"));
     // Everything drawn by hand takes its inks anew.
     Q_EMIT window_.document_.changed();
+}
+
+void WindowActions::open_guest_screen() {
+    if (guest_screen_ != nullptr) {
+        guest_screen_->raise();
+        guest_screen_->activateWindow();
+        return;
+    }
+    guest_screen_ = new GuestScreen(window_.document_, &window_);
+    GuestScreenControl& control = guest_screen_->control();
+    const int seconds =
+        window_.keeper_.setting(page_seconds_setting).value_or(QString()).toInt();
+    if (seconds > 0) control.set_seconds(seconds);
+    control.set_calm(window_.keeper_.setting(calm_setting) == QStringLiteral("yes"));
+    connect(&control, &GuestScreenControl::settings_changed, this, [this, &control] {
+        window_.keeper_.put_setting(page_seconds_setting, QString::number(control.seconds()));
+        window_.keeper_.put_setting(
+            calm_setting, control.is_calm() ? QStringLiteral("yes") : QStringLiteral("no"));
+    });
+    guest_screen_->show_beside(window_.screen());
 }
 
 }  // namespace leadline

@@ -2,11 +2,13 @@
 #pragma once
 
 #include <QObject>
+#include <QPointer>
 
 class QMenu;
 
 namespace leadline {
 
+class GuestScreen;
 class MainWindow;
 
 /// The window's menus and what they do. Owned by the window.
@@ -30,8 +32,10 @@ private:
     void export_session();
     void set_units_imperial(bool imperial);
     void set_dark(bool dark);
+    void open_guest_screen();
 
     MainWindow& window_;
+    QPointer<GuestScreen> guest_screen_;
 };
 
 /// Folder of the sample sessions: beside the sources of a development build, or where the program
