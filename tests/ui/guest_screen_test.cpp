@@ -1,0 +1,495 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gmock/gmock.h>
+
+#include <QAction>
+#include <QMenu>
+#include <QSignalSpy>
+#include <QUndoStack>
+#include <ctime>
+
+#include "guest_screen_fixture.h"
+#include "ui/document/place_water.h"
+#include "ui/guest_words/signal_words.h"
+
+namespace leadline::testing {
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+class GuestScreenFlow : public GuestScreenTest {
+protected:
+    /// Tells the signal that is asked, by its number key.
+    void tell(bool right) {
+        ASSERT_TRUE(check()->check() && check()->check()->question());
+        const auto& choices = check()->check()->choices();
+        for (int k = 0; k < signal_choice_count; ++k) {
+            const bool is_right =
+                choices.at(static_cast<std::size_t>(k)) == check()->check()->question();
+            if (is_right == right) return press(static_cast<Qt::Key>(Qt::Key_1 + k));
+        }
+    }
+};
+
+TEST_F(GuestScreenFlow, IsGoneThroughByKeyboardAlone) {
+    show("mountain-lake");
+    EXPECT_THAT(text_of_page(), HasSubstr("Jakob, Chiara, Lena"));
+    EXPECT_THAT(text_of_page(), HasSubstr("no deeper than 5"));
+    EXPECT_THAT(text_of_page(), HasSubstr("Boathouse"));
+    press(Qt::Key_PageDown);
+    ASSERT_EQ(control().stop().page, ScreenPage::kit);
+    EXPECT_THAT(text_of_page(), Not(HasSubstr("7 mm")));
+    press(Qt::Key_Down);
+    press(Qt::Key_Down);
+    EXPECT_EQ(control().guest()->id, GuestId("guest-2"));
+    EXPECT_THAT(text_of_page(), HasSubstr("7 mm M, hood"));
+    EXPECT_THAT(text_of_page(), HasSubstr("10"));
+    press(Qt::Key_Space);
+    ASSERT_EQ(control().stop().page, ScreenPage::breathe);
+    for (int k = 0; k < 30; ++k) press(Qt::Key_Down);
+    EXPECT_DOUBLE_EQ(breath()->demo().depth.meters().value(), 5.0);
+    press(Qt::Key_Up);
+    EXPECT_DOUBLE_EQ(breath()->demo().depth.meters().value(), 4.5);
+    press(Qt::Key_Right);
+    ASSERT_EQ(control().stop().page, ScreenPage::ears);
+    for (int k = 0; k < 15; ++k) press(Qt::Key_Down);
+    EXPECT_EQ(ears()->trial().feeling, EarFeeling::locked);
+    press(Qt::Key_C);
+    EXPECT_EQ(ears()->trial().feeling, EarFeeling::locked);
+    EXPECT_THAT(text_of_page(), HasSubstr("Go up a bit first"));
+    for (int k = 0; k < 15; ++k) press(Qt::Key_Up);
+    EXPECT_EQ(ears()->trial().feeling, EarFeeling::fine);
+    for (int k = 0; k < 4; ++k) press(Qt::Key_Down);
+    EXPECT_EQ(ears()->trial().feeling, EarFeeling::discomfort);
+    press(Qt::Key_Return);
+    EXPECT_EQ(ears()->trial().feeling, EarFeeling::fine);
+    EXPECT_THAT(text_of_page(), HasSubstr("The drum is flat"));
+    press(Qt::Key_PageDown);
+    std::string all_signals;
+    for (; control().stop().page == ScreenPage::hand_signals; press(Qt::Key_PageDown)) {
+        all_signals += text_of_page();
+    }
+    for (int k = 0; k < hand_signal_count; ++k) {
+        EXPECT_THAT(all_signals, HasSubstr(signal_making(static_cast<HandSignal>(k),
+                                                         GuestTongue::of("en")).toStdString()));
+    }
+    ASSERT_EQ(control().stop().page, ScreenPage::numbers);
+    press(Qt::Key_PageDown);
+    ASSERT_EQ(control().stop().page, ScreenPage::signal_check);
+    press(Qt::Key_Return);
+    tell(false);
+    EXPECT_THAT(text_of_page(), HasSubstr("Not quite"));
+    EXPECT_TRUE(control().guest()->briefing.understood.empty());
+    for (int k = 0; k < 9; ++k) tell(true);
+    EXPECT_THAT(text_of_page(), HasSubstr("You know them all"));
+    EXPECT_EQ(control().guest()->briefing.understood, signals_to_know());
+    press(Qt::Key_PageDown);
+    ASSERT_EQ(control().stop().page, ScreenPage::skills);
+    press(Qt::Key_PageDown);
+    ASSERT_EQ(control().stop().page, ScreenPage::ends);
+    press(Qt::Key_PageDown);
+    ASSERT_EQ(control().stop().page, ScreenPage::afterwards);
+    EXPECT_THAT(text_of_page(), HasSubstr("+00 555 0118"));
+    press(Qt::Key_PageDown);
+    EXPECT_EQ(control().stop().page, ScreenPage::afterwards);
+    press(Qt::Key_Home);
+    EXPECT_EQ(control().index(), 0);
+    press(Qt::Key_PageUp);
+    EXPECT_EQ(control().index(), 0);
+    press(Qt::Key_End);
+    EXPECT_EQ(control().stop().page, ScreenPage::afterwards);
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(screen_ == nullptr || !screen_->isVisible());
+}
+
+TEST_F(GuestScreenFlow, KnownSignalsAreNotedWithDayAndLanguageAndUndoneAtOnce) {
+    show("mountain-lake");
+    go_to(ScreenPage::signal_check);
+    press(Qt::Key_Return);
+    EXPECT_FALSE(check()->check()) << "nobody is picked";
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    for (int k = 0; k < 9; ++k) tell(true);
+    const Guest* guest = find_guest(document_.session(), GuestId("guest-1"));
+    EXPECT_EQ(guest->briefing.understood.size(), 9U);
+    EXPECT_EQ(guest->briefing.language, "en");
+    EXPECT_EQ(guest->briefing.checked_on, control().today());
+    EXPECT_THAT(text_of_page(), HasSubstr("Known: 9 of 9"));
+    EXPECT_THAT(text_of_page(), HasSubstr("5 August 2026"));
+    // The next check is a step of its own.
+    press(Qt::Key_Return);
+    tell(true);
+    EXPECT_EQ(document_.undo_stack()->count(), 1) << "nothing new was learned";
+    document_.undo_stack()->undo();
+    guest = find_guest(document_.session(), GuestId("guest-1"));
+    EXPECT_EQ(guest->briefing, BriefingCheck{});
+    EXPECT_THAT(text_of_page(), HasSubstr("Known: 0 of 9"));
+}
+
+TEST_F(GuestScreenFlow, ACheckIsOneStepOfUndoAndAnotherGuestsIsAnother) {
+    show("mountain-lake");
+    go_to(ScreenPage::signal_check);
+    for (const int guest : {0, 1}) {
+        press(Qt::Key_Down);
+        press(Qt::Key_Return);
+        tell(true);
+        tell(true);
+        EXPECT_EQ(document_.undo_stack()->count(), guest + 1);
+    }
+    document_.undo_stack()->undo();
+    EXPECT_EQ(find_guest(document_.session(), GuestId("guest-1"))->briefing.understood.size(), 2U);
+    EXPECT_TRUE(find_guest(document_.session(), GuestId("guest-2"))->briefing.understood.empty());
+}
+
+TEST_F(GuestScreenFlow, AnotherGuestStartsAnotherCheck) {
+    show("mountain-lake");
+    go_to(ScreenPage::signal_check);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(check()->check());
+    press(Qt::Key_Down);
+    EXPECT_FALSE(check()->check());
+}
+
+TEST_F(GuestScreenFlow, LookingChangesNothing) {
+    show("mountain-lake");
+    const SessionFile before = document_.file();
+    for (std::size_t k = 0; k < control().stops().size(); ++k) {
+        press(Qt::Key_Down);
+        press(Qt::Key_Up);
+        press(Qt::Key_C);
+        press(Qt::Key_1);
+        press(Qt::Key_PageDown);
+    }
+    press(Qt::Key_Escape);
+    EXPECT_EQ(document_.file().session, before.session);
+    EXPECT_EQ(document_.undo_stack()->count(), 0);
+}
+
+TEST_F(GuestScreenFlow, TheDiverIsDraggedByMouse) {
+    show("mountain-lake");
+    go_to(ScreenPage::breathe);
+    WaterScene* scene = breath()->scene();
+    const QPoint start(scene->width() / 2, qRound(scene->y_of(1.0)));
+    const QPoint end(scene->width() / 2, qRound(scene->y_of(3.0)));
+    QTest::mousePress(scene, Qt::LeftButton, {}, start);
+    EXPECT_NEAR(breath()->demo().depth.meters().value(), 1.0, 0.02);
+    QMouseEvent move(QEvent::MouseMove, QPointF(end), scene->mapToGlobal(QPointF(end)),
+                     Qt::NoButton, Qt::LeftButton, {});
+    QApplication::sendEvent(scene, &move);
+    EXPECT_NEAR(breath()->demo().depth.meters().value(), 3.0, 0.02);
+    QTest::mouseRelease(scene, Qt::LeftButton, {}, end);
+    // Beyond the surface and the foot of the scene the diver stays in the water.
+    QTest::mousePress(scene, Qt::LeftButton, {}, QPoint(5, 0));
+    EXPECT_DOUBLE_EQ(breath()->demo().depth.meters().value(), 0.0);
+    QTest::mousePress(scene, Qt::LeftButton, {}, QPoint(5, scene->height() - 1));
+    EXPECT_DOUBLE_EQ(breath()->demo().depth.meters().value(), 5.0);
+}
+
+TEST_F(GuestScreenFlow, ShowsTheNumbersOfThePlan) {
+    show("mountain-lake");
+    const Environment& place = document_.plan().environment;
+    go_to(ScreenPage::breathe);
+    breath()->move_to(place.deepest.meters().value());
+    const BreathDemo& demo = breath()->demo();
+    EXPECT_DOUBLE_EQ(demo.pressure.value(), place.bottom_pressure.value());
+    EXPECT_DOUBLE_EQ(demo.held_breath_growth, place.breath_expansion_from_deepest);
+    ASSERT_TRUE(demo.danger_ascent);
+    EXPECT_DOUBLE_EQ(demo.danger_ascent->value(), place.breath_danger_ascent.value());
+    EXPECT_DOUBLE_EQ(demo.uncleared.value(), place.ladder.uncleared_at_bottom.value());
+    const std::string text = text_of_page();
+    const double bar = Bars(place.bottom_pressure).value();
+    EXPECT_THAT(text, HasSubstr(QString::number(bar, 'f', 2).toStdString()));
+    const double growth = std::ceil(place.breath_expansion_from_deepest * 10.0 - 1e-6) / 10.0;
+    EXPECT_THAT(text, HasSubstr("×" + QString::number(growth, 'f', 1).toStdString()));
+    const double share = std::round(100.0 / place.breath_expansion_from_deepest);
+    EXPECT_THAT(text, HasSubstr(QString::number(share, 'f', 0).toStdString()));
+    go_to(ScreenPage::ears);
+    const double locks = place.ladder.locks_at.meters().value();
+    ears()->move_to(locks - 0.02);
+    EXPECT_FALSE(ears()->trial().locked);
+    ears()->move_to(locks + 0.02);
+    EXPECT_TRUE(ears()->trial().locked);
+    EXPECT_THAT(text_of_page(), HasSubstr("every 0.5"));
+    go_to(ScreenPage::ends);
+    Bars highest(0.0);
+    for (const GuestGas& gas : document_.plan().guests) {
+        highest = std::max(highest, gas.signal_pressure);
+    }
+    const double shown = std::ceil(highest.value() / 10.0 - 1e-6) * 10.0;
+    EXPECT_THAT(text_of_page(), HasSubstr(QString::number(shown, 'f', 0).toStdString()));
+}
+
+TEST_F(GuestScreenFlow, EarsAreTriedWithTheButtonsToo) {
+    show("salt-cove");
+    go_to(ScreenPage::ears);
+    auto* down = child<QPushButton>(*screen_, "ear_down");
+    auto* up = child<QPushButton>(*screen_, "ear_up");
+    auto* clear = child<QPushButton>(*screen_, "ear_clear");
+    std::vector<EarFeeling> seen{ears()->state()->state()};
+    std::vector<QString> said{ears()->state()->words()};
+    for (int k = 0; k < 13; ++k) {
+        QTest::mouseClick(down, Qt::LeftButton);
+        if (ears()->state()->state() == seen.back()) continue;
+        seen.push_back(ears()->state()->state());
+        said.push_back(ears()->state()->words());
+    }
+    EXPECT_THAT(seen, ::testing::ElementsAre(EarFeeling::fine, EarFeeling::discomfort,
+                                             EarFeeling::pain, EarFeeling::locked));
+    EXPECT_EQ(std::set<QString>(said.begin(), said.end()).size(), 4U) << "each has its words";
+    for (int k = 0; k < 13; ++k) QTest::mouseClick(up, Qt::LeftButton);
+    for (int k = 0; k < 3; ++k) QTest::mouseClick(down, Qt::LeftButton);
+    EXPECT_GT(ears()->trial().difference.value(), 0.0);
+    QTest::mouseClick(clear, Qt::LeftButton);
+    EXPECT_DOUBLE_EQ(ears()->trial().difference.value(), 0.0);
+}
+
+TEST_F(GuestScreenFlow, FollowsTheGuestsUnits) {
+    show("mountain-lake");
+    ASSERT_TRUE(document_
+                    .edit(QStringLiteral("x"),
+                          [](Session& session) { session.guests[0].units = UnitHabit::imperial; })
+                    .has_value());
+    control().set_guest(GuestId("guest-1"));
+    go_to(ScreenPage::breathe);
+    breath()->move_to(5.0);
+    EXPECT_THAT(text_of_page(), HasSubstr("16\u00A0ft"));
+    EXPECT_THAT(text_of_page(), HasSubstr("psi"));
+    EXPECT_THAT(text_of_page(), Not(HasSubstr("bar")));
+    go_to(ScreenPage::numbers);
+    EXPECT_THAT(text_of_page(), HasSubstr("1700\u00A0psi"));
+    control().set_guest(GuestId("guest-2"));
+    go_to(ScreenPage::numbers);
+    EXPECT_THAT(text_of_page(), HasSubstr("120\u00A0bar"));
+}
+
+TEST_F(GuestScreenFlow, ShowsOthersNoMoreThanByFirstName) {
+    show("mountain-lake");
+    ASSERT_TRUE(document_
+                    .edit(QStringLiteral("x"),
+                          [](Session& session) {
+                              for (Guest& guest : session.guests) {
+                                  guest.note = "Afraid of fish";
+                                  guest.phone = "+00 555 0199";
+                                  guest.body_mass = Kilograms(83.7);
+                              }
+                          })
+                    .has_value());
+    control().set_guest(GuestId("guest-1"));
+    for (std::size_t k = 0; k < control().stops().size(); ++k) {
+        control().go_to(static_cast<int>(k));
+        const std::string text = text_of_page();
+        for (const char* hidden : {"Castellani", "Fitzwilliam", "Oberhofer", "Afraid", "0199",
+                                   "83", "Oxygen"}) {
+            EXPECT_THAT(text, Not(HasSubstr(hidden))) << "page " << k;
+        }
+    }
+}
+
+TEST_F(GuestScreenFlow, TurnsPagesByItselfUntilTheLast) {
+    show("mountain-lake");
+    control().set_seconds(20);
+    QTest::mouseClick(child<QPushButton>(*screen_, "screen_run"), Qt::LeftButton);
+    ASSERT_TRUE(control().is_running());
+    EXPECT_EQ(child<QPushButton>(*screen_, "screen_run")->text(), QStringLiteral("Pause"));
+    const int last = static_cast<int>(control().stops().size()) - 1;
+    for (int k = 0; k < last; ++k) {
+        EXPECT_TRUE(control().is_running()) << k;
+        control().turn_page();
+    }
+    EXPECT_EQ(control().index(), last);
+    EXPECT_FALSE(control().is_running());
+    control().set_running(true);
+    EXPECT_FALSE(control().is_running()) << "there is no page left to turn to";
+    control().go_to(0);
+    control().set_running(true);
+    QTest::mouseClick(child<QPushButton>(*screen_, "screen_run"), Qt::LeftButton);
+    EXPECT_FALSE(control().is_running());
+}
+
+TEST_F(GuestScreenFlow, TakesOnlySecondsThatMakeSense) {
+    show("mountain-lake");
+    control().set_seconds(0);
+    EXPECT_EQ(control().seconds(), least_page_seconds);
+    control().set_seconds(100000);
+    EXPECT_EQ(control().seconds(), most_page_seconds);
+}
+
+TEST_F(GuestScreenFlow, BlanksAndComesBackWhereItWas) {
+    show("mountain-lake");
+    go_to(ScreenPage::ears);
+    for (const Qt::Key key : {Qt::Key_B, Qt::Key_Period}) {
+        press(key);
+        EXPECT_TRUE(child<QWidget>(*screen_, "blank")->isVisible());
+        EXPECT_EQ(child<QWidget>(*screen_, "blank")->geometry(), screen_->rect());
+        press(Qt::Key_PageDown);
+        EXPECT_FALSE(child<QWidget>(*screen_, "blank")->isVisible());
+        EXPECT_EQ(control().stop().page, ScreenPage::ears);
+    }
+}
+
+TEST_F(GuestScreenFlow, CalmStatesJumpAndOthersGlide) {
+    show("mountain-lake");
+    go_to(ScreenPage::breathe);
+    breath()->move_to(4.0);
+    EXPECT_DOUBLE_EQ(breath()->scene()->shown_depth(), 4.0);
+    control().set_calm(false);
+    breath()->move_to(1.0);
+    EXPECT_DOUBLE_EQ(breath()->scene()->depth(), 1.0);
+    EXPECT_GT(breath()->scene()->shown_depth(), 1.0) << "still on the way";
+    EXPECT_DOUBLE_EQ(breath()->demo().depth.meters().value(), 1.0) << "numbers do not wait";
+}
+
+TEST_F(GuestScreenFlow, ReadsFromRightToLeft) {
+    show("mountain-lake");
+    control().direction = [] { return true; };
+    Q_EMIT control().content_changed();
+    EXPECT_EQ(screen_->layoutDirection(), Qt::RightToLeft);
+    press(Qt::Key_Left);
+    EXPECT_EQ(control().index(), 1);
+    press(Qt::Key_Right);
+    EXPECT_EQ(control().index(), 0);
+    press(Qt::Key_PageDown);
+    EXPECT_EQ(control().index(), 1) << "a presenter's keys mean what they say";
+    auto* back = child<QPushButton>(*screen_, "screen_back");
+    auto* next = child<QPushButton>(*screen_, "screen_next");
+    EXPECT_GT(back->x(), next->x());
+    // The figures of a number keep their order.
+    go_to(ScreenPage::numbers);
+    const auto digits = screen_->view()->findChildren<PictureView*>();
+    int at = -1;
+    for (const char* name : {"number-1.svg", "number-2.svg"}) {
+        for (const PictureView* picture : digits) {
+            if (!picture->picture().endsWith(QLatin1String(name)) || picture->width() < 60) continue;
+            EXPECT_GT(picture->mapTo(screen_->view(), QPoint()).x(), at);
+            at = picture->mapTo(screen_->view(), QPoint()).x();
+            break;
+        }
+    }
+}
+
+TEST_F(GuestScreenFlow, ChangesLanguageByItsOwnName) {
+    show("mountain-lake");
+    go_to(ScreenPage::breathe);
+    screen_->grab();
+    QTest::mouseClick(child<QPushButton>(*screen_, "screen_language"), Qt::LeftButton);
+    const QList<QAction*> offered = screen_->language_menu()->actions();
+    ASSERT_EQ(offered.size(), static_cast<qsizetype>(guest_languages().size()));
+    for (std::size_t k = 0; k < guest_languages().size(); ++k) {
+        const GuestLanguage& language = guest_languages()[k];
+        EXPECT_EQ(offered[static_cast<qsizetype>(k)]->text(), language.own_name);
+        control().set_language(language.tag);
+        EXPECT_EQ(screen_->layoutDirection(),
+                  language.right_to_left ? Qt::RightToLeft : Qt::LeftToRight);
+        EXPECT_EQ(child<QLabel>(*screen_, "never_hold")->text(),
+                  screen_word(ScreenWord::never_hold, GuestTongue::of(language.tag)));
+        EXPECT_EQ(control().stop().page, ScreenPage::breathe);
+    }
+    screen_->language_menu()->close();
+}
+
+TEST_F(GuestScreenFlow, KeepsToItsGroup) {
+    show("salt-cove");
+    ASSERT_GE(document_.session().groups.size(), 2U);
+    const GroupId second = document_.session().groups[1].id;
+    control().set_guest(control().guests().front()->id);
+    control().set_group(second);
+    EXPECT_EQ(control().guest(), nullptr) << "of another group";
+    for (const Guest* guest : control().guests()) EXPECT_EQ(guest->group, second);
+    control().set_group({});
+    EXPECT_EQ(control().guests().size(), document_.session().guests.size());
+}
+
+TEST_F(GuestScreenFlow, FollowsTheSession) {
+    show("mountain-lake");
+    control().set_guest(GuestId("guest-1"));
+    go_to(ScreenPage::kit);
+    ASSERT_TRUE(document_
+                    .edit(QStringLiteral("x"),
+                          [](Session& session) { session.guests[0].kit = Kit{}; })
+                    .has_value());
+    EXPECT_THAT(text_of_page(), HasSubstr("not chosen yet"));
+    EXPECT_THAT(text_of_page(), Not(HasSubstr("7 mm")));
+    ASSERT_TRUE(document_
+                    .edit(QStringLiteral("x"),
+                          [](Session& session) { session.guests.erase(session.guests.begin()); })
+                    .has_value());
+    EXPECT_EQ(control().guest(), nullptr);
+    EXPECT_THAT(text_of_page(), Not(HasSubstr("Jakob")));
+    ASSERT_TRUE(document_
+                    .edit(QStringLiteral("x"),
+                          [](Session& session) {
+                              session.guests.clear();
+                              session.groups.clear();
+                              session.skills.clear();
+                              session.site.emergency_line.clear();
+                          })
+                    .has_value());
+    EXPECT_THAT(text_of_page(), HasSubstr("No guests yet"));
+    go_to(ScreenPage::skills);
+    EXPECT_THAT(text_of_page(), HasSubstr("Ask your instructor what we try"));
+    go_to(ScreenPage::ends);
+    EXPECT_THAT(text_of_page(), HasSubstr("Ask which number"));
+    go_to(ScreenPage::afterwards);
+    EXPECT_THAT(text_of_page(), HasSubstr("Ask your instructor for the number"));
+}
+
+TEST_F(GuestScreenFlow, SaysThatItIsAnAidWhereNumbersCanHurt) {
+    show("mountain-lake");
+    for (const ScreenPage page : {ScreenPage::welcome, ScreenPage::breathe, ScreenPage::ears,
+                                  ScreenPage::ends, ScreenPage::afterwards}) {
+        go_to(page);
+        EXPECT_THAT(text_of_page(), HasSubstr("A planning aid. Your instructor decides."));
+    }
+}
+
+TEST(GuestScreenMonitor, IsTheFirstThatIsNotTaken) {
+    EXPECT_EQ(monitor_for_guests(1, 0), -1);
+    EXPECT_EQ(monitor_for_guests(2, 0), 1);
+    EXPECT_EQ(monitor_for_guests(2, 1), 0);
+    EXPECT_EQ(monitor_for_guests(3, 0), 1);
+    EXPECT_EQ(monitor_for_guests(0, -1), -1);
+}
+
+TEST(GuestFirstNames, AreAloneUnlessTwoShareOne) {
+    std::vector<Guest> guests(4);
+    guests[0].name = "  Ana   Maria Prado ";
+    guests[1].name = "Ben";
+    guests[2].name = "Ben Ngata";
+    guests[3].name = "Õnne";
+    std::vector<const Guest*> pointers;
+    for (const Guest& guest : guests) pointers.push_back(&guest);
+    EXPECT_THAT(first_names(pointers),
+                ::testing::ElementsAre(QStringLiteral("Ana"), QStringLiteral("Ben"),
+                                       QStringLiteral("Ben N."), QStringLiteral("Õnne")));
+    EXPECT_TRUE(first_names({}).empty());
+}
+
+TEST(GuestFigures, RoundLimitsToTheSafeSide) {
+    const GuestFigures metric(GuestTongue::of("en"), UnitSystem::metric);
+    const GuestFigures imperial(GuestTongue::of("en"), UnitSystem::imperial);
+    const auto plain = [](QString text) {
+        return text.remove(QChar(0x2068)).remove(QChar(0x2069)).replace(QChar(0x00A0), u' ')
+            .toStdString();
+    };
+    EXPECT_EQ(plain(metric.at_most(Meters(0.928))), "0.9 m");
+    EXPECT_EQ(plain(metric.at_most(Meters(5.0))), "5 m");
+    EXPECT_EQ(plain(imperial.at_most(Meters(0.928))), "3 ft");
+    EXPECT_EQ(plain(imperial.at_most(Meters(0.5))), "1.5 ft");
+    EXPECT_EQ(plain(imperial.at_most(Meters(8.0))), "26 ft");
+    EXPECT_EQ(plain(metric.signal_at(Bars(50.0000001))), "50 bar");
+    EXPECT_EQ(plain(metric.signal_at(Bars(51.0))), "60 bar");
+    EXPECT_EQ(plain(imperial.signal_at(Bars(50.0))), "750 psi");
+    EXPECT_EQ(plain(metric.growth(1.61)), "×1.7");
+    EXPECT_EQ(plain(metric.factor(1.61)), "×1.6");
+    EXPECT_EQ(plain(metric.minutes_at_most(Minutes(22.9))), "22 min");
+    EXPECT_EQ(plain(metric.hours_at_least(Hours(12.1))), "13");
+    EXPECT_EQ(plain(metric.share(0.5549)), "55 %");
+    EXPECT_EQ(plain(metric.mass(Kilograms(3.5))), "3.5 kg");
+    EXPECT_EQ(plain(imperial.mass(Kilograms(3.5))), "8 lb");
+    EXPECT_EQ(plain(metric.cylinder(CylinderTypeId("steel-12"))), "12 L");
+    EXPECT_EQ(plain(metric.cylinder(CylinderTypeId("none"))), "");
+}
+
+}  // namespace
+}  // namespace leadline::testing
