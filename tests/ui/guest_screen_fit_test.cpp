@@ -32,7 +32,7 @@ protected:
         }
         QApplication::processEvents();
     }
-    void expect_all_fits(const std::string& where) {
+    void expect_all_fits(const std::string& where, double least_em = 7.0) {
         for (std::size_t k = 0; k < control().stops().size(); ++k) {
             control().go_to(static_cast<int>(k));
             fill_page();
@@ -47,9 +47,7 @@ protected:
                         << place << ": " << words.text.toStdString();
                 }
             }
-            if (screen_->size() == QSize(1920, 1080)) {
-                EXPECT_GE(screen_->view()->em(), 24.0) << place;
-            }
+            EXPECT_GE(screen_->view()->em(), least_em) << place;
         }
     }
 };
@@ -60,7 +58,9 @@ TEST_F(GuestScreenFit, NothingIsCutOffInAnyLanguageAndWindow) {
         control().set_guest(control().guests().front()->id);
         for (const GuestLanguage& language : guest_languages()) {
             control().set_language(language.tag);
-            expect_all_fits(language.tag + " at " + std::to_string(size.width()));
+            // Body text of 24 pixels on a monitor of 1080 lines is read from 2 m.
+            const double least_em = size == QSize(1920, 1080) ? 24.0 : 8.0;
+            expect_all_fits(language.tag + " at " + std::to_string(size.width()), least_em);
         }
     }
 }
@@ -84,7 +84,7 @@ TEST_F(GuestScreenFit, NothingIsCutOffWithLongNamesAndManyGuests) {
                           })
                     .has_value());
     for (const QSize size : sizes) {
-        screen_ = new GuestScreen(document_);
+        screen_ = new GuestScreen(document_);  // keeps show() from opening the sample anew
         show("mountain-lake", size);
         control().set_group({});
         control().set_guest(GuestId("guest-5"));
@@ -150,8 +150,8 @@ TEST_F(GuestScreenFit, AnotherPageIsThereInLessThanFiftyMilliseconds) {
         const std::clock_t before = std::clock();
         control().go_to(static_cast<int>(k));
         QApplication::processEvents();
-        worst = std::max(worst,
-                         1000.0 * static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC);
+        worst =
+            std::max(worst, 1000.0 * static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC);
     }
     RecordProperty("worst_ms", std::to_string(worst));
 #if !defined(__SANITIZE_ADDRESS__)

@@ -37,9 +37,7 @@ protected:
         }
         FAIL() << "no such page";
     }
-    BreathView* breath() {
-        return dynamic_cast<BreathView*>(screen_->view(ScreenPage::breathe));
-    }
+    BreathView* breath() { return dynamic_cast<BreathView*>(screen_->view(ScreenPage::breathe)); }
     EarView* ears() { return dynamic_cast<EarView*>(screen_->view(ScreenPage::ears)); }
     SignalCheckView* check() {
         return dynamic_cast<SignalCheckView*>(screen_->view(ScreenPage::signal_check));

@@ -70,8 +70,10 @@ TEST_F(GuestScreenFlow, IsGoneThroughByKeyboardAlone) {
         all_signals += text_of_page();
     }
     for (int k = 0; k < hand_signal_count; ++k) {
-        EXPECT_THAT(all_signals, HasSubstr(signal_making(static_cast<HandSignal>(k),
-                                                         GuestTongue::of("en")).toStdString()));
+        EXPECT_THAT(
+            all_signals,
+            HasSubstr(
+                signal_making(static_cast<HandSignal>(k), GuestTongue::of("en")).toStdString()));
     }
     ASSERT_EQ(control().stop().page, ScreenPage::numbers);
     press(Qt::Key_PageDown);
@@ -279,8 +281,8 @@ TEST_F(GuestScreenFlow, ShowsOthersNoMoreThanByFirstName) {
     for (std::size_t k = 0; k < control().stops().size(); ++k) {
         control().go_to(static_cast<int>(k));
         const std::string text = text_of_page();
-        for (const char* hidden : {"Castellani", "Fitzwilliam", "Oberhofer", "Afraid", "0199",
-                                   "83", "Oxygen"}) {
+        for (const char* hidden :
+             {"Castellani", "Fitzwilliam", "Oberhofer", "Afraid", "0199", "83", "Oxygen"}) {
             EXPECT_THAT(text, Not(HasSubstr(hidden))) << "page " << k;
         }
     }
@@ -360,7 +362,8 @@ TEST_F(GuestScreenFlow, ReadsFromRightToLeft) {
     int at = -1;
     for (const char* name : {"number-1.svg", "number-2.svg"}) {
         for (const PictureView* picture : digits) {
-            if (!picture->picture().endsWith(QLatin1String(name)) || picture->width() < 60) continue;
+            if (!picture->picture().endsWith(QLatin1String(name)) || picture->width() < 60)
+                continue;
             EXPECT_GT(picture->mapTo(screen_->view(), QPoint()).x(), at);
             at = picture->mapTo(screen_->view(), QPoint()).x();
             break;
@@ -389,7 +392,7 @@ TEST_F(GuestScreenFlow, ChangesLanguageByItsOwnName) {
 }
 
 TEST_F(GuestScreenFlow, KeepsToItsGroup) {
-    show("salt-cove");
+    show("harbour-morning");
     ASSERT_GE(document_.session().groups.size(), 2U);
     const GroupId second = document_.session().groups[1].id;
     control().set_guest(control().guests().front()->id);
@@ -404,10 +407,9 @@ TEST_F(GuestScreenFlow, FollowsTheSession) {
     show("mountain-lake");
     control().set_guest(GuestId("guest-1"));
     go_to(ScreenPage::kit);
-    ASSERT_TRUE(document_
-                    .edit(QStringLiteral("x"),
-                          [](Session& session) { session.guests[0].kit = Kit{}; })
-                    .has_value());
+    ASSERT_TRUE(
+        document_.edit(QStringLiteral("x"), [](Session& session) { session.guests[0].kit = Kit{}; })
+            .has_value());
     EXPECT_THAT(text_of_page(), HasSubstr("not chosen yet"));
     EXPECT_THAT(text_of_page(), Not(HasSubstr("7 mm")));
     ASSERT_TRUE(document_
@@ -465,11 +467,27 @@ TEST(GuestFirstNames, AreAloneUnlessTwoShareOne) {
     EXPECT_TRUE(first_names({}).empty());
 }
 
+TEST(GuestFigures, LongWordsMayBreakAndNothingIsLost) {
+    EXPECT_TRUE(typed_text("  ").isEmpty());
+    for (const char* typed :
+         {"Boathouse", "Donaudampfschifffahrtsgesellschaft", "a b-c",
+          "\U0001F30A\U0001F30A\U0001F30A\U0001F30A\U0001F30A\U0001F30A\U0001F30A"
+          "\U0001F30A\U0001F30A\U0001F30A\U0001F30A"}) {
+        QString shown = typed_text(typed);
+        shown.remove(QChar(0x2068)).remove(QChar(0x2069)).remove(QChar(0x200B));
+        EXPECT_EQ(shown.toStdString(), typed);
+    }
+    EXPECT_FALSE(typed_text("Boathouse at the pier").contains(QChar(0x200B)));
+    EXPECT_TRUE(typed_text(std::string(40, 'w')).contains(QChar(0x200B)));
+}
+
 TEST(GuestFigures, RoundLimitsToTheSafeSide) {
     const GuestFigures metric(GuestTongue::of("en"), UnitSystem::metric);
     const GuestFigures imperial(GuestTongue::of("en"), UnitSystem::imperial);
     const auto plain = [](QString text) {
-        return text.remove(QChar(0x2068)).remove(QChar(0x2069)).replace(QChar(0x00A0), u' ')
+        return text.remove(QChar(0x2068))
+            .remove(QChar(0x2069))
+            .replace(QChar(0x00A0), u' ')
             .toStdString();
     };
     EXPECT_EQ(plain(metric.at_most(Meters(0.928))), "0.9 m");

@@ -9,7 +9,9 @@
 namespace leadline::testing {
 namespace {
 
-ScreenWord word_at(int k) { return static_cast<ScreenWord>(k); }
+ScreenWord word_at(int k) {
+    return static_cast<ScreenWord>(k);
+}
 
 QString english(int k) {
     QString text = screen_word(word_at(k), GuestTongue::of("en"));
@@ -28,7 +30,8 @@ int syllables(QString word) {
 }
 
 /// Grade of school by Flesch and Kincaid.
-/// @source  Kincaid et al., Research Branch Report 8-75, Naval Technical Training, 1975 (from memory)
+/// @source  Kincaid et al., Research Branch Report 8-75, Naval Technical Training, 1975 (from
+/// memory)
 double grade(const QString& text) {
     static const QRegularExpression word(QStringLiteral("[A-Za-z’]+"));
     static const QRegularExpression end(QStringLiteral("[.?!]+"));
@@ -81,7 +84,8 @@ TEST(GuestScreenWords, StaySaidInShortSentences) {
 
 TEST(GuestScreenWords, PromiseNothing) {
     for (int k = 0; k < screen_word_count; ++k) {
-        for (const char* promise : {"safe", "guarantee", "danger-free", "no risk", "always works"}) {
+        for (const char* promise :
+             {"safe", "guarantee", "danger-free", "no risk", "always works"}) {
             EXPECT_FALSE(english(k).contains(QLatin1String(promise), Qt::CaseInsensitive))
                 << english(k).toStdString();
         }

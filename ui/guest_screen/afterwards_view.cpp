@@ -60,9 +60,9 @@ void AfterwardsView::take_words() {
         static_cast<GuestLabel*>(signs_[k])->setText(QStringLiteral("•  ") +
                                                      say(signs_to_watch.at(k)));
     }
-    const QString line = QString::fromStdString(session.site.emergency_line).simplified();
+    const QString line = typed_text(session.site.emergency_line);
     call_->setText(line.isEmpty() ? say(ScreenWord::call_unknown)
-                                  : say(ScreenWord::call).arg(isolated(line)));
+                                  : say(ScreenWord::call).arg(line));
     say_dived_->setText(say(ScreenWord::say_dived));
     standing_->setText(say(ScreenWord::standing));
 }

@@ -142,6 +142,24 @@ QString GuestFigures::sample_reading() const {
         card_word(units_ == UnitSystem::imperial ? CardWord::psi : CardWord::bar, *tongue_));
 }
 
+QString typed_text(const std::string& typed) {
+    constexpr int longest_word = 18;
+    constexpr QChar may_break(0x200B);
+    QString shown;
+    int run = 0;
+    for (const QChar letter : QString::fromStdString(typed).simplified()) {
+        run = letter.isSpace() || letter == u'-' ? 0 : run + 1;
+        // Never between the halves of a letter or before its accent.
+        const bool joins = letter.isLowSurrogate() || letter.isMark();
+        if (run > longest_word && !joins) {
+            shown += may_break;
+            run = 1;
+        }
+        shown += letter;
+    }
+    return shown.isEmpty() ? shown : isolated(shown);
+}
+
 std::vector<QString> first_names(const std::vector<const Guest*>& guests) {
     std::vector<QStringList> words;
     for (const Guest* guest : guests) {
@@ -153,6 +171,8 @@ std::vector<QString> first_names(const std::vector<const Guest*>& guests) {
             return other.front() == name.front();
         });
         QString shown = name.front();
+        constexpr int longest_name = 24;
+        if (shown.size() > longest_name) shown = shown.left(longest_name - 1) + QChar(0x2026);
         if (alike > 1 && name.size() > 1) {
             shown += QChar(u' ') + name.back().left(1) + QChar(u'.');
         }

@@ -55,6 +55,10 @@ private:
     UnitSystem units_;
 };
 
+/// What people typed, on one line, wrapped so that it keeps its order; a word too long for any line
+/// may break every few letters.
+QString typed_text(const std::string& typed);
+
 /// The first name of each, alone; where two share one, with the first letter of the last.
 /// @source  that the first word of a name is the one people go by: common practice, no source
 std::vector<QString> first_names(const std::vector<const Guest*>& guests);

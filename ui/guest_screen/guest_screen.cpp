@@ -227,7 +227,7 @@ QString GuestScreen::bar_state() const {
                         .arg(palette().color(QPalette::Base).name());
     for (const GuestButton* button : {back_, next_, run_, language_}) state += button->text();
     return state + draft_->text() + control_.tongue().language().font_family +
-           (draft_->isHidden() ? u'-' : u'+');
+           (draft_->isHidden() ? u'-' : u'+') + (isRightToLeft() ? u'<' : u'>');
 }
 
 void GuestScreen::fit_bar() {
@@ -247,6 +247,7 @@ void GuestScreen::fit_bar() {
     draft_->set_scale(scale);
     layout()->invalidate();
     layout()->activate();
+    bar_->layout()->activate();
 }
 
 void GuestScreen::show_beside(const QScreen* taken) {

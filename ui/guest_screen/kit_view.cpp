@@ -10,21 +10,17 @@ constexpr double picture_ems = 4.2;
 
 /// What is chosen of a piece; nothing: not chosen yet. A gauge has no size of its own.
 QString chosen(const Kit& kit, KitPart part, const GuestFigures& figures) {
-    const auto typed = [](const std::string& text) {
-        const QString line = QString::fromStdString(text).simplified();
-        return line.isEmpty() ? line : isolated(line);
-    };
     switch (part) {
         case KitPart::suit:
-            return typed(kit.suit);
+            return typed_text(kit.suit);
         case KitPart::bcd:
-            return typed(kit.bcd);
+            return typed_text(kit.bcd);
         case KitPart::fins:
-            return typed(kit.fins);
+            return typed_text(kit.fins);
         case KitPart::mask:
-            return typed(kit.mask);
+            return typed_text(kit.mask);
         case KitPart::mouthpiece:
-            return typed(kit.regulator);
+            return typed_text(kit.regulator);
         case KitPart::weights:
             return kit.lead ? figures.mass(*kit.lead) : QString();
         case KitPart::cylinder:

@@ -4,6 +4,7 @@
 #include <QKeyEvent>
 #include <QLayout>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QSvgRenderer>
 #include <algorithm>
 
@@ -136,7 +137,8 @@ QSize GuestButton::sizeHint() const {
 
 QSize GuestButton::minimumSizeHint() const {
     int widest = 0;
-    for (const QString& word : text().split(u' ')) {
+    static const QRegularExpression breaks(QStringLiteral("(?<=-)|[ \\x{200B}]"));
+    for (const QString& word : text().split(breaks)) {
         widest = std::max(widest, fontMetrics().horizontalAdvance(word));
     }
     return {widest + 2 * padding() + 4, fontMetrics().height() + 2 * padding()};

@@ -53,16 +53,15 @@ QString WelcomeView::instructor() const {
     const Group* group = find_group(session, control().group());
     const StaffMember* member =
         find_staff(session, group != nullptr ? group->instructor : session.leader);
-    return member != nullptr ? isolated(QString::fromStdString(member->name).simplified())
-                             : say(ScreenWord::not_set);
+    return member != nullptr ? typed_text(member->name) : say(ScreenWord::not_set);
 }
 
 QString WelcomeView::place() const {
     const Site& site = control().document().session().site;
     QStringList words;
     for (const std::string& word : {site.meeting_place, site.name}) {
-        const QString line = QString::fromStdString(word).simplified();
-        if (!line.isEmpty()) words << isolated(line);
+        const QString line = typed_text(word);
+        if (!line.isEmpty()) words << line;
     }
     return words.isEmpty() ? say(ScreenWord::not_set) : words.join(QStringLiteral(", "));
 }
