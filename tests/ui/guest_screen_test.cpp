@@ -2,6 +2,7 @@
 #include <gmock/gmock.h>
 
 #include <QAction>
+#include <QFile>
 #include <QMenu>
 #include <QSignalSpy>
 #include <QUndoStack>
@@ -434,6 +435,58 @@ TEST_F(GuestScreenFlow, FollowsTheSession) {
     EXPECT_THAT(text_of_page(), HasSubstr("Ask which number"));
     go_to(ScreenPage::afterwards);
     EXPECT_THAT(text_of_page(), HasSubstr("Ask your instructor for the number"));
+}
+
+TEST_F(GuestScreenFlow, StartsOverWithAnotherSession) {
+    show("mountain-lake");
+    control().set_guest(GuestId("guest-1"));
+    go_to(ScreenPage::ends);
+    open("harbour-morning");
+    EXPECT_EQ(control().index(), 0);
+    EXPECT_EQ(control().guest(), nullptr);
+    EXPECT_EQ(control().group(), document_.session().groups.front().id);
+    EXPECT_THAT(text_of_page(), HasSubstr("Jetty 3"));
+}
+
+TEST_F(GuestScreenFlow, LanguageAndRunHaveKeysAndTabReachesTheBar) {
+    show("mountain-lake");
+    press(Qt::Key_R);
+    EXPECT_TRUE(control().is_running());
+    press(Qt::Key_R);
+    EXPECT_FALSE(control().is_running());
+    press(Qt::Key_L);
+    EXPECT_TRUE(screen_->language_menu()->isVisible());
+    screen_->language_menu()->close();
+    QSet<QString> reached;
+    for (int k = 0; k < 12; ++k) {
+        press(Qt::Key_Tab);
+        if (screen_->focusWidget() != nullptr) reached << screen_->focusWidget()->objectName();
+    }
+    for (const char* name : {"screen_next", "screen_run", "screen_language", "screen_more"}) {
+        EXPECT_TRUE(reached.contains(QLatin1String(name))) << name;
+    }
+    // Space on a button presses it; arrows still turn the pages.
+    child<QPushButton>(*screen_, "screen_run")->setFocus();
+    press(Qt::Key_Space);
+    EXPECT_TRUE(control().is_running());
+    press(Qt::Key_Right);
+    EXPECT_EQ(control().index(), 1);
+}
+
+TEST_F(GuestScreenFlow, EveryPictureIsThere) {
+    show("mountain-lake");
+    for (std::size_t k = 0; k < control().stops().size(); ++k) {
+        control().go_to(static_cast<int>(k));
+        for (const PictureView* picture : screen_->view()->findChildren<PictureView*>()) {
+            if (!picture->isVisibleTo(screen_->view())) continue;
+            EXPECT_TRUE(picture->is_drawn()) << picture->picture().toStdString();
+        }
+    }
+    for (const char* body : {"diver", "lungs", "head-pinch-nose"}) {
+        EXPECT_TRUE(QFile::exists(QStringLiteral(":/leadline/body/") + QLatin1String(body) +
+                                  QStringLiteral(".svg")))
+            << body;
+    }
 }
 
 TEST_F(GuestScreenFlow, SaysThatItIsAnAidWhereNumbersCanHurt) {

@@ -17,6 +17,7 @@
 #include <QUndoStack>
 
 #include "tests/ui/site_gas_walk.h"
+#include "ui/guest_screen/guest_screen.h"
 #include "ui/roster/roster_tab.h"
 #include "ui/shell/findings_model.h"
 #include "ui/shell/main_window.h"
@@ -280,6 +281,29 @@ TEST_F(Shell, FindingsModelKeepsItsPromises) {
     QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
     ASSERT_TRUE(window_->open_file(sample_path("finished-dive")));
     EXPECT_GT(model.rowCount(), 0);
+}
+
+TEST_F(Shell, OpensOneGuestScreenByKeyAndByButtonAndKeepsItsSettings) {
+    ASSERT_TRUE(window_->open_file(sample_path("salt-cove")));
+    QTest::keyClick(window_.get(), Qt::Key_F9);
+    auto screens = window_->findChildren<GuestScreen*>();
+    ASSERT_EQ(screens.size(), 1);
+    QPointer<GuestScreen> screen = screens.front();
+    EXPECT_TRUE(screen->isVisible());
+    window_->show_tab(MainWindow::briefing_tab);
+    QTest::mouseClick(child<QPushButton>(*window_, "briefing_guest_screen"), Qt::LeftButton);
+    EXPECT_EQ(window_->findChildren<GuestScreen*>().size(), 1);
+    screen->control().set_seconds(60);
+    screen->control().set_calm(true);
+    QTest::keyClick(screen.data(), Qt::Key_Escape);
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    EXPECT_EQ(screen, nullptr);
+    EXPECT_TRUE(window_->isVisible());
+    action("action_guest_screen")->trigger();
+    screens = window_->findChildren<GuestScreen*>();
+    ASSERT_EQ(screens.size(), 1);
+    EXPECT_EQ(screens.front()->control().seconds(), 60);
+    EXPECT_TRUE(screens.front()->control().is_calm());
 }
 
 }  // namespace

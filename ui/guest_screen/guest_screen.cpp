@@ -142,6 +142,8 @@ void GuestScreen::build_menu() {
     connect(&control_, &GuestScreenControl::settings_changed, calm,
             [this, calm] { calm->setChecked(control_.is_calm()); });
     menu_->addSeparator();
+    menu_->addAction(tr("Language (L)"), language_, &QPushButton::click);
+    menu_->addAction(tr("Run or pause (R)"), run_, &QPushButton::click);
     menu_->addAction(tr("Blank (B)"), this, [this] { control_.set_blank(true); });
     menu_->addAction(tr("Full screen (F11)"), this, &GuestScreen::toggle_full_screen);
     menu_->addAction(tr("Close (Esc)"), this, &QWidget::close);

@@ -41,10 +41,17 @@ GuestScreenControl::GuestScreenControl(SessionDocument& document, QObject* paren
     : QObject(parent), today(current_day), document_(document), stops_(all_stops()) {
     timer_.setTimerType(Qt::CoarseTimer);
     connect(&timer_, &QTimer::timeout, this, &GuestScreenControl::turn_page);
-    const std::vector<Group>& groups = document_.session().groups;
-    if (!groups.empty()) group_ = groups.front().id;
-    language_ = common_language();
+    start_over();
+    connect(&document_, &SessionDocument::opened, this, &GuestScreenControl::start_over);
     connect(&document_, &SessionDocument::changed, this, &GuestScreenControl::follow_document);
+}
+
+void GuestScreenControl::start_over() {
+    const std::vector<Group>& groups = document_.session().groups;
+    group_ = groups.empty() ? GroupId() : groups.front().id;
+    guest_ = {};
+    language_ = common_language();
+    go_to(0);
 }
 
 void GuestScreenControl::follow_document() {

@@ -108,6 +108,8 @@ Q_SIGNALS:
 
 private:
     void follow_document();
+    /// Another session: from the first page on, for its first group.
+    void start_over();
     /// The language all read, where it is one and there; English otherwise.
     [[nodiscard]] std::string common_language() const;
 

@@ -202,6 +202,7 @@ void WaterScene::paint_diver(QPainter& painter) const {
 void WaterScene::paintEvent(QPaintEvent* /*event*/) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
+    painter.setLayoutDirection(layoutDirection());
     paint_water(painter);
     paint_marks(painter);
     paint_diver(painter);
