@@ -299,6 +299,10 @@ void GuestScreen::keyPressEvent(QKeyEvent* event) {
         case Qt::Key_B:
         case Qt::Key_Period:
             return control_.set_blank(true);
+        case Qt::Key_L:
+            return language_->click();
+        case Qt::Key_R:
+            return run_->click();
         case Qt::Key_F11:
             return toggle_full_screen();
         case Qt::Key_Escape:
