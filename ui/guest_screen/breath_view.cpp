@@ -102,9 +102,10 @@ void BreathView::move_to(double meters) {
     wanted_ = std::clamp(meters, 0.0, deepest);
     control().touch();
     show_present();
+    settle();
 }
 
-void BreathView::show_longest() {
+void BreathView::show_state(int /*state*/) {
     show_numbers(control().document().plan().environment.deepest.meters().value());
 }
 

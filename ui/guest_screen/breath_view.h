@@ -25,7 +25,7 @@ public:
 protected:
     void take_words() override;
     void arrange(bool portrait) override;
-    void show_longest() override;
+    void show_state(int state) override;
     void show_present() override;
 
 private:

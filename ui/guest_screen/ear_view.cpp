@@ -2,7 +2,6 @@
 #include "ui/guest_screen/ear_view.h"
 
 #include <algorithm>
-#include <initializer_list>
 
 #include "ui/document/place_water.h"
 #include "ui/document/session_document.h"
@@ -129,6 +128,7 @@ void EarView::move_to(double meters) {
     said_ = Said::nothing;
     control().touch();
     show_trial();
+    settle();
 }
 
 void EarView::clear() {
@@ -138,6 +138,7 @@ void EarView::clear() {
     trial_ = ear_trial_cleared(*water, trial_);
     control().touch();
     show_trial();
+    settle();
 }
 
 void EarView::take_words() {
@@ -189,20 +190,10 @@ void EarView::show_trial() {
     said_words_->set_ink(said_ == Said::up_first ? TextInk::warn : TextInk::accent);
 }
 
-void EarView::show_longest() {
-    const auto longest = [this](std::initializer_list<QString> texts, TextRole role) {
-        const QFontMetrics metrics(scaled_font(scale(), role));
-        return std::max(texts, [&](const QString& a, const QString& b) {
-            return metrics.horizontalAdvance(a) < metrics.horizontalAdvance(b);
-        });
-    };
-    state_->set_state(EarFeeling::locked, longest({feeling_words(EarFeeling::fine, tongue()),
-                                                   feeling_words(EarFeeling::discomfort, tongue()),
-                                                   feeling_words(EarFeeling::pain, tongue()),
-                                                   feeling_words(EarFeeling::locked, tongue())},
-                                                  TextRole::title));
-    said_words_->setText(
-        longest({say(ScreenWord::ear_cleared), say(ScreenWord::ear_up_first)}, TextRole::heading));
+void EarView::show_state(int state) {
+    const auto feeling = static_cast<EarFeeling>(state);
+    state_->set_state(feeling, feeling_words(feeling, tongue()));
+    said_words_->setText(say(state % 2 == 0 ? ScreenWord::ear_cleared : ScreenWord::ear_up_first));
 }
 
 void EarView::arrange(bool portrait) {

@@ -23,7 +23,8 @@ public:
 protected:
     void take_words() override;
     void arrange(bool portrait) override;
-    void show_longest() override;
+    [[nodiscard]] int state_count() const override { return 4; }
+    void show_state(int state) override;
     void show_present() override { show_trial(); }
 
 private:

@@ -79,6 +79,11 @@ void GuestLabel::set_scale(const TypeScale& scale) {
     const QFont wanted = scaled_font(scale, role_);
     if (font() != wanted) setFont(wanted);
     take_colour();
+    // A name in another script stands on the side from which the page is read.
+    if ((alignment() & Qt::AlignHCenter) == 0) {
+        setAlignment((isRightToLeft() ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignAbsolute |
+                     (alignment() & Qt::AlignVertical_Mask));
+    }
 }
 
 void GuestLabel::set_ink(TextInk ink) {

@@ -10,13 +10,20 @@ namespace {
 constexpr double smallest_em = 7.0;
 constexpr double page_margin_ems = 0.9;
 
+void invalidate_layout(QLayout& layout) {
+    for (int k = 0; k < layout.count(); ++k) {
+        if (QLayout* inner = layout.itemAt(k)->layout()) invalidate_layout(*inner);
+    }
+    layout.invalidate();
+}
+
 /// Lets go of what layouts remember of their parts' sizes, innermost first: they would only hear of
 /// changes when the event loop comes round.
 void invalidate_layouts(QWidget& root) {
     for (QObject* child : root.children()) {
         if (auto* widget = qobject_cast<QWidget*>(child)) invalidate_layouts(*widget);
     }
-    if (root.layout() != nullptr) root.layout()->invalidate();
+    if (root.layout() != nullptr) invalidate_layout(*root.layout());
     root.updateGeometry();
 }
 
@@ -55,15 +62,22 @@ void ScreenView::update_words() {
     take_words();
     arrange(is_portrait());
     scale_all(*this, scale_);
-    show_longest();
-    const bool keeps = family == scale_.family && measured_fits();
+    const bool keeps = family == scale_.family && all_states_fit();
     show_present();
-    if (!keeps) fit();
+    if (keeps) {
+        settle();
+    } else {
+        fit();
+    }
 }
 
-bool ScreenView::measured_fits() {
-    invalidate_layouts(*this);
-    return fits();
+bool ScreenView::all_states_fit() {
+    for (int state = 0; state < state_count(); ++state) {
+        show_state(state);
+        invalidate_layouts(*this);
+        if (!fits()) return false;
+    }
+    return true;
 }
 
 void ScreenView::apply(double em) {
@@ -86,20 +100,23 @@ void ScreenView::fit() {
     scale_.family = tongue().language().font_family;
     scale_.palette = screen_palette(shade_of(palette()));
     arrange(is_portrait());
-    show_longest();
     double high = largest_em(size());
     apply(high);
-    if (!measured_fits()) {
+    if (!all_states_fit()) {
         double low = std::min(smallest_em, high);
         constexpr int halvings = 5;
         for (int k = 0; k < halvings; ++k) {
             const double middle = (low + high) / 2.0;
             apply(middle);
-            (measured_fits() ? low : high) = middle;
+            (all_states_fit() ? low : high) = middle;
         }
         apply(low);
     }
     show_present();
+    settle();
+}
+
+void ScreenView::settle() {
     invalidate_layouts(*this);
     if (layout() != nullptr) layout()->activate();
     update();

@@ -34,9 +34,10 @@ public:
 
 protected:
     virtual void take_words() = 0;
-    /// Shows the longest words that moving something on the page can lead to, so that the size of
-    /// type is right for all of them; show_present() goes back.
-    virtual void show_longest() {}
+    /// What moving something on the page can lead to: the size of type must be right for all of it.
+    /// show_present() goes back.
+    [[nodiscard]] virtual int state_count() const { return 1; }
+    virtual void show_state(int /*state*/) {}
     virtual void show_present() {}
     /// Puts the parts side by side or one below the other.
     virtual void arrange(bool portrait) = 0;
@@ -50,10 +51,12 @@ protected:
     [[nodiscard]] bool is_portrait() const { return height() > width(); }
     /// Chooses the largest scale in which the page fits, and lays it out.
     void fit();
+    /// Lays the page out anew at once, after words have changed.
+    void settle();
 
 private:
     void apply(double em);
-    [[nodiscard]] bool measured_fits();
+    [[nodiscard]] bool all_states_fit();
     GuestScreenControl& control_;
     TypeScale scale_;
 };

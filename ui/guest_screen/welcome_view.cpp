@@ -63,7 +63,7 @@ QString WelcomeView::place() const {
         const QString line = typed_text(word);
         if (!line.isEmpty()) words << line;
     }
-    return words.isEmpty() ? say(ScreenWord::not_set) : words.join(QStringLiteral(", "));
+    return words.isEmpty() ? say(ScreenWord::not_set) : words.join(QStringLiteral(" · "));
 }
 
 void WelcomeView::take_words() {
@@ -82,7 +82,7 @@ void WelcomeView::take_words() {
     const Minutes time = group != nullptr ? group->ends_at : duration(session.profile);
     const std::array<std::pair<ScreenWord, QString>, 5> shown{{
         {ScreenWord::when,
-         figures.day(session.date) + QStringLiteral(", ") + figures.time(session.meeting_time)},
+         figures.day(session.date) + QStringLiteral(" · ") + figures.time(session.meeting_time)},
         {ScreenWord::where, place()},
         {ScreenWord::with, instructor()},
         {ScreenWord::how_deep,
