@@ -45,11 +45,10 @@ NumbersView::NumbersView(GuestScreenControl& control, QWidget* parent)
         sample_pictures_.push_back(picture);
         sample_->addWidget(picture);
     }
-    sample_->addStretch();
     auto* numbers = screen_column();
     numbers->addLayout(asked);
     numbers->addWidget(how_);
-    numbers->addWidget(sample);
+    numbers->addWidget(sample, 0, Qt::AlignLeft);
     numbers->addStretch(1);
     auto* all_digits = new QWidget(this);
     all_digits->setLayoutDirection(Qt::LeftToRight);

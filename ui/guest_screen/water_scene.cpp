@@ -86,7 +86,8 @@ double WaterScene::y_of(double meters) const {
 double WaterScene::depth_at(double y) const {
     const double top = sky * scale_.em;
     const double bottom = height() - ground * scale_.em;
-    return std::clamp((y - top) / (bottom - top), 0.0, 1.0) * content_.deepest;
+    const double span = std::max(1.0, bottom - top);
+    return std::clamp((y - top) / span, 0.0, 1.0) * content_.deepest;
 }
 
 QRectF WaterScene::mirrored(const QRectF& box) const {
