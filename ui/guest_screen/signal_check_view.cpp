@@ -9,7 +9,8 @@
 namespace leadline {
 namespace {
 
-constexpr double picture_ems = 10.0;
+constexpr double picture_ems = 9.0;
+constexpr double said_picture_ems = 2.8;
 
 }  // namespace
 
@@ -22,6 +23,7 @@ SignalCheckView::SignalCheckView(GuestScreenControl& control, QWidget* parent)
       picker_(new GuestPicker(control, this)),
       picture_(new PictureView(picture_ems, this)),
       question_(new GuestLabel(TextRole::heading, TextInk::ink, this)),
+      said_picture_(new PictureView(said_picture_ems, this)),
       said_words_(new GuestLabel(TextRole::heading, TextInk::accent, this)),
       start_(new GuestButton(this)),
       known_(screen_grid()),
@@ -45,7 +47,10 @@ SignalCheckView::SignalCheckView(GuestScreenControl& control, QWidget* parent)
     asked->addWidget(question_);
     asked->addWidget(picture_, 0, Qt::AlignHCenter);
     asked->addLayout(answers_);
-    asked->addWidget(said_words_);
+    auto* said = screen_row();
+    said->addWidget(said_picture_);
+    said->addWidget(said_words_, 1);
+    asked->addLayout(said);
     asked->addWidget(start_);
     asked->addStretch(1);
     auto* tile = new ScreenTile(this);
@@ -131,6 +136,8 @@ void SignalCheckView::show_question() {
         picture_->set_picture(signal_picture(*check_->question()));
         picture_->setAccessibleName(signal_making(*check_->question(), tongue()));
     }
+    said_picture_->setVisible(said_ != Said::nothing);
+    if (said_ != Said::nothing) said_picture_->set_picture(signal_picture(last_));
     said_words_->setVisible(check_.has_value());
     said_words_->set_ink(said_ == Said::wrong ? TextInk::ink : TextInk::accent);
     switch (said_) {

@@ -38,6 +38,7 @@ private:
     GuestPicker* picker_;
     PictureView* picture_;
     GuestLabel* question_;
+    PictureView* said_picture_;  ///< the signal that was told: the next one is asked already
     GuestLabel* said_words_;
     GuestButton* start_;
     QGridLayout* known_;
