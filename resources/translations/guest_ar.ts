@@ -53,7 +53,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>ابقوا قرب المدرّب على مدّ الذراع. ضعتم؟ ابحثوا دقيقة واحدة، ثم اصعدوا ببطء.</translation>
+        <translation>ابقوا على مدّ يد المدرّب. ضعتم؟ ابحثوا دقيقة، ثم اصعدوا ببطء.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>

@@ -129,7 +129,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>ft³</source>
-        <translation>cu ft</translation>
+        <translation>ft³</translation>
     </message>
     <message>
         <source>Breathe under water</source>
@@ -632,7 +632,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Not quite. It says: %1</source>
-        <translation>Nicht ganz. Es heißt: %1</translation>
+        <translation>Nicht ganz. Das war: %1</translation>
     </message>
     <message>
         <source>We will ask it once more.</source>

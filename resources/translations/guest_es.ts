@@ -129,7 +129,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>ft³</source>
-        <translation>cu ft</translation>
+        <translation>ft³</translation>
     </message>
     <message>
         <source>Breathe under water</source>
@@ -610,7 +610,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Do you know them?</source>
         <extracomment>hand signals</extracomment>
-        <translation>¿Las conoces?</translation>
+        <translation>¿Conoces las señales?</translation>
     </message>
     <message>
         <source>Start</source>
@@ -632,7 +632,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Not quite. It says: %1</source>
-        <translation>No del todo. Dice: %1</translation>
+        <translation>No del todo. Era: %1</translation>
     </message>
     <message>
         <source>We will ask it once more.</source>

@@ -129,7 +129,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>ft³</source>
-        <translation>cu ft</translation>
+        <translation>ft³</translation>
     </message>
     <message>
         <source>Breathe under water</source>
@@ -610,7 +610,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Do you know them?</source>
         <extracomment>hand signals</extracomment>
-        <translation>Les connaissez-vous ?</translation>
+        <translation>Connaissez-vous les signes ?</translation>
     </message>
     <message>
         <source>Start</source>
@@ -632,7 +632,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Not quite. It says: %1</source>
-        <translation>Pas tout à fait. Il dit : %1</translation>
+        <translation>Pas tout à fait. C’était : %1</translation>
     </message>
     <message>
         <source>We will ask it once more.</source>

@@ -68,7 +68,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>not “good”</source>
         <extracomment>Card, under the picture of a raised thumb, which means "go up": never "good".</extracomment>
-        <translation>non è «va bene»</translation>
+        <translation>non è «bene»</translation>
     </message>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
@@ -129,7 +129,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>ft³</source>
-        <translation>cu ft</translation>
+        <translation>ft³</translation>
     </message>
     <message>
         <source>Breathe under water</source>
@@ -265,7 +265,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up means “go up”. It never means “good”. For “good”, make a ring.</source>
-        <translation>Pollice in su vuol dire «risali». Mai «va bene». Per «va bene», fai un anello.</translation>
+        <translation>Pollice in su vuol dire «risali». Mai «bene». Per «bene», fai un anello.</translation>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
@@ -600,7 +600,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up: we go up. It does not mean “good”.</source>
-        <translation>Pollice in su: si risale. Non vuol dire «va bene».</translation>
+        <translation>Pollice in su: si risale. Non vuol dire «bene».</translation>
     </message>
     <message>
         <source>All is well? Make the ring.</source>
@@ -610,7 +610,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Do you know them?</source>
         <extracomment>hand signals</extracomment>
-        <translation>Li conosci?</translation>
+        <translation>Conosci i segnali?</translation>
     </message>
     <message>
         <source>Start</source>
@@ -632,7 +632,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Not quite. It says: %1</source>
-        <translation>Non proprio. Dice: %1</translation>
+        <translation>Non proprio. Era: %1</translation>
     </message>
     <message>
         <source>We will ask it once more.</source>
@@ -854,7 +854,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Go up: the dive is over. It never means “good”.</source>
-        <translation>Risali: l’immersione è finita. Non vuol mai dire «va bene».</translation>
+        <translation>Risali: l’immersione è finita. Non vuol mai dire «bene».</translation>
     </message>
     <message>
         <source>Go down.</source>

@@ -63,7 +63,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>水面では、BCDに空気を入れ、マスクは着けたまま。</translation>
+        <translation>水面では：BCDに空気を入れ、マスクは着けたまま。</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -73,12 +73,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
-        <translation>%1時間は飛行機も山道も禁止。</translation>
+        <translation>%1時間：飛行機も山道も禁止。</translation>
     </message>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48時間以内に、しびれ、めまい、ひどい疲れ、関節の痛み、息苦しさ？</translation>
+        <translation>48時間以内：しびれ、めまい、ひどい疲れ、関節の痛み、息苦しさ？</translation>
     </message>
     <message>
         <source>Call</source>
@@ -129,7 +129,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>ft³</source>
-        <translation>cu ft</translation>
+        <translation>ft³</translation>
     </message>
     <message>
         <source>Breathe under water</source>

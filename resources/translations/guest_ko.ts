@@ -63,7 +63,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>수면에서는 BCD에 공기를 넣고 마스크를 벗지 마세요.</translation>
+        <translation>수면에서: BCD에 공기를 넣고 마스크를 벗지 마세요.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -73,12 +73,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
-        <translation>%1시간 동안 비행기와 산악 도로 금지.</translation>
+        <translation>%1시간 동안: 비행기와 산악 도로 금지.</translation>
     </message>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48시간 안에 감각 둔함, 어지러움, 심한 피로, 관절통, 숨 가쁨?</translation>
+        <translation>48시간 안에: 감각 둔함, 어지러움, 심한 피로, 관절통, 숨 가쁨?</translation>
     </message>
     <message>
         <source>Call</source>
@@ -129,7 +129,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>ft³</source>
-        <translation>cu ft</translation>
+        <translation>ft³</translation>
     </message>
     <message>
         <source>Breathe under water</source>

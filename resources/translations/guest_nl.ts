@@ -129,7 +129,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>ft³</source>
-        <translation>cu ft</translation>
+        <translation>ft³</translation>
     </message>
     <message>
         <source>Breathe under water</source>
@@ -610,7 +610,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Do you know them?</source>
         <extracomment>hand signals</extracomment>
-        <translation>Ken je ze?</translation>
+        <translation>Ken je de signalen?</translation>
     </message>
     <message>
         <source>Start</source>
@@ -632,7 +632,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Not quite. It says: %1</source>
-        <translation>Niet helemaal. Het zegt: %1</translation>
+        <translation>Niet helemaal. Dat was: %1</translation>
     </message>
     <message>
         <source>We will ask it once more.</source>

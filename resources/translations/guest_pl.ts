@@ -13,7 +13,7 @@
         <extracomment>Card, before the instructor's name: "With Ana".
 ----------
 label before the instructor’s name</extracomment>
-        <translation>Instruktor</translation>
+        <translation>Prowadzi</translation>
     </message>
     <message>
         <source>Low on air</source>
@@ -53,7 +53,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Bądź na wyciągnięcie ręki. Nie widzisz nas? Szukaj 1 minutę, potem powoli w górę.</translation>
+        <translation>Bądź w zasięgu ręki. Nie widać nas? Szukaj 1 minutę, potem powoli w górę.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -496,7 +496,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Top</source>
         <extracomment>the water’s surface, beside a scale of depth</extracomment>
-        <translation>Powierzchnia</translation>
+        <translation>Góra</translation>
     </message>
     <message>
         <source>Deepest today</source>

@@ -68,7 +68,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>not “good”</source>
         <extracomment>Card, under the picture of a raised thumb, which means "go up": never "good".</extracomment>
-        <translation>não é “tudo bem”</translation>
+        <translation>não é “bom”</translation>
     </message>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
@@ -129,7 +129,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>ft³</source>
-        <translation>cu ft</translation>
+        <translation>ft³</translation>
     </message>
     <message>
         <source>Breathe under water</source>
@@ -265,7 +265,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up means “go up”. It never means “good”. For “good”, make a ring.</source>
-        <translation>Polegar para cima é “subir”. Nunca quer dizer “tudo bem”. Para “tudo bem”, faça um anel.</translation>
+        <translation>Polegar para cima é “subir”. Nunca quer dizer “bom”. Para dizer “tudo bem”, faça um anel.</translation>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
@@ -600,7 +600,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up: we go up. It does not mean “good”.</source>
-        <translation>Polegar para cima: subimos. Não quer dizer “tudo bem”.</translation>
+        <translation>Polegar para cima: subimos. Não quer dizer “bom”.</translation>
     </message>
     <message>
         <source>All is well? Make the ring.</source>
@@ -610,7 +610,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Do you know them?</source>
         <extracomment>hand signals</extracomment>
-        <translation>Já os conhece?</translation>
+        <translation>Conhece os sinais?</translation>
     </message>
     <message>
         <source>Start</source>
@@ -632,7 +632,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Not quite. It says: %1</source>
-        <translation>Não é bem isso. Diz: %1</translation>
+        <translation>Não é bem isso. Era: %1</translation>
     </message>
     <message>
         <source>We will ask it once more.</source>
@@ -854,7 +854,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Go up: the dive is over. It never means “good”.</source>
-        <translation>Suba: o mergulho acabou. Nunca quer dizer “tudo bem”.</translation>
+        <translation>Suba: o mergulho acabou. Nunca quer dizer “bom”.</translation>
     </message>
     <message>
         <source>Go down.</source>

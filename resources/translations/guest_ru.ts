@@ -13,7 +13,7 @@
         <extracomment>Card, before the instructor's name: "With Ana".
 ----------
 label before the instructor’s name</extracomment>
-        <translation>Инструктор</translation>
+        <translation>Ведёт</translation>
     </message>
     <message>
         <source>Low on air</source>
@@ -53,7 +53,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Будьте не дальше вытянутой руки. Потерялись? Ищите 1 минуту, затем медленно всплывайте.</translation>
+        <translation>Не дальше вытянутой руки. Потерялись? Ищите 1 минуту, потом медленно вверх.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -129,7 +129,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>ft³</source>
-        <translation>куб. фт</translation>
+        <translation>фт³</translation>
     </message>
     <message>
         <source>Breathe under water</source>
@@ -496,7 +496,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Top</source>
         <extracomment>the water’s surface, beside a scale of depth</extracomment>
-        <translation>Поверхность</translation>
+        <translation>Наверху</translation>
     </message>
     <message>
         <source>Deepest today</source>

@@ -13,6 +13,237 @@
     </message>
 </context>
 <context>
+    <name>BeachSheet</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>severity: what is wrong</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>severity, whom it is about: what is wrong</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>whom it is about: what is wrong</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 Goes ahead because: %2</source>
+        <translation>%1 Trotzdem, weil: %2</translation>
+    </message>
+    <message>
+        <source>%1 Goes ahead because: %2 (%3)</source>
+        <translation>%1 Trotzdem, weil: %2 (%3)</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation>nicht gefragt</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>signals known</comment>
+        <translation>%1 von %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n years</source>
+        <translation>
+            <numerusform>%n Jahr</numerusform>
+            <numerusform>%n Jahre</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>age not known</source>
+        <translation>Alter nicht bekannt</translation>
+    </message>
+    <message>
+        <source>health clear</source>
+        <translation>Gesundheit unbedenklich</translation>
+    </message>
+    <message>
+        <source>health: %1, %2</source>
+        <comment>before the day, today</comment>
+        <translation>Gesundheit: %1, %2</translation>
+    </message>
+    <message>
+        <source>signals %1</source>
+        <translation>Zeichen: %1</translation>
+    </message>
+    <message>
+        <source>Signals not yet known: %1.</source>
+        <translation>Noch nicht gekonnte Zeichen: %1.</translation>
+    </message>
+    <message>
+        <source>&gt;%1</source>
+        <comment>more minutes than</comment>
+        <translation>&gt;%1</translation>
+    </message>
+    <message>
+        <source>Low on air first: %1, after %2.</source>
+        <translation>Zuerst wenig Luft: %1, nach %2.</translation>
+    </message>
+    <message>
+        <source>Instructor: %1 at least, to bring one guest up.</source>
+        <translation>Tauchlehrer: mindestens %1, um einen Gast nach oben zu bringen.</translation>
+    </message>
+    <message>
+        <source>In %1, up by %2 (%3): the air ends it before the plan does.</source>
+        <translation>Ins Wasser %1, oben bis %2 (%3): Die Luft endet vor dem Plan.</translation>
+    </message>
+    <message>
+        <source>In %1, back by %2 (%3).</source>
+        <translation>Ins Wasser %1, zurück bis %2 (%3).</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>role, name</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 · meet %2 · in the water %3</source>
+        <translation>%1 · Treffen %2 · im Wasser %3</translation>
+    </message>
+    <message>
+        <source>In an emergency call</source>
+        <translation>Im Notfall anrufen</translation>
+    </message>
+    <message>
+        <source>not entered: write it here</source>
+        <translation>nicht eingetragen: hier aufschreiben</translation>
+    </message>
+    <message>
+        <source>No emergency plan is entered: write it here (oxygen, phone, chamber, way out)</source>
+        <translation>Kein Notfallplan eingetragen: hier aufschreiben (Sauerstoff, Telefon, Druckkammer, Rettungsweg)</translation>
+    </message>
+    <message>
+        <source>The whole plan stands on the emergency page.</source>
+        <translation>Der ganze Plan steht auf dem Notfallblatt.</translation>
+    </message>
+    <message>
+        <source>Guest</source>
+        <translation>Gast</translation>
+    </message>
+    <message>
+        <source>what to know, kit</source>
+        <translation>Wichtiges, Ausrüstung</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Folge</translation>
+    </message>
+    <message>
+        <source>of low</source>
+        <translation>b. Luft</translation>
+    </message>
+    <message>
+        <source>Signal at</source>
+        <translation>Zeichen</translation>
+    </message>
+    <message>
+        <source>Turn at</source>
+        <translation>Umkehr</translation>
+    </message>
+    <message>
+        <source>Least</source>
+        <translation>Mind.</translation>
+    </message>
+    <message>
+        <source>Lasts</source>
+        <translation>Reicht</translation>
+    </message>
+    <message>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <source>RMV</source>
+        <translation>AMV</translation>
+    </message>
+    <message>
+        <source>Nobody is in this group yet.</source>
+        <translation>In dieser Gruppe ist noch niemand.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>guest, flag</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Signals of need</source>
+        <translation>Notzeichen</translation>
+    </message>
+    <message>
+        <source>Heads, air, log</source>
+        <translation>Köpfe, Luft, Protokoll</translation>
+    </message>
+    <message>
+        <source>write %1, %2</source>
+        <translation>in %1, %2</translation>
+    </message>
+    <message>
+        <source>In</source>
+        <translation>Hinein</translation>
+    </message>
+    <message>
+        <source>2 tick</source>
+        <translation>2 haken ab</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Anfang</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>Deepest</source>
+        <translation>Tiefste</translation>
+    </message>
+    <message>
+        <source>Out</source>
+        <translation>Heraus</translation>
+    </message>
+    <message>
+        <source>Heads in</source>
+        <translation>Hinein</translation>
+    </message>
+    <message>
+        <source>Heads out</source>
+        <translation>Heraus</translation>
+    </message>
+    <message>
+        <source>at</source>
+        <comment>a time of day</comment>
+        <translation>um</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <comment>who counted</comment>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>Open.</source>
+        <translation>Offen.</translation>
+    </message>
+    <message>
+        <source>Decided.</source>
+        <translation>Entschieden.</translation>
+    </message>
+    <message>
+        <source>No stop and no caution of the group is open.</source>
+        <translation>Für die Gruppe ist kein Stopp und keine Vorsicht offen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more: see the findings in the window.</source>
+        <translation>
+            <numerusform>%n weiterer Befund: siehe die Befunde im Fenster.</numerusform>
+            <numerusform>%n weitere Befunde: siehe die Befunde im Fenster.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Bookings</name>
     <message>
         <source>Not used</source>
@@ -216,6 +447,61 @@
     </message>
 </context>
 <context>
+    <name>CardLanguage</name>
+    <message>
+        <source>language not entered</source>
+        <translation>Sprache nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>Language not entered: the card is in English</source>
+        <translation>Sprache nicht eingetragen: Die Karte ist auf Englisch</translation>
+    </message>
+    <message>
+        <source>No %1 yet: the card is in English</source>
+        <translation>%1 gibt es noch nicht: Die Karte ist auf Englisch</translation>
+    </message>
+    <message>
+        <source>%1: a draft, not checked by a speaker</source>
+        <translation>%1: ein Entwurf, von niemandem geprüft, der die Sprache spricht</translation>
+    </message>
+    <message>
+        <source>%1: checked by a speaker</source>
+        <translation>%1: geprüft von jemandem, der die Sprache spricht</translation>
+    </message>
+    <message>
+        <source>%1: checked by %2</source>
+        <translation>%1: geprüft von %2</translation>
+    </message>
+    <message>
+        <source>%1 (draft)</source>
+        <comment>a language</comment>
+        <translation>%1 (Entwurf)</translation>
+    </message>
+    <message>
+        <source>English, no %1 yet</source>
+        <comment>a language</comment>
+        <translation>Englisch, noch kein %1</translation>
+    </message>
+    <message>
+        <source>%1, no %2 yet</source>
+        <comment>two languages</comment>
+        <translation>%1, noch kein %2</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>two languages</comment>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>Cards in %1: drafted, not checked by a speaker.</source>
+        <translation>Karten auf %1: Entwürfe, von niemandem geprüft, der die Sprache spricht.</translation>
+    </message>
+    <message>
+        <source>No cards in %1: in English instead.</source>
+        <translation>Keine Karten auf %1: stattdessen auf Englisch.</translation>
+    </message>
+</context>
+<context>
     <name>Commands</name>
     <message>
         <source>No card for %1: a stop stands. &quot;leadline plan&quot; says which.</source>
@@ -307,6 +593,85 @@
     <message>
         <source>Breathe all the time, most of all on the way up. Pain in the chest, trouble breathing or anything odd after a dive: oxygen, the emergency line, a physician.</source>
         <translation>Immer atmen, vor allem beim Aufstieg. Schmerzen in der Brust, Atemnot oder sonst etwas Ungewöhnliches nach einem Tauchgang: Sauerstoff, Notruf, Arzt.</translation>
+    </message>
+</context>
+<context>
+    <name>EmergencySheet</name>
+    <message>
+        <source>In an emergency: the plan goes on</source>
+        <translation>Im Notfall: Fortsetzung des Plans</translation>
+    </message>
+    <message>
+        <source>In an emergency call</source>
+        <translation>Im Notfall anrufen</translation>
+    </message>
+    <message>
+        <source>not entered: write it here</source>
+        <translation>nicht eingetragen: hier aufschreiben</translation>
+    </message>
+    <message>
+        <source>Where to come to</source>
+        <translation>Hierher kommen</translation>
+    </message>
+    <message>
+        <source>Where to come to:</source>
+        <translation>Hierher kommen:</translation>
+    </message>
+    <message>
+        <source>Site without a name</source>
+        <translation>Tauchplatz ohne Namen</translation>
+    </message>
+    <message>
+        <source>The water lies %1 above sea level: tell the physician.</source>
+        <translation>Das Wasser liegt %1 über dem Meer: dem Arzt sagen.</translation>
+    </message>
+    <message>
+        <source>The water lies %1 below sea level: tell the physician.</source>
+        <translation>Das Wasser liegt %1 unter dem Meeresspiegel: dem Arzt sagen.</translation>
+    </message>
+    <message>
+        <source>Guests are taken to %1; the bottom lies at %2.</source>
+        <translation>Gäste werden bis %1 geführt; der Grund liegt bei %2.</translation>
+    </message>
+    <message>
+        <source>Guests are taken to %1.</source>
+        <translation>Gäste werden bis %1 geführt.</translation>
+    </message>
+    <message>
+        <source>Oxygen is at</source>
+        <translation>Sauerstoff steht</translation>
+    </message>
+    <message>
+        <source>First aid kit is at</source>
+        <translation>Verbandkasten liegt</translation>
+    </message>
+    <message>
+        <source>Phone or radio</source>
+        <translation>Telefon oder Funk</translation>
+    </message>
+    <message>
+        <source>Nearest chamber, how far</source>
+        <translation>Nächste Druckkammer, wie weit</translation>
+    </message>
+    <message>
+        <source>Way out for the ambulance</source>
+        <translation>Weg für den Rettungswagen</translation>
+    </message>
+    <message>
+        <source>Who gives first aid</source>
+        <translation>Wer Erste Hilfe leistet</translation>
+    </message>
+    <message>
+        <source>Position for rescuers</source>
+        <translation>Position für die Retter</translation>
+    </message>
+    <message>
+        <source>Who gives first aid today</source>
+        <translation>Wer heute Erste Hilfe leistet</translation>
+    </message>
+    <message>
+        <source>Local rules, the centre&apos;s own plan and the rescue service come first. Put right by hand what has changed.</source>
+        <translation>Örtliche Regeln, der eigene Plan der Basis und der Rettungsdienst gehen vor. Von Hand berichtigen, was sich geändert hat.</translation>
     </message>
 </context>
 <context>
@@ -2036,6 +2401,65 @@ bei</translation>
     </message>
 </context>
 <context>
+    <name>KitSheet</name>
+    <message>
+        <source>%1 × %2</source>
+        <comment>how many of which kind</comment>
+        <translation>%1 × %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 in all, for %n guests</source>
+        <translation>
+            <numerusform>%1 zusammen, für %n Gast</numerusform>
+            <numerusform>%1 zusammen, für %n Gäste</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sets (%1)</source>
+        <translation>
+            <numerusform>%n Stück (%1)</numerusform>
+            <numerusform>%n Stück (%1)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No guests yet.</source>
+        <translation>Noch keine Gäste.</translation>
+    </message>
+    <message>
+        <source>Kit</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <source>Guest</source>
+        <translation>Gast</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <translation>fehlt</translation>
+    </message>
+    <message>
+        <source>Still missing.</source>
+        <translation>Es fehlt noch.</translation>
+    </message>
+    <message>
+        <source>To pack in all</source>
+        <translation>Zusammen einzupacken</translation>
+    </message>
+    <message>
+        <source>All groups</source>
+        <translation>Alle Gruppen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>guest: items of kit</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Staff bring their own kit; their cylinders are counted. Check every set before it leaves.</source>
+        <translation>Das Team bringt die eigene Ausrüstung mit; seine Flaschen sind mitgezählt. Jede Ausrüstung prüfen, bevor sie hinausgeht.</translation>
+    </message>
+</context>
+<context>
     <name>LanguageMenu</name>
     <message>
         <source>&amp;Language</source>
@@ -3068,6 +3492,124 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
 </context>
 <context>
+    <name>Sheet</name>
+    <message>
+        <source>Suit</source>
+        <translation>Anzug</translation>
+    </message>
+    <message>
+        <source>BCD</source>
+        <translation>Jacket</translation>
+    </message>
+    <message>
+        <source>Fins</source>
+        <translation>Flossen</translation>
+    </message>
+    <message>
+        <source>Mask</source>
+        <translation>Maske</translation>
+    </message>
+    <message>
+        <source>Regulator</source>
+        <translation>Atemregler</translation>
+    </message>
+    <message>
+        <source>Lead</source>
+        <translation>Blei</translation>
+    </message>
+    <message>
+        <source>Cylinder</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>metal and size of a cylinder</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 –</source>
+        <comment>item of kit that is missing</comment>
+        <translation>%1 –</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>item of kit, its size</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>A planning aid: figures can be wrong. Gauges, local rules and the instructor on the spot decide.</source>
+        <translation>Eine Planungshilfe: Zahlen können falsch sein. Es entscheiden Manometer, örtliche Regeln und der Tauchlehrer vor Ort.</translation>
+    </message>
+    <message>
+        <source>Metric units</source>
+        <translation>Metrische Einheiten</translation>
+    </message>
+    <message>
+        <source>Imperial units</source>
+        <translation>Angloamerikanische Einheiten</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · meet %3 · in the water %4</source>
+        <comment>site, day, times</comment>
+        <translation>%1 · %2 · Treffen %3 · im Wasser %4</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>SheetNames</name>
+    <message>
+        <source>A card for each guest to take along</source>
+        <translation>Eine Karte zum Mitnehmen für jeden Gast</translation>
+    </message>
+    <message>
+        <source>A page for each group, for the instructor</source>
+        <translation>Ein Blatt je Gruppe, für den Tauchlehrer</translation>
+    </message>
+    <message>
+        <source>Who has practised what, to tick off</source>
+        <translation>Wer was geübt hat, zum Abhaken</translation>
+    </message>
+    <message>
+        <source>What to pack, for whom and how many</source>
+        <translation>Was für wen einzupacken ist und wie viel</translation>
+    </message>
+    <message>
+        <source>A page for the wall at the site</source>
+        <translation>Ein Blatt für die Wand am Tauchplatz</translation>
+    </message>
+    <message>
+        <source>Signals and air in pictures</source>
+        <translation>Zeichen und Luft in Bildern</translation>
+    </message>
+    <message>
+        <source>Cards</source>
+        <translation>Karten</translation>
+    </message>
+    <message>
+        <source>Beach sheet</source>
+        <translation>Strandblatt</translation>
+    </message>
+    <message>
+        <source>Skills</source>
+        <translation>Übungen</translation>
+    </message>
+    <message>
+        <source>Kit list</source>
+        <translation>Packliste</translation>
+    </message>
+    <message>
+        <source>Emergency plan</source>
+        <translation>Notfallplan</translation>
+    </message>
+    <message>
+        <source>Pictures</source>
+        <translation>Bilder</translation>
+    </message>
+</context>
+<context>
     <name>ShortNames</name>
     <message>
         <source>(no name)</source>
@@ -3079,6 +3621,29 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
             <numerusform>%1 und noch %n</numerusform>
             <numerusform>%1 und noch %n</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>SkillsSheet</name>
+    <message>
+        <source>Skills</source>
+        <translation>Übungen</translation>
+    </message>
+    <message>
+        <source>No skills are chosen for this session.</source>
+        <translation>Für diesen Termin sind keine Übungen ausgewählt.</translation>
+    </message>
+    <message>
+        <source>Nobody is in this group yet.</source>
+        <translation>In dieser Gruppe ist noch niemand.</translation>
+    </message>
+    <message>
+        <source>What each is for</source>
+        <translation>Wozu jede dient</translation>
+    </message>
+    <message>
+        <source>A list to work by: the instructor judges whether a skill is mastered.</source>
+        <translation>Eine Arbeitsliste: Ob eine Übung beherrscht wird, beurteilt der Tauchlehrer.</translation>
     </message>
 </context>
 <context>
@@ -3831,10 +4396,6 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Weiter ›</translation>
     </message>
     <message>
-        <source>Save the cards</source>
-        <translation>Karten speichern</translation>
-    </message>
-    <message>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
@@ -3883,22 +4444,6 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Keine Karte zu zeigen: Jeder angehakte Gast hat einen Stopp, oder keiner ist angehakt.</translation>
     </message>
     <message>
-        <source>1 card</source>
-        <translation>1 Karte</translation>
-    </message>
-    <message>
-        <source>%1 cards</source>
-        <translation>%1 Karten</translation>
-    </message>
-    <message>
-        <source>%1 refused: a stop stands</source>
-        <translation>%1 verweigert: Ein Stopp besteht</translation>
-    </message>
-    <message>
-        <source>Cards are in English; %1 guests read another language best: go through the pictures together.</source>
-        <translation>Die Karten sind auf Englisch; %1 Gäste lesen eine andere Sprache besser: Gehen Sie die Bilder gemeinsam durch.</translation>
-    </message>
-    <message>
         <source>Page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
     </message>
@@ -3907,32 +4452,202 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Keine Seiten</translation>
     </message>
     <message>
-        <source>1 page saved to %1</source>
-        <translation>1 Seite gespeichert nach %1</translation>
-    </message>
-    <message>
-        <source>%1 pages saved to %2</source>
-        <translation>%1 Seiten gespeichert nach %2</translation>
-    </message>
-    <message>
-        <source>No printer is installed on this computer. Save the cards as a PDF instead, or install a printer.</source>
-        <translation>Auf diesem Computer ist kein Drucker eingerichtet. Speichern Sie die Karten stattdessen als PDF, oder richten Sie einen Drucker ein.</translation>
-    </message>
-    <message>
         <source>The printer did not start. Check that it is switched on and try again.</source>
         <translation>Der Drucker ist nicht angelaufen. Prüfen Sie, ob er eingeschaltet ist, und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <source>The printer stopped after %1 pages.</source>
-        <translation>Der Drucker hielt nach %1 Seiten an.</translation>
+        <source>A4</source>
+        <translation>A4</translation>
     </message>
     <message>
-        <source>1 page sent to the printer</source>
-        <translation>1 Seite an den Drucker geschickt</translation>
+        <source>Letter</source>
+        <translation>Letter</translation>
     </message>
     <message>
-        <source>%1 pages sent to the printer</source>
-        <translation>%1 Seiten an den Drucker geschickt</translation>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>Gro&amp;up</source>
+        <translation>Gr&amp;uppe</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>Sp&amp;rache</translation>
+    </message>
+    <message>
+        <source>Second lang&amp;uage</source>
+        <translation>Zweitspr&amp;ache</translation>
+    </message>
+    <message>
+        <source>G&amp;uest screen</source>
+        <translation>G&amp;ästebildschirm</translation>
+    </message>
+    <message>
+        <source>The briefing for guests to look at (F9).</source>
+        <translation>Die Einweisung, zum Ansehen für die Gäste (F9).</translation>
+    </message>
+    <message>
+        <source>A6 paper, one each</source>
+        <translation>A6-Papier, je eine</translation>
+    </message>
+    <message>
+        <source>A5, two to an A4 page</source>
+        <translation>A5, zwei auf ein A4-Blatt</translation>
+    </message>
+    <message>
+        <source>Half Letter, two to a page</source>
+        <translation>Halbes Letter, zwei auf ein Blatt</translation>
+    </message>
+    <message>
+        <source>A5 paper, one each</source>
+        <translation>A5-Papier, je eine</translation>
+    </message>
+    <message>
+        <source>A4, one each: large type</source>
+        <translation>A4, je eine: große Schrift</translation>
+    </message>
+    <message>
+        <source>Letter, one each: large type</source>
+        <translation>Letter, je eine: große Schrift</translation>
+    </message>
+    <message>
+        <source>One page for each group: guests, air, times, heads and the emergency plan. It tells ages and what health checks came to: keep it with the staff.</source>
+        <translation>Ein Blatt je Gruppe: Gäste, Luft, Zeiten, Köpfe und der Notfallplan. Es nennt das Alter und das Ergebnis der Gesundheitsprüfung: Es bleibt beim Team.</translation>
+    </message>
+    <message>
+        <source>Guests and skills, to tick off in the water.</source>
+        <translation>Gäste und Übungen, zum Abhaken im Wasser.</translation>
+    </message>
+    <message>
+        <source>Everybody&apos;s kit to tick while packing, and how many of each.</source>
+        <translation>Die Ausrüstung aller, zum Abhaken beim Packen, und wie viel wovon.</translation>
+    </message>
+    <message>
+        <source>For the wall at the site: the number and the plan as entered on the Site tab. No guest stands on it.</source>
+        <translation>Für die Wand am Tauchplatz: Nummer und Plan, wie im Register Tauchplatz eingetragen. Kein Gast steht darauf.</translation>
+    </message>
+    <message>
+        <source>All signals, the numbers and what pressure does to air here, for guests with whom no language is shared.</source>
+        <translation>Alle Zeichen, die Zahlen und was der Druck hier mit Luft macht, für Gäste, mit denen es keine gemeinsame Sprache gibt.</translation>
+    </message>
+    <message>
+        <source>Paper si&amp;ze</source>
+        <translation>Papier&amp;größe</translation>
+    </message>
+    <message>
+        <source>Card size</source>
+        <translation>Kartengröße</translation>
+    </message>
+    <message>
+        <source>Paper size</source>
+        <translation>Papiergröße</translation>
+    </message>
+    <message>
+        <source>All groups</source>
+        <translation>Alle Gruppen</translation>
+    </message>
+    <message>
+        <source>Choose s&amp;kills…</source>
+        <translation>Übungen &amp;auswählen…</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Als PDF speichern</translation>
+    </message>
+    <message>
+        <source>No groups yet. Make them on the Roster tab.</source>
+        <translation>Noch keine Gruppen. Bilden Sie sie im Register Gästeliste.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cards</source>
+        <translation>
+            <numerusform>%n Karte</numerusform>
+            <numerusform>%n Karten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n refused: a stop stands</source>
+        <translation>
+            <numerusform>%n verweigert: Ein Stopp besteht</numerusform>
+            <numerusform>%n verweigert: Ein Stopp besteht</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>guest, language</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>In English, as there is no translation yet: %1.</source>
+        <translation>Auf Englisch, weil es noch keine Übersetzung gibt: %1.</translation>
+    </message>
+    <message>
+        <source>Without the second language, for the same reason: %1.</source>
+        <translation>Ohne die Zweitsprache, aus demselben Grund: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <translation>
+            <numerusform>%1 und %n weiterer</numerusform>
+            <numerusform>%1 und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pages</source>
+        <translation>
+            <numerusform>%n Seite</numerusform>
+            <numerusform>%n Seiten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n guests are in no group and stand on no sheet.</source>
+        <translation>
+            <numerusform>%n Gast ist in keiner Gruppe und steht auf keinem Blatt.</numerusform>
+            <numerusform>%n Gäste sind in keiner Gruppe und stehen auf keinem Blatt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No number is entered: the page leaves room to write it. Enter it on the Site tab.</source>
+        <translation>Keine Nummer eingetragen: Das Blatt lässt Platz, sie aufzuschreiben. Tragen Sie sie im Register Tauchplatz ein.</translation>
+    </message>
+    <message>
+        <source>No font here has the letters of: %1. They would print as empty boxes. Install a font for them.</source>
+        <translation>Keine Schrift hier hat die Buchstaben von: %1. Sie würden als leere Kästchen gedruckt. Installieren Sie eine Schrift dafür.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>session: sheet</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pages saved to %1</source>
+        <translation>
+            <numerusform>%n Seite gespeichert in %1</numerusform>
+            <numerusform>%n Seiten gespeichert in %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No printer is installed on this computer. Save the pages as a PDF instead, or install a printer.</source>
+        <translation>Auf diesem Rechner ist kein Drucker eingerichtet. Speichern Sie die Seiten als PDF, oder richten Sie einen Drucker ein.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The printer stopped after %n pages.</source>
+        <translation>
+            <numerusform>Der Drucker hat nach %n Seite aufgehört.</numerusform>
+            <numerusform>Der Drucker hat nach %n Seiten aufgehört.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pages sent to the printer</source>
+        <translation>
+            <numerusform>%n Seite an den Drucker geschickt</numerusform>
+            <numerusform>%n Seiten an den Drucker geschickt</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose skills</source>
+        <translation>Übungen auswählen</translation>
     </message>
 </context>
 <context>
@@ -4004,18 +4719,91 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
 </context>
 <context>
+    <name>leadline::CardEditor</name>
+    <message>
+        <source>%1 (draft)</source>
+        <comment>a language</comment>
+        <translation>%1 (Entwurf)</translation>
+    </message>
+    <message>
+        <source>%1 (no cards yet)</source>
+        <comment>a language</comment>
+        <translation>%1 (noch keine Karten)</translation>
+    </message>
+    <message>
+        <source>As this window</source>
+        <translation>Wie dieses Fenster</translation>
+    </message>
+    <message>
+        <source>Metric</source>
+        <translation>Metrisch</translation>
+    </message>
+    <message>
+        <source>Imperial</source>
+        <translation>Angloamerikanisch</translation>
+    </message>
+    <message>
+        <source>different</source>
+        <translation>verschieden</translation>
+    </message>
+    <message>
+        <source>Card &amp;language</source>
+        <translation>Kartensp&amp;rache</translation>
+    </message>
+    <message>
+        <source>Second lang&amp;uage</source>
+        <translation>Zweitspr&amp;ache</translation>
+    </message>
+    <message>
+        <source>Uni&amp;ts</source>
+        <translation>&amp;Einheiten</translation>
+    </message>
+    <message>
+        <source>Change the card&apos;s language</source>
+        <translation>Sprache der Karte ändern</translation>
+    </message>
+    <message>
+        <source>Change the card&apos;s second language</source>
+        <translation>Zweitsprache der Karte ändern</translation>
+    </message>
+    <message>
+        <source>Change the card&apos;s units</source>
+        <translation>Einheiten der Karte ändern</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Keine</translation>
+    </message>
+    <message>
+        <source>Choose a guest to change the card.</source>
+        <translation>Wählen Sie einen Gast, um die Karte zu ändern.</translation>
+    </message>
+    <message>
+        <source>Card of %1</source>
+        <translation>Karte von %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Cards of %n guests</source>
+        <translation>
+            <numerusform>Karte von %n Gast</numerusform>
+            <numerusform>Karten von %n Gästen</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>leadline::CardList</name>
     <message>
         <source>Guests and their cards</source>
         <translation>Gäste und ihre Karten</translation>
     </message>
     <message>
-        <source>Ready</source>
-        <translation>Bereit</translation>
-    </message>
-    <message>
         <source>Stop: %1</source>
         <translation>Stopp: %1</translation>
+    </message>
+    <message>
+        <source>Ready · %1</source>
+        <comment>language</comment>
+        <translation>Bereit · %1</translation>
     </message>
 </context>
 <context>
@@ -5417,6 +6205,67 @@ voll</translation>
     <message>
         <source>Language</source>
         <translation>Sprache</translation>
+    </message>
+</context>
+<context>
+    <name>leadline::GuestScreen</name>
+    <message>
+        <source>Guest screen</source>
+        <translation>Gästebildschirm</translation>
+    </message>
+    <message>
+        <source>For the instructor</source>
+        <translation>Für den Tauchlehrer</translation>
+    </message>
+    <message>
+        <source>Briefing for</source>
+        <translation>Einweisung für</translation>
+    </message>
+    <message>
+        <source>Time of a page</source>
+        <translation>Zeit je Seite</translation>
+    </message>
+    <message>
+        <source>Nothing glides</source>
+        <translation>Nichts gleitet</translation>
+    </message>
+    <message>
+        <source>Language (L)</source>
+        <translation>Sprache (L)</translation>
+    </message>
+    <message>
+        <source>Run or pause (R)</source>
+        <translation>Laufen oder anhalten (R)</translation>
+    </message>
+    <message>
+        <source>Blank (B)</source>
+        <translation>Leer (B)</translation>
+    </message>
+    <message>
+        <source>Full screen (F11)</source>
+        <translation>Vollbild (F11)</translation>
+    </message>
+    <message>
+        <source>Close (Esc)</source>
+        <translation>Schließen (Esc)</translation>
+    </message>
+    <message>
+        <source>Everybody</source>
+        <translation>Alle</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n seconds</source>
+        <translation>
+            <numerusform>%n Sekunde</numerusform>
+            <numerusform>%n Sekunden</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>leadline::GuestScreenControl</name>
+    <message>
+        <source>Note known signals</source>
+        <translation>Gekannte Zeichen vermerken</translation>
     </message>
 </context>
 <context>
@@ -7465,6 +8314,13 @@ Lunge kann reißen</translation>
     </message>
 </context>
 <context>
+    <name>leadline::SheetBar</name>
+    <message>
+        <source>What to print</source>
+        <translation>Was gedruckt wird</translation>
+    </message>
+</context>
+<context>
     <name>leadline::ShoeBox</name>
     <message>
         <source>EU </source>
@@ -7519,6 +8375,17 @@ Lunge kann reißen</translation>
     <message>
         <source>%1 at %2.</source>
         <translation>%1 am Platz %2.</translation>
+    </message>
+</context>
+<context>
+    <name>leadline::SkillsDialog</name>
+    <message>
+        <source>Skills of this session</source>
+        <translation>Übungen dieses Termins</translation>
+    </message>
+    <message>
+        <source>Tick what the guests &amp;practise before the tour.</source>
+        <translation>Haken Sie an, was die Gäste vor der Tour ü&amp;ben.</translation>
     </message>
 </context>
 <context>
@@ -8250,6 +9117,14 @@ Fliegen</translation>
     <message>
         <source>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plans a first, supervised scuba session, prints a card for every guest and reviews the log.&lt;/p&gt;&lt;p&gt;A planning aid: no dive computer, no medical device, no legal advice. Local law, your organisation&apos;s standard, the instructor and a physician come first. Numbers are estimates to be checked in the water.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later.&lt;/p&gt;</source>
         <translation>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plant einen ersten, begleiteten Tauchgang, druckt eine Karte für jeden Gast und wertet das Protokoll aus.&lt;/p&gt;&lt;p&gt;Eine Planungshilfe: kein Tauchcomputer, kein Medizinprodukt, keine Rechtsberatung. Das örtliche Recht, die Vorgaben Ihrer Organisation, der Tauchlehrer und der Arzt gehen vor. Die Zahlen sind Schätzungen, die im Wasser zu prüfen sind.&lt;/p&gt;&lt;p&gt;Freie Software unter der GNU General Public License, Version 3 oder neuer.&lt;/p&gt;</translation>
+    </message>
+    <message>
+        <source>&amp;Guest screen</source>
+        <translation>&amp;Gästebildschirm</translation>
+    </message>
+    <message>
+        <source>The briefing for guests to look at, on another monitor if there is one.</source>
+        <translation>Die Einweisung, zum Ansehen für die Gäste, auf einem zweiten Bildschirm, wenn es einen gibt.</translation>
     </message>
 </context>
 </TS>

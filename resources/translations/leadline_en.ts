@@ -258,6 +258,16 @@
     </message>
 </context>
 <context>
+    <name>leadline::GuestScreen</name>
+    <message numerus="yes">
+        <source>%n seconds</source>
+        <translation>
+            <numerusform>%n second</numerusform>
+            <numerusform>%n seconds</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>leadline::KnownGuestList</name>
     <message numerus="yes">
         <source>%n sessions</source>
