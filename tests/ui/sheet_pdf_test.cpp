@@ -64,6 +64,19 @@ TEST_F(SheetPdf, ThePrinterGetsTheSamePages) {
     EXPECT_THAT(output_of(QStringLiteral("pdfinfo"), {path}), HasSubstr("612 x 792 pts"));
 }
 
+TEST_F(SheetPdf, ThePrinterTurnsPagesThatLie) {
+    const CardSelection selection =
+        select_cards(document_.session(), document_.plan(), UnitSystem::metric);
+    const std::vector<Page> pages = card_pages(selection.cards, CardSize::a5_on_a4);
+    QPrinter printer(QPrinter::HighResolution);
+    const QString path = folder_.filePath(QStringLiteral("turned.pdf"));
+    printer.setOutputFileName(path);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    prepare_printer(printer, Paper::a4);
+    EXPECT_EQ(print_pages(printer, pages).pages, 4);
+    EXPECT_THAT(output_of(QStringLiteral("pdfinfo"), {path}), HasSubstr("842 x 595 pts"));
+}
+
 class BriefingTabTest : public SheetPdf {
 protected:
     void click(BriefingTab& tab, const char* name) {
