@@ -152,6 +152,18 @@ TEST_F(BriefingSheetsTest, SeveralGuestsAreChangedAtOnce) {
     EXPECT_EQ(list->selectedItems().size(), 4);
 }
 
+TEST_F(BriefingSheetsTest, TwiceTheSameLanguageIsOne) {
+    ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {
+        session.guests[0].language = "en";
+        session.guests[0].second_language = "de";
+    }).has_value());
+    child<QListWidget>(*tab_, "card_list")->setCurrentRow(0);
+    auto* second = child<QComboBox>(*tab_, "card_second_language");
+    EXPECT_EQ(second->currentData().toString(), u"de");
+    pick("card_second_language", 1);  // English, after "None"
+    EXPECT_EQ(document_.session().guests[0].second_language, "");
+}
+
 TEST_F(BriefingSheetsTest, DifferentLanguagesAreNotPretendedAlike) {
     auto* list = child<QListWidget>(*tab_, "card_list");
     ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {

@@ -24,6 +24,7 @@
 #include <QTranslator>
 #include <algorithm>
 
+#include "ui/guest_words/guest_language.h"
 #include "ui/roster/booking_import_dialog.h"
 #include "ui/roster/earlier_dives_dialog.h"
 #include "ui/roster/red_list_dialog.h"
@@ -120,6 +121,7 @@ protected:
         for (const QString& tag : common_languages()) data_ << language_name(tag.toStdString());
         for (const char* tag : {"zu", "ga"}) data_ << language_name(tag);
         for (const WindowLanguage& language : window_languages()) data_ << language.own_name;
+        for (const GuestLanguage& language : guest_languages()) data_ << language.own_name;
         for (const char* sample : {"Finished dive", "Harbour morning", "Mountain lake", "Salt cove",
                                    "Leadline", "Mara"}) {
             data_ << QString::fromUtf8(sample);

@@ -100,8 +100,10 @@ CardEditor::CardEditor(SessionDocument& document, QWidget* parent)
     });
     connect(second_, &QComboBox::activated, this, [this](int index) {
         const std::string tag = chosen(*second_, index).toStdString();
-        change(tr("Change the card's second language"),
-               [&](Guest& guest) { guest.second_language = tag; });
+        change(tr("Change the card's second language"), [&](Guest& guest) {
+            // Twice the same language is one.
+            guest.second_language = tag == guest.language ? std::string() : tag;
+        });
     });
     connect(units_, &QComboBox::activated, this, [this](int index) {
         const auto habit = static_cast<UnitHabit>(units_->itemData(index).toInt());
