@@ -24,6 +24,7 @@ double drawn_bend(Pascals difference) {
 BreathView::BreathView(GuestScreenControl& control, QWidget* parent)
     : ScreenView(control, parent),
       parts_(screen_row()),
+      numbers_(screen_row()),
       tiles_(screen_grid()),
       never_hold_(new GuestLabel(TextRole::shout, TextInk::warn, this)),
       breathe_(new GuestLabel(TextRole::heading, TextInk::accent, this)),
@@ -47,12 +48,11 @@ BreathView::BreathView(GuestScreenControl& control, QWidget* parent)
     auto* water = screen_column();
     water->addWidget(drag_);
     water->addWidget(scene_, 1);
-    auto* numbers = screen_row();
-    numbers->addWidget(depth_, 1);
-    numbers->addWidget(pressure_, 1);
-    numbers->addWidget(times_top_, 1);
+    numbers_->addWidget(depth_, 1);
+    numbers_->addWidget(pressure_, 1);
+    numbers_->addWidget(times_top_, 1);
     auto* right = screen_column();
-    right->addLayout(numbers);
+    right->addLayout(numbers_);
     right->addLayout(tiles_, 1);
     right->addWidget(standing_);
     parts_->addLayout(water, 2);
@@ -175,7 +175,9 @@ void BreathView::show_numbers(double meters) {
 }
 
 void BreathView::arrange(bool portrait) {
-    parts_->setDirection(portrait ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    // The water keeps its height: the diver is dragged over it.
+    parts_->setStretch(1, portrait ? 3 : 5);
+    numbers_->setDirection(portrait ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     fill_grid(*tiles_, tile_widgets_, portrait ? 1 : 2);
 }
 

@@ -38,6 +38,7 @@ private:
     Space add_space(AirSpace space);
     void show_numbers(double meters);
     QBoxLayout* parts_;
+    QBoxLayout* numbers_;
     QGridLayout* tiles_;
     std::vector<QWidget*> tile_widgets_;
     GuestLabel* never_hold_;

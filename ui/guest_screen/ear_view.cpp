@@ -31,6 +31,7 @@ QString feeling_words(EarFeeling feeling, const GuestTongue& tongue) {
 EarView::EarView(GuestScreenControl& control, QWidget* parent)
     : ScreenView(control, parent),
       parts_(screen_row()),
+      buttons_(screen_row()),
       title_(new GuestLabel(TextRole::title, TextInk::accent, this)),
       every_(new GuestLabel(TextRole::heading, TextInk::ink, this)),
       pinch_(new PictureView(5.0, this)),
@@ -72,16 +73,15 @@ EarView::EarView(GuestScreenControl& control, QWidget* parent)
     auto* trial = screen_row();
     trial->addWidget(ear_, 0, Qt::AlignTop);
     trial->addLayout(numbers, 1);
-    auto* buttons = screen_row();
-    buttons->addWidget(down_, 1);
-    buttons->addWidget(up_, 1);
-    buttons->addWidget(clear_, 2);
+    buttons_->addWidget(up_, 1);
+    buttons_->addWidget(down_, 1);
+    buttons_->addWidget(clear_, 2);
     auto* right = screen_column();
     right->addLayout(how);
     right->addStretch(1);
     right->addWidget(state_);
     right->addLayout(trial);
-    right->addLayout(buttons);
+    right->addLayout(buttons_);
     right->addWidget(signal_);
     right->addStretch(1);
     right->addWidget(standing_);
@@ -197,7 +197,9 @@ void EarView::show_state(int state) {
 }
 
 void EarView::arrange(bool portrait) {
-    parts_->setDirection(portrait ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    // The water keeps its height: the diver is dragged over it.
+    parts_->setStretch(1, portrait ? 3 : 4);
+    buttons_->setDirection(portrait ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
 }
 
 }  // namespace leadline

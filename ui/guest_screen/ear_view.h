@@ -31,6 +31,7 @@ private:
     enum class Said { nothing, cleared, up_first };
     void show_trial();
     QBoxLayout* parts_;
+    QBoxLayout* buttons_;
     GuestLabel* title_;
     GuestLabel* every_;
     PictureView* pinch_;

@@ -247,6 +247,7 @@ void GuestScreen::fit_bar() {
         if (bar_->layout()->totalMinimumSize().width() <= width()) break;
     }
     draft_->set_scale(scale);
+    languages_->setFont(scaled_font(scale, TextRole::body));
     layout()->invalidate();
     layout()->activate();
     bar_->layout()->activate();

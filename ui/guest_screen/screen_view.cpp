@@ -4,6 +4,8 @@
 #include <QEvent>
 #include <algorithm>
 
+#include "ui/guest_screen/water_scene.h"
+
 namespace leadline {
 namespace {
 
@@ -151,6 +153,11 @@ QStringList ScreenView::cut_off_words() const {
     for (const GuestButton* button : findChildren<GuestButton*>()) {
         if (!button->isVisibleTo(this)) continue;
         if (!button->words_fit() || outside(*button)) cut << button->text();
+    }
+    for (const WaterScene* scene : findChildren<WaterScene*>()) {
+        for (const SceneWords& words : scene->words()) {
+            if (!words_fit(words) || !QRectF(scene->rect()).contains(words.box)) cut << words.text;
+        }
     }
     return cut;
 }

@@ -29,7 +29,7 @@ public:
     [[nodiscard]] double em() const { return scale_.em; }
     /// Whether everything has the room it needs: no words cut off, nothing beyond the page.
     [[nodiscard]] bool fits() const;
-    /// The words of the page that are not cut off by anything: for tests. Empty when all are well.
+    /// The words of the page that are cut off by something: for tests. Empty when all are well.
     [[nodiscard]] QStringList cut_off_words() const;
 
 protected:

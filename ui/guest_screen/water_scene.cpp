@@ -15,7 +15,7 @@ namespace {
 // In ems.
 constexpr double sky = 2.6;
 constexpr double ground = 3.2;
-constexpr double scale_width = 6.2;
+constexpr double scale_width = 6.8;
 constexpr double diver_side = 5.0;
 constexpr double balloon_side = 3.2;
 constexpr double diver_mask = 0.42;  // of its height: where the picture's eyes are
@@ -31,6 +31,19 @@ bool words_fit(const SceneWords& words) {
             .boundingRect(QRectF(0, 0, words.box.width(), 100000), words.flags, words.text);
     return needed.width() <= words.box.width() + 1.0 && needed.height() <= words.box.height() + 1.0;
 }
+
+namespace {
+
+/// The words with letters small enough for their box, where a language needs more room than most.
+SceneWords shrunk(SceneWords words) {
+    constexpr int smallest = 6;
+    while (!words_fit(words) && words.font.pixelSize() > smallest) {
+        words.font.setPixelSize(words.font.pixelSize() - 1);
+    }
+    return words;
+}
+
+}  // namespace
 
 WaterScene::WaterScene(QWidget* parent)
     : QWidget(parent), diver_(std::make_unique<QSvgRenderer>()) {
@@ -105,18 +118,20 @@ std::vector<SceneWords> WaterScene::words() const {
         // The first stands above the water line, clear of it.
         const double y = y_of(tick.meters) - (tick.meters > 0.0 ? 0.0 : line * 0.75);
         if (y - line / 2.0 < free_from) continue;
-        all.push_back({mirrored(QRectF(em * 0.9, y - line / 2.0, em * (scale_width - 1.4), line)),
-                       tick.words, font, one_line});
+        all.push_back(
+            shrunk({mirrored(QRectF(em * 0.9, y - line / 2.0, em * (scale_width - 1.4), line)),
+                    tick.words, font, one_line}));
         free_from = y + line / 2.0;
     }
     if (!content_.deepest_words.isEmpty()) {
-        all.push_back({mirrored(QRectF(em * 0.5, height() - em * 1.5, width() - em, em * 1.4)),
-                       content_.deepest_words, font, one_line});
+        all.push_back(
+            shrunk({mirrored(QRectF(em * 0.5, height() - em * 1.5, width() - em, em * 1.4)),
+                    content_.deepest_words, font, one_line}));
     }
     if (!content_.clear_at.empty() && !content_.clear_words.isEmpty()) {
         const double left = em * (scale_width + 0.9);
-        all.push_back({mirrored(QRectF(left, em * 0.1, width() - left - em * 0.2, em * 2.3)),
-                       content_.clear_words, font, many_lines});
+        all.push_back(shrunk({mirrored(QRectF(left, em * 0.1, width() - left - em * 0.2, em * 2.3)),
+                              content_.clear_words, font, many_lines}));
     }
     return all;
 }
