@@ -180,8 +180,8 @@ label before the instructor’s name</extracomment>
         <translation>كي تستعيدوها إن خرجت من الفم.</translation>
     </message>
     <message>
-        <source>So that going down never hurts.</source>
-        <translation>كي لا يؤلمكم النزول أبدًا.</translation>
+        <source>So that going down need not hurt.</source>
+        <translation>كي لا يكون النزول مؤلمًا.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
@@ -687,8 +687,8 @@ label before the instructor’s name</extracomment>
         <translation>اصعدوا ببطء وتنفّسوا طوال الوقت.</translation>
     </message>
     <message>
-        <source>Your gauge reads %1. Show it now.</source>
-        <translation>مقياسكم عند %1. أعطوا الإشارة فورًا.</translation>
+        <source>Your gauge reads %1 or less. Show it now.</source>
+        <translation>مقياسكم عند %1 أو أقل. أعطوا الإشارة فورًا.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

@@ -180,8 +180,8 @@ label before the instructor’s name</extracomment>
         <translation>Damit Sie ihn zurückholen können, wenn er herausrutscht.</translation>
     </message>
     <message>
-        <source>So that going down never hurts.</source>
-        <translation>Damit das Abtauchen nie wehtut.</translation>
+        <source>So that going down need not hurt.</source>
+        <translation>Damit das Abtauchen nicht wehtun muss.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
@@ -687,8 +687,8 @@ label before the instructor’s name</extracomment>
         <translation>Langsam auftauchen und immer weiteratmen.</translation>
     </message>
     <message>
-        <source>Your gauge reads %1. Show it now.</source>
-        <translation>Ihr Manometer zeigt %1. Sofort Zeichen geben.</translation>
+        <source>Your gauge reads %1 or less. Show it now.</source>
+        <translation>Ihr Manometer zeigt %1 oder weniger. Sofort Zeichen geben.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

@@ -180,8 +180,8 @@ label before the instructor’s name</extracomment>
         <translation>Para recuperarlo si se te sale de la boca.</translation>
     </message>
     <message>
-        <source>So that going down never hurts.</source>
-        <translation>Para que bajar no duela nunca.</translation>
+        <source>So that going down need not hurt.</source>
+        <translation>Para que bajar no tenga que doler.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
@@ -687,8 +687,8 @@ label before the instructor’s name</extracomment>
         <translation>Sube despacio y respira todo el tiempo.</translation>
     </message>
     <message>
-        <source>Your gauge reads %1. Show it now.</source>
-        <translation>Tu manómetro marca %1. Avisa ya.</translation>
+        <source>Your gauge reads %1 or less. Show it now.</source>
+        <translation>Tu manómetro marca %1 o menos. Avisa ya.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

@@ -180,8 +180,8 @@ label before the instructor’s name</extracomment>
         <translation>Pour le reprendre s’il quitte votre bouche.</translation>
     </message>
     <message>
-        <source>So that going down never hurts.</source>
-        <translation>Pour que la descente ne fasse jamais mal.</translation>
+        <source>So that going down need not hurt.</source>
+        <translation>Pour que la descente ne fasse pas mal.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
@@ -687,8 +687,8 @@ label before the instructor’s name</extracomment>
         <translation>Remontez lentement, respirez tout le temps.</translation>
     </message>
     <message>
-        <source>Your gauge reads %1. Show it now.</source>
-        <translation>Votre manomètre indique %1. Signalez-le aussitôt.</translation>
+        <source>Your gauge reads %1 or less. Show it now.</source>
+        <translation>Votre manomètre indique %1 ou moins. Signalez-le aussitôt.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

@@ -180,8 +180,8 @@ label before the instructor’s name</extracomment>
         <translation>Per riprenderlo se ti esce di bocca.</translation>
     </message>
     <message>
-        <source>So that going down never hurts.</source>
-        <translation>Perché scendere non faccia mai male.</translation>
+        <source>So that going down need not hurt.</source>
+        <translation>Perché scendere non debba fare male.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
@@ -687,8 +687,8 @@ label before the instructor’s name</extracomment>
         <translation>Risali lentamente e respira sempre.</translation>
     </message>
     <message>
-        <source>Your gauge reads %1. Show it now.</source>
-        <translation>Il manometro è a %1. Segnalalo subito.</translation>
+        <source>Your gauge reads %1 or less. Show it now.</source>
+        <translation>Il manometro è a %1 o meno. Segnalalo subito.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

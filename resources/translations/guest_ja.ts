@@ -180,7 +180,7 @@ label before the instructor’s name</extracomment>
         <translation>口から外れても、取り戻せるようにです。</translation>
     </message>
     <message>
-        <source>So that going down never hurts.</source>
+        <source>So that going down need not hurt.</source>
         <translation>潜るときに耳が痛くならないようにです。</translation>
     </message>
     <message>
@@ -687,8 +687,8 @@ label before the instructor’s name</extracomment>
         <translation>ゆっくり浮上し、呼吸を続けてください。</translation>
     </message>
     <message>
-        <source>Your gauge reads %1. Show it now.</source>
-        <translation>残圧計が%1になった。すぐに合図してください。</translation>
+        <source>Your gauge reads %1 or less. Show it now.</source>
+        <translation>残圧計が%1以下になった。すぐに合図してください。</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

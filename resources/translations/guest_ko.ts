@@ -180,8 +180,8 @@ label before the instructor’s name</extracomment>
         <translation>입에서 빠져도 다시 찾을 수 있도록 해요.</translation>
     </message>
     <message>
-        <source>So that going down never hurts.</source>
-        <translation>내려갈 때 절대 아프지 않도록 해요.</translation>
+        <source>So that going down need not hurt.</source>
+        <translation>내려갈 때 아프지 않게 하려는 거예요.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
@@ -687,8 +687,8 @@ label before the instructor’s name</extracomment>
         <translation>천천히 올라가면서 계속 숨 쉬세요.</translation>
     </message>
     <message>
-        <source>Your gauge reads %1. Show it now.</source>
-        <translation>잔압계가 %1예요. 바로 신호하세요.</translation>
+        <source>Your gauge reads %1 or less. Show it now.</source>
+        <translation>잔압계가 %1 이하예요. 바로 신호하세요.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

@@ -180,8 +180,8 @@ label before the instructor’s name</extracomment>
         <translation>Zodat je hem kunt terugpakken als hij uit je mond glipt.</translation>
     </message>
     <message>
-        <source>So that going down never hurts.</source>
-        <translation>Zodat omlaag gaan nooit pijn doet.</translation>
+        <source>So that going down need not hurt.</source>
+        <translation>Zodat omlaag gaan geen pijn hoeft te doen.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
@@ -687,8 +687,8 @@ label before the instructor’s name</extracomment>
         <translation>Ga langzaam omhoog en adem steeds door.</translation>
     </message>
     <message>
-        <source>Your gauge reads %1. Show it now.</source>
-        <translation>Je manometer staat op %1. Geef meteen een teken.</translation>
+        <source>Your gauge reads %1 or less. Show it now.</source>
+        <translation>Je manometer staat op %1 of lager. Geef meteen een teken.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

@@ -180,8 +180,8 @@ label before the instructor’s name</extracomment>
         <translation>Aby go odzyskać, gdy wypadnie z ust.</translation>
     </message>
     <message>
-        <source>So that going down never hurts.</source>
-        <translation>Aby schodzenie w dół nigdy nie bolało.</translation>
+        <source>So that going down need not hurt.</source>
+        <translation>Aby schodzenie w dół nie musiało boleć.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
@@ -687,8 +687,8 @@ label before the instructor’s name</extracomment>
         <translation>Płyń w górę powoli i cały czas oddychaj.</translation>
     </message>
     <message>
-        <source>Your gauge reads %1. Show it now.</source>
-        <translation>Twój manometr wskazuje %1. Od razu daj znak.</translation>
+        <source>Your gauge reads %1 or less. Show it now.</source>
+        <translation>Twój manometr wskazuje %1 lub mniej. Od razu daj znak.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

@@ -180,8 +180,8 @@ label before the instructor’s name</extracomment>
         <translation>Para o recuperar se sair da boca.</translation>
     </message>
     <message>
-        <source>So that going down never hurts.</source>
-        <translation>Para que descer nunca doa.</translation>
+        <source>So that going down need not hurt.</source>
+        <translation>Para que descer não tenha de doer.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
@@ -687,8 +687,8 @@ label before the instructor’s name</extracomment>
         <translation>Suba devagar e respire sempre.</translation>
     </message>
     <message>
-        <source>Your gauge reads %1. Show it now.</source>
-        <translation>O manómetro marca %1. Sinalize já.</translation>
+        <source>Your gauge reads %1 or less. Show it now.</source>
+        <translation>O manómetro marca %1 ou menos. Sinalize já.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

@@ -180,8 +180,8 @@ label before the instructor’s name</extracomment>
         <translation>Чтобы вернуть его, если он выскользнет изо рта.</translation>
     </message>
     <message>
-        <source>So that going down never hurts.</source>
-        <translation>Чтобы при погружении никогда не было больно.</translation>
+        <source>So that going down need not hurt.</source>
+        <translation>Чтобы при погружении не было больно.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
@@ -687,8 +687,8 @@ label before the instructor’s name</extracomment>
         <translation>Всплывайте медленно и всё время дышите.</translation>
     </message>
     <message>
-        <source>Your gauge reads %1. Show it now.</source>
-        <translation>На манометре %1. Сразу дайте знак.</translation>
+        <source>Your gauge reads %1 or less. Show it now.</source>
+        <translation>На манометре %1 или меньше. Сразу дайте знак.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

@@ -180,7 +180,7 @@ label before the instructor’s name</extracomment>
         <translation>万一从嘴里滑出，能找回来。</translation>
     </message>
     <message>
-        <source>So that going down never hurts.</source>
+        <source>So that going down need not hurt.</source>
         <translation>为了下潜时耳朵不疼。</translation>
     </message>
     <message>
@@ -687,8 +687,8 @@ label before the instructor’s name</extracomment>
         <translation>慢慢上升，始终保持呼吸。</translation>
     </message>
     <message>
-        <source>Your gauge reads %1. Show it now.</source>
-        <translation>气压表到%1。马上打手势。</translation>
+        <source>Your gauge reads %1 or less. Show it now.</source>
+        <translation>气压表到%1或更低。马上打手势。</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>

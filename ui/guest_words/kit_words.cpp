@@ -63,7 +63,7 @@ QString skill_purpose(Skill skill, const GuestTongue& tongue) {
             return tongue.say(QT_TRANSLATE_NOOP(
                 "Guest", "So that you can get it back if it slips out."));
         case Skill::clear_ears:
-            return tongue.say(QT_TRANSLATE_NOOP("Guest", "So that going down never hurts."));
+            return tongue.say(QT_TRANSLATE_NOOP("Guest", "So that going down need not hurt."));
         case Skill::fill_and_empty_bcd:
             return tongue.say(QT_TRANSLATE_NOOP(
                 "Guest", "So that you can float, or sink, when you choose."));

@@ -260,7 +260,7 @@ QString screen_word(ScreenWord word, const GuestTongue& tongue) {
         case ScreenWord::ends_slow:
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Go up slowly and breathe all the time."));
         case ScreenWord::end_air:
-            return tongue.say(QT_TRANSLATE_NOOP("Guest", "Your gauge reads %1. Show it now."));
+            return tongue.say(QT_TRANSLATE_NOOP("Guest", "Your gauge reads %1 or less. Show it now."));
         case ScreenWord::end_air_unknown:
             //: the number on the gauge
             return tongue.say(
