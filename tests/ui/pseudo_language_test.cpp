@@ -122,7 +122,8 @@ protected:
         for (const char* tag : {"zu", "ga"}) data_ << language_name(tag);
         for (const WindowLanguage& language : window_languages()) data_ << language.own_name;
         for (const GuestLanguage& language : guest_languages()) data_ << language.own_name;
-        for (const char* sample : {"Finished dive", "Harbour morning", "Mountain lake", "Salt cove",
+        for (const char* sample : {"Finished dive", "Harbour morning", "Many tongues",
+                                   "Mountain lake", "Salt cove",
                                    "Leadline", "Mara"}) {
             data_ << QString::fromUtf8(sample);
         }
