@@ -34,6 +34,29 @@ TEST(QuantityBoxTest, TypingReportsTheMetricValueOnce) {
     EXPECT_EQ(box.metric_value(), 9.5);
 }
 
+TEST(QuantityBoxTest, PointAndCommaAreTheDecimalSignInEveryLanguage) {
+    for (const char* tag : {"C", "de_DE", "en_US", "fr_FR"}) {
+        for (const char* typed : {"9.5", "9,5"}) {
+            QuantityBox box(QuantityKind::depth);
+            box.setLocale(QLocale(QString::fromLatin1(tag)));
+            type(box, typed);
+            EXPECT_EQ(box.metric_value(), 9.5) << tag << " " << typed;
+        }
+    }
+}
+
+TEST(QuantityBoxTest, AFractionWhereNoneFitsIsRefusedAndNotReadAsMore) {
+    for (const char* tag : {"C", "de_DE", "en_US"}) {
+        for (const char* typed : {"2.5", "2,5"}) {
+            QuantityBox box(QuantityKind::water_temperature);
+            box.setLocale(QLocale(QString::fromLatin1(tag)));
+            box.show_value(18.0);
+            type(box, typed);
+            EXPECT_EQ(box.metric_value(), 18.0) << tag << " " << typed;
+        }
+    }
+}
+
 TEST(QuantityBoxTest, ShowingAValueReportsNothing) {
     QuantityBox box(QuantityKind::depth);
     QSignalSpy edited(&box, &QuantityBox::edited);

@@ -14,6 +14,7 @@
 #include <QWheelEvent>
 
 #include "ui/roster/marks.h"
+#include "ui/widgets/decimal_sign.h"
 #include "ui/widgets/theme.h"
 
 namespace leadline {
@@ -265,6 +266,7 @@ QValidator::State ShoeBox::validate(QString& text, int& position) const {
     if (bare.isEmpty() || bare == prefix().trimmed() || text == specialValueText()) {
         return QValidator::Acceptable;
     }
+    static_cast<void>(settle_decimal_sign(text, suffix(), locale(), decimals()));
     return QDoubleSpinBox::validate(text, position);
 }
 

@@ -5,6 +5,8 @@
 #include <QWheelEvent>
 #include <cmath>
 
+#include "ui/widgets/decimal_sign.h"
+
 namespace leadline {
 
 /// How a kind is shown: shown = metric * factor + offset.
@@ -123,7 +125,16 @@ bool QuantityBox::is_emptied(const QString& text) const {
 
 QValidator::State QuantityBox::validate(QString& input, int& position) const {
     if (is_emptied(input)) return QValidator::Acceptable;
+    if (input != specialValueText() &&
+        !settle_decimal_sign(input, suffix(), locale(), decimals())) {
+        return QValidator::Intermediate;  // refused when the box is left: the old value comes back
+    }
     return QDoubleSpinBox::validate(input, position);
+}
+
+void QuantityBox::fixup(QString& input) const {
+    // Qt would take the sign out and make 25 of 2.5.
+    if (settle_decimal_sign(input, suffix(), locale(), decimals())) QDoubleSpinBox::fixup(input);
 }
 
 double QuantityBox::valueFromText(const QString& text) const {

@@ -45,6 +45,7 @@ public:
     [[nodiscard]] std::optional<double> metric_value() const;
 
     QValidator::State validate(QString& input, int& position) const override;
+    void fixup(QString& input) const override;
     [[nodiscard]] double valueFromText(const QString& text) const override;
 
 Q_SIGNALS:
