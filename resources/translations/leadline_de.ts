@@ -4480,7 +4480,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Zweitspr&amp;ache</translation>
     </message>
     <message>
-        <source>G&amp;uest screen</source>
+        <source>Guest scree&amp;n</source>
         <translation>G&amp;ästebildschirm</translation>
     </message>
     <message>

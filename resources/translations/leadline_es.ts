@@ -216,7 +216,7 @@
     <message>
         <source>at</source>
         <comment>a time of day</comment>
-        <translation>a las</translation>
+        <translation>a</translation>
     </message>
     <message>
         <source>by</source>
@@ -4479,7 +4479,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
         <translation>Seg&amp;undo idioma</translation>
     </message>
     <message>
-        <source>G&amp;uest screen</source>
+        <source>Guest scree&amp;n</source>
         <translation>P&amp;antalla de clientes</translation>
     </message>
     <message>

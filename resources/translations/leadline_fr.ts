@@ -134,7 +134,7 @@
     </message>
     <message>
         <source>of low</source>
-        <translation>peu d’air</translation>
+        <translation>d’air</translation>
     </message>
     <message>
         <source>Signal at</source>
@@ -142,7 +142,7 @@
     </message>
     <message>
         <source>Turn at</source>
-        <translation>Demi-tour</translation>
+        <translation>Retour</translation>
     </message>
     <message>
         <source>Least</source>
@@ -207,11 +207,11 @@
     </message>
     <message>
         <source>Heads in</source>
-        <translation>Comptés à l’eau</translation>
+        <translation>Entrés</translation>
     </message>
     <message>
         <source>Heads out</source>
-        <translation>Comptés au retour</translation>
+        <translation>Sortis</translation>
     </message>
     <message>
         <source>at</source>
@@ -2071,7 +2071,7 @@ la plongée</translation>
     </message>
     <message>
         <source>Turn at</source>
-        <translation>Demi-tour à</translation>
+        <translation>Retour</translation>
     </message>
     <message>
         <source>Leave
@@ -4479,7 +4479,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
         <translation>Deuxième la&amp;ngue</translation>
     </message>
     <message>
-        <source>G&amp;uest screen</source>
+        <source>Guest scree&amp;n</source>
         <translation>&amp;Briefing à l’écran</translation>
     </message>
     <message>

@@ -211,7 +211,7 @@ QWidget* BriefingTab::build_pages() {
     bar->addWidget(page_number_);
     bar->addWidget(next_);
     bar->addStretch();
-    auto* screen = new QPushButton(tr("G&uest screen"), pages);
+    auto* screen = new QPushButton(tr("Guest scree&n"), pages);
     screen->setObjectName(QStringLiteral("briefing_guest_screen"));
     screen->setToolTip(tr("The briefing for guests to look at (F9)."));
     connect(screen, &QPushButton::clicked, this, &BriefingTab::guest_screen_requested);
