@@ -3,6 +3,8 @@
 
 #include <QCoreApplication>
 #include <QFileInfo>
+#include <QLocale>
+#include <optional>
 
 #include "app/plan_text.h"
 #include "core/files/plan_json.h"
@@ -10,10 +12,14 @@
 #include "core/files/text_file.h"
 #include "core/planning/plan.h"
 #include "ui/document/resources.h"
+#include "ui/sheet/card_layout.h"
 #include "ui/sheet/cards.h"
+#include "ui/sheet/missing_letters.h"
 #include "ui/sheet/pdf.h"
+#include "ui/sheet/sheets.h"
 #include "ui/words/error_words.h"
 #include "ui/words/finding_words.h"
+#include "ui/words/name_words.h"
 
 namespace leadline {
 namespace {
@@ -57,6 +63,18 @@ FindingSpeaker speaker(const Session& session, UnitSystem units) {
     };
 }
 
+QStringList sheet_kind_names() {
+    return {QStringLiteral("beach"), QStringLiteral("skills"), QStringLiteral("kit"),
+            QStringLiteral("emergency"), QStringLiteral("pictures")};
+}
+
+std::optional<SheetKind> sheet_kind(const QString& name) {
+    // In the order of SheetKind, behind the cards.
+    const auto index = sheet_kind_names().indexOf(name);
+    if (index < 0) return std::nullopt;
+    return static_cast<SheetKind>(index + 1);
+}
+
 int exit_code(const std::vector<Finding>& findings) {
     return readiness(findings).may_dive() ? exit_ready : exit_stop;
 }
@@ -77,6 +95,19 @@ int run_plan(const CommandOptions& options, Console console) {
     return exit_code(input->plan.findings);
 }
 
+/// Says which letters of the pages no font here has: they would be empty boxes.
+void tell_unprintable(const std::vector<Page>& pages, Console console) {
+    for (const Page& page : pages) {
+        for (const UnprintableText& text : unprintable_letters(page)) {
+            console.err << CommandTexts::tr(
+                               "No font here has the letters %1 of \"%2\": write them by hand, or "
+                               "install a font that has them.")
+                               .arg(text.letters, text.line)
+                        << Qt::endl;
+        }
+    }
+}
+
 int run_cards(const CommandOptions& options, Console console) {
     const Result<Input> input = read_input(options);
     if (!input) return refuse(input.error(), options, console);
@@ -92,10 +123,19 @@ int run_cards(const CommandOptions& options, Console console) {
         console.err << CommandTexts::tr("No cards were written.") << Qt::endl;
         return exit_stop;
     }
+    for (const MissingLanguage& missing : selection.missing) {
+        const QString said =
+            missing.second
+                ? CommandTexts::tr("The card of %1 lacks the second language: there is none in %2.")
+                : CommandTexts::tr("The card of %1 is in English: there is none in %2.");
+        console.err << said.arg(subject_name(missing.guest, session), language_name(missing.tag))
+                    << Qt::endl;
+    }
+    const std::vector<Page> pages = card_pages(
+        selection.cards, options.letter ? CardSize::quarter_letter : CardSize::a6_on_a4);
+    tell_unprintable(pages, console);
     const Result<int> written =
-        write_cards_pdf(options.output, selection.cards,
-                        options.letter ? CardSize::quarter_letter : CardSize::a6_on_a4,
-                        card_document(session, selection.cards));
+        write_pages_pdf(options.output, pages, card_document(session, selection.cards));
     if (!written) return refuse(written.error(), options, console);
     console.out << CommandTexts::tr("Cards: %1. Pages: %2. Written to %3")
                        .arg(selection.guests())
@@ -103,6 +143,40 @@ int run_cards(const CommandOptions& options, Console console) {
                        .arg(options.output)
                 << Qt::endl;
     return selection.blocked.empty() ? exit_code(input->plan.findings) : exit_stop;
+}
+
+int run_sheet(const CommandOptions& options, Console console) {
+    const std::optional<SheetKind> kind = sheet_kind(options.kind);
+    if (!kind) {
+        console.err << CommandTexts::tr("--kind is one of %1.")
+                           .arg(sheet_kind_names().join(QStringLiteral(", ")))
+                    << Qt::endl;
+        return exit_bad_input;
+    }
+    const Result<Input> input = read_input(options);
+    if (!input) return refuse(input.error(), options, console);
+    const Session& session = input->file.session;
+    SheetChoice choice;
+    choice.kind = *kind;
+    choice.paper = options.letter ? Paper::letter : Paper::a4;
+    TypeSetter setter;
+    const std::vector<Page> pages =
+        sheet_pages(choice, session, input->plan, options.units, setter);
+    if (pages.empty()) {
+        console.err << CommandTexts::tr("Nothing was written: there is no group.") << Qt::endl;
+        return exit_stop;
+    }
+    tell_unprintable(pages, console);
+    PdfInfo info = card_document(session, {});
+    info.languages = {QLocale().bcp47Name()};
+    // The beach sheet tells ages and what health checks came to.
+    const Result<int> written =
+        write_pages_pdf(options.output, pages, info,
+                        *kind == SheetKind::beach ? FileAccess::owner_only : FileAccess::usual);
+    if (!written) return refuse(written.error(), options, console);
+    console.out << CommandTexts::tr("Pages: %1. Written to %2").arg(*written).arg(options.output)
+                << Qt::endl;
+    return exit_code(input->plan.findings);
 }
 
 int run_review(const CommandOptions& options, Console console) {

@@ -24,9 +24,10 @@ struct Console {
 
 struct CommandOptions {
     QString file;
-    QString output;      ///< cards only
+    QString output;      ///< cards and sheet only
+    QString kind;        ///< sheet only: beach, skills, kit, emergency or pictures
     bool json = false;   ///< plan and review only
-    bool letter = false; ///< cards only: quarter Letter instead of A6
+    bool letter = false; ///< cards: quarter Letter instead of A6; sheet: Letter instead of A4
     UnitSystem units = UnitSystem::metric;
 };
 
@@ -34,6 +35,8 @@ struct CommandOptions {
 int run_plan(const CommandOptions& options, Console console);
 /// leadline cards FILE --output OUT.pdf [--letter]
 int run_cards(const CommandOptions& options, Console console);
+/// leadline sheet FILE --kind KIND --output OUT.pdf [--letter]
+int run_sheet(const CommandOptions& options, Console console);
 /// leadline review FILE [--json]
 int run_review(const CommandOptions& options, Console console);
 /// The plan as text, then the cards beside the current folder: for a machine without a display.

@@ -20,7 +20,7 @@ class MainTexts {
 };
 
 bool is_command(const QString& word) {
-    return word == u"plan" || word == u"cards" || word == u"review";
+    return word == u"plan" || word == u"cards" || word == u"sheet" || word == u"review";
 }
 
 /// Whether the first word that is no option names a command: it decides, before Qt starts, whether a
@@ -64,17 +64,21 @@ void describe(QCommandLineParser& parser) {
         "  leadline [FILE]                        open the window\n"
         "  leadline plan FILE [--json]            numbers and findings\n"
         "  leadline cards FILE --output OUT.pdf   a card for every guest\n"
+        "  leadline sheet FILE --kind KIND --output OUT.pdf   a sheet for staff\n"
         "  leadline review FILE [--json]          planned against actual\n\n"
         "Exit codes: 0 done; 1 a stop stands; 2 bad input.\n"
         "A planning aid: local law, the instructor and a physician come first."));
     parser.addHelpOption();
     parser.addVersionOption();
     parser.addPositionalArgument(QStringLiteral("FILE"), MainTexts::tr("Session file to open."),
-                                 QStringLiteral("[plan|cards|review] [FILE]"));
+                                 QStringLiteral("[plan|cards|sheet|review] [FILE]"));
     parser.addOptions({
         {QStringLiteral("json"), MainTexts::tr("Write JSON; every key names its unit.")},
-        {QStringLiteral("output"), MainTexts::tr("Where the cards go."), QStringLiteral("PDF")},
-        {QStringLiteral("letter"), MainTexts::tr("Cards of a quarter Letter instead of A6.")},
+        {QStringLiteral("output"), MainTexts::tr("Where the cards or the sheet go."), QStringLiteral("PDF")},
+        {QStringLiteral("kind"),
+         MainTexts::tr("Which sheet: beach, skills, kit, emergency or pictures."),
+         QStringLiteral("KIND")},
+        {QStringLiteral("letter"), MainTexts::tr("Letter paper: cards of a quarter instead of A6.")},
         {QStringLiteral("imperial"), MainTexts::tr("Feet, psi and degrees Fahrenheit.")},
         {QStringLiteral("database"), MainTexts::tr("Records file to use instead of the default."),
          QStringLiteral("FILE")},
@@ -95,6 +99,7 @@ QString interpret(const QCommandLineParser& parser, Call& call) {
         return MainTexts::tr("One file at a time: \"%1\" is too much.").arg(words[1]);
     call.options.file = call.window.file = words.value(0);
     call.options.output = parser.value(QStringLiteral("output"));
+    call.options.kind = parser.value(QStringLiteral("kind"));
     call.options.json = parser.isSet(QStringLiteral("json"));
     call.options.letter = parser.isSet(QStringLiteral("letter"));
     call.window.imperial = parser.isSet(QStringLiteral("imperial"));
@@ -111,8 +116,8 @@ QString interpret(const QCommandLineParser& parser, Call& call) {
         return MainTexts::tr("\"%1\" is no language of the window. There are: %2.")
             .arg(call.window.language, language_tags());
     }
-    if (call.command == u"cards" && call.options.output.isEmpty()) {
-        return MainTexts::tr("\"cards\" needs --output OUT.pdf.");
+    if ((call.command == u"cards" || call.command == u"sheet") && call.options.output.isEmpty()) {
+        return MainTexts::tr("\"%1\" needs --output OUT.pdf.").arg(call.command);
     }
     return {};
 }
@@ -123,6 +128,7 @@ int run_command(const Call& call) {
     const Console console{out, err};
     if (call.command == u"plan") return run_plan(call.options, console);
     if (call.command == u"cards") return run_cards(call.options, console);
+    if (call.command == u"sheet") return run_sheet(call.options, console);
     if (call.command == u"review") return run_review(call.options, console);
     return run_without_display(call.options, console);
 }

@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QDate>
 #include <QDir>
+#include <QKeyEvent>
 #include <QLocale>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -20,6 +21,8 @@
 #include "core/records/database.h"
 #include "ui/document/resources.h"
 #include "ui/document/session_document.h"
+#include "ui/guest_screen/guest_screen.h"
+#include "ui/guest_screen/screen_view.h"
 #include "ui/shell/copy_timer.h"
 #include "ui/shell/language_menu.h"
 #include "ui/shell/main_window.h"
@@ -96,8 +99,34 @@ void show(MainWindow& window, const Picture& picture) {
     settle();
 }
 
+bool save(QWidget& widget, const QString& path) {
+    if (widget.grab().save(path)) return true;
+    QTextStream(stderr) << CommandWindowTexts::tr("%1 cannot be written.").arg(path) << Qt::endl;
+    return false;
+}
+
+/// Pages of the guest screen; the diver has gone down by some keys where that shows something.
+bool save_guest_screen(SessionDocument& document, const QString& folder) {
+    GuestScreen screen(document);
+    screen.control().set_calm(true);
+    screen.resize(1280, 720);
+    screen.show();
+    const auto& stops = screen.control().stops();
+    for (std::size_t k = 0; k < stops.size(); ++k) {
+        screen.control().go_to(static_cast<int>(k));
+        settle();
+        for (int press = 0; press < 24; ++press) {
+            QKeyEvent down(QEvent::KeyPress, Qt::Key_Down, Qt::NoModifier);
+            QApplication::sendEvent(screen.view(), &down);
+        }
+        settle();
+        if (!save(screen, folder + QStringLiteral("/guest-screen-%1.png").arg(k + 1))) return false;
+    }
+    return true;
+}
+
 /// Writes each picture as a PNG.
-int write_pictures(MainWindow& window, const QString& folder) {
+int write_pictures(MainWindow& window, SessionDocument& document, const QString& folder) {
     QTextStream err(stderr);
     if (!QDir().mkpath(folder)) {
         err << CommandWindowTexts::tr("%1 cannot be made.").arg(folder) << Qt::endl;
@@ -106,12 +135,9 @@ int write_pictures(MainWindow& window, const QString& folder) {
     for (const Picture& picture : all_pictures()) {
         show(window, picture);
         const QString path = folder + u'/' + picture.name + QStringLiteral(".png");
-        if (!window.grab().save(path)) {
-            err << CommandWindowTexts::tr("%1 cannot be written.").arg(path) << Qt::endl;
-            return exit_bad_input;
-        }
+        if (!save(window, path)) return exit_bad_input;
     }
-    return exit_ready;
+    return save_guest_screen(document, folder) ? exit_ready : exit_bad_input;
 }
 
 }  // namespace
@@ -156,7 +182,7 @@ int run_window(QApplication& application, const WindowOptions& options) {
     window.show();
     if (!options.pictures.isEmpty()) {
         QCoreApplication::processEvents();
-        return write_pictures(window, options.pictures);
+        return write_pictures(window, document, options.pictures);
     }
     CopyTimer copies(keeper.wanted_path());
     QObject::connect(&copies, &CopyTimer::failed, &window, [&window](const QString& message) {

@@ -527,6 +527,30 @@
         <source>%1 cannot be written.</source>
         <translation>%1 kann nicht geschrieben werden.</translation>
     </message>
+    <message>
+        <source>No font here has the letters %1 of &quot;%2&quot;: write them by hand, or install a font that has them.</source>
+        <translation>Keine Schrift hier hat die Zeichen %1 aus „%2“: von Hand schreiben oder eine Schrift installieren, die sie hat.</translation>
+    </message>
+    <message>
+        <source>The card of %1 lacks the second language: there is none in %2.</source>
+        <translation>Der Karte von %1 fehlt die zweite Sprache: Es gibt keine auf %2.</translation>
+    </message>
+    <message>
+        <source>The card of %1 is in English: there is none in %2.</source>
+        <translation>Die Karte von %1 ist auf Englisch: Es gibt keine auf %2.</translation>
+    </message>
+    <message>
+        <source>--kind is one of %1.</source>
+        <translation>--kind ist eines von %1.</translation>
+    </message>
+    <message>
+        <source>Nothing was written: there is no group.</source>
+        <translation>Nichts geschrieben: Es gibt keine Gruppe.</translation>
+    </message>
+    <message>
+        <source>Pages: %1. Written to %2</source>
+        <translation>Seiten: %1. Geschrieben nach %2</translation>
+    </message>
 </context>
 <context>
     <name>EarsAndLungs</name>
@@ -2628,40 +2652,12 @@ bei</translation>
         <translation>„leadline --help“ zeigt, wie man es aufruft.</translation>
     </message>
     <message>
-        <source>Plans a first, supervised scuba session, prints a card for every guest and reviews the log.
-
-  leadline [FILE]                        open the window
-  leadline plan FILE [--json]            numbers and findings
-  leadline cards FILE --output OUT.pdf   a card for every guest
-  leadline review FILE [--json]          planned against actual
-
-Exit codes: 0 done; 1 a stop stands; 2 bad input.
-A planning aid: local law, the instructor and a physician come first.</source>
-        <translation>Plant einen ersten, begleiteten Tauchgang, druckt eine Karte für jeden Gast und wertet das Protokoll aus.
-
-  leadline [DATEI]                       Fenster öffnen
-  leadline plan DATEI [--json]           Zahlen und Feststellungen
-  leadline cards DATEI --output AUS.pdf  eine Karte für jeden Gast
-  leadline review DATEI [--json]         geplant gegen getaucht
-
-Exit-Codes: 0 fertig; 1 ein Stopp besteht; 2 falsche Eingabe.
-Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.</translation>
-    </message>
-    <message>
         <source>Session file to open.</source>
         <translation>Termindatei, die geöffnet wird.</translation>
     </message>
     <message>
         <source>Write JSON; every key names its unit.</source>
         <translation>JSON schreiben; jeder Schlüssel nennt seine Einheit.</translation>
-    </message>
-    <message>
-        <source>Where the cards go.</source>
-        <translation>Wohin die Karten kommen.</translation>
-    </message>
-    <message>
-        <source>Cards of a quarter Letter instead of A6.</source>
-        <translation>Karten in Viertel Letter statt A6.</translation>
     </message>
     <message>
         <source>Feet, psi and degrees Fahrenheit.</source>
@@ -2688,10 +2684,6 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
         <translation>„%1“ braucht eine Termindatei.</translation>
     </message>
     <message>
-        <source>&quot;cards&quot; needs --output OUT.pdf.</source>
-        <translation>„cards“ braucht --output AUS.pdf.</translation>
-    </message>
-    <message>
         <source>No display was found, and no session file was named.</source>
         <translation>Kein Bildschirm gefunden, und keine Termindatei genannt.</translation>
     </message>
@@ -2702,6 +2694,44 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     <message>
         <source>&quot;%1&quot; is no language of the window. There are: %2.</source>
         <translation>„%1“ ist keine Sprache des Fensters. Es gibt: %2.</translation>
+    </message>
+    <message>
+        <source>Plans a first, supervised scuba session, prints a card for every guest and reviews the log.
+
+  leadline [FILE]                        open the window
+  leadline plan FILE [--json]            numbers and findings
+  leadline cards FILE --output OUT.pdf   a card for every guest
+  leadline sheet FILE --kind KIND --output OUT.pdf   a sheet for staff
+  leadline review FILE [--json]          planned against actual
+
+Exit codes: 0 done; 1 a stop stands; 2 bad input.
+A planning aid: local law, the instructor and a physician come first.</source>
+        <translation>Plant einen ersten, begleiteten Tauchgang, druckt eine Karte für jeden Gast und wertet das Protokoll aus.
+
+  leadline [DATEI]                       Fenster öffnen
+  leadline plan DATEI [--json]           Zahlen und Feststellungen
+  leadline cards DATEI --output AUS.pdf  eine Karte für jeden Gast
+  leadline sheet FILE --kind KIND --output OUT.pdf   ein Blatt für das Team
+  leadline review DATEI [--json]         geplant gegen getaucht
+
+Exit-Codes: 0 fertig; 1 ein Stopp besteht; 2 falsche Eingabe.
+Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.</translation>
+    </message>
+    <message>
+        <source>Where the cards or the sheet go.</source>
+        <translation>Wohin die Karten oder das Blatt kommen.</translation>
+    </message>
+    <message>
+        <source>Which sheet: beach, skills, kit, emergency or pictures.</source>
+        <translation>Welches Blatt: beach, skills, kit, emergency oder pictures.</translation>
+    </message>
+    <message>
+        <source>Letter paper: cards of a quarter instead of A6.</source>
+        <translation>Letter-Papier: Karten als Viertel statt A6.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; needs --output OUT.pdf.</source>
+        <translation>„%1“ braucht --output OUT.pdf.</translation>
     </message>
 </context>
 <context>

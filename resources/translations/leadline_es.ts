@@ -527,6 +527,30 @@
         <source>%1 cannot be written.</source>
         <translation>No se puede escribir %1.</translation>
     </message>
+    <message>
+        <source>No font here has the letters %1 of &quot;%2&quot;: write them by hand, or install a font that has them.</source>
+        <translation>Ninguna fuente de aquí tiene los caracteres %1 de «%2»: escríbalos a mano o instale una fuente que los tenga.</translation>
+    </message>
+    <message>
+        <source>The card of %1 lacks the second language: there is none in %2.</source>
+        <translation>A la tarjeta de %1 le falta el segundo idioma: no la hay en %2.</translation>
+    </message>
+    <message>
+        <source>The card of %1 is in English: there is none in %2.</source>
+        <translation>La tarjeta de %1 está en inglés: no la hay en %2.</translation>
+    </message>
+    <message>
+        <source>--kind is one of %1.</source>
+        <translation>--kind es uno de: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing was written: there is no group.</source>
+        <translation>No se ha escrito nada: no hay ningún grupo.</translation>
+    </message>
+    <message>
+        <source>Pages: %1. Written to %2</source>
+        <translation>Páginas: %1. Escritas en %2</translation>
+    </message>
 </context>
 <context>
     <name>EarsAndLungs</name>
@@ -2627,40 +2651,12 @@ a</translation>
         <translation>«leadline --help» muestra cómo llamarlo.</translation>
     </message>
     <message>
-        <source>Plans a first, supervised scuba session, prints a card for every guest and reviews the log.
-
-  leadline [FILE]                        open the window
-  leadline plan FILE [--json]            numbers and findings
-  leadline cards FILE --output OUT.pdf   a card for every guest
-  leadline review FILE [--json]          planned against actual
-
-Exit codes: 0 done; 1 a stop stands; 2 bad input.
-A planning aid: local law, the instructor and a physician come first.</source>
-        <translation>Planifica una primera sesión de buceo supervisada, imprime una tarjeta para cada cliente y revisa la bitácora.
-
-  leadline [FILE]                        abrir la ventana
-  leadline plan FILE [--json]            cifras y avisos
-  leadline cards FILE --output OUT.pdf   una tarjeta para cada cliente
-  leadline review FILE [--json]          lo previsto frente a lo real
-
-Códigos de salida: 0 hecho; 1 hay un alto; 2 entrada incorrecta.
-Una ayuda para planificar: la ley local, el instructor y un médico van primero.</translation>
-    </message>
-    <message>
         <source>Session file to open.</source>
         <translation>Archivo de sesión que abrir.</translation>
     </message>
     <message>
         <source>Write JSON; every key names its unit.</source>
         <translation>Escribir JSON; cada clave nombra su unidad.</translation>
-    </message>
-    <message>
-        <source>Where the cards go.</source>
-        <translation>Adónde van las tarjetas.</translation>
-    </message>
-    <message>
-        <source>Cards of a quarter Letter instead of A6.</source>
-        <translation>Tarjetas de un cuarto de Letter en vez de A6.</translation>
     </message>
     <message>
         <source>Feet, psi and degrees Fahrenheit.</source>
@@ -2687,10 +2683,6 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
         <translation>«%1» necesita un archivo de sesión.</translation>
     </message>
     <message>
-        <source>&quot;cards&quot; needs --output OUT.pdf.</source>
-        <translation>«cards» necesita --output OUT.pdf.</translation>
-    </message>
-    <message>
         <source>No display was found, and no session file was named.</source>
         <translation>No se encontró pantalla y no se indicó ningún archivo de sesión.</translation>
     </message>
@@ -2701,6 +2693,44 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
     <message>
         <source>&quot;%1&quot; is no language of the window. There are: %2.</source>
         <translation>«%1» no es un idioma de la ventana. Hay: %2.</translation>
+    </message>
+    <message>
+        <source>Plans a first, supervised scuba session, prints a card for every guest and reviews the log.
+
+  leadline [FILE]                        open the window
+  leadline plan FILE [--json]            numbers and findings
+  leadline cards FILE --output OUT.pdf   a card for every guest
+  leadline sheet FILE --kind KIND --output OUT.pdf   a sheet for staff
+  leadline review FILE [--json]          planned against actual
+
+Exit codes: 0 done; 1 a stop stands; 2 bad input.
+A planning aid: local law, the instructor and a physician come first.</source>
+        <translation>Planifica una primera sesión de buceo supervisada, imprime una tarjeta para cada cliente y revisa la bitácora.
+
+  leadline [FILE]                        abrir la ventana
+  leadline plan FILE [--json]            cifras y avisos
+  leadline cards FILE --output OUT.pdf   una tarjeta para cada cliente
+  leadline sheet FILE --kind KIND --output OUT.pdf   una hoja para el personal
+  leadline review FILE [--json]          lo previsto frente a lo real
+
+Códigos de salida: 0 hecho; 1 hay un alto; 2 entrada incorrecta.
+Una ayuda para planificar: la ley local, el instructor y un médico van primero.</translation>
+    </message>
+    <message>
+        <source>Where the cards or the sheet go.</source>
+        <translation>Adónde van las tarjetas o la hoja.</translation>
+    </message>
+    <message>
+        <source>Which sheet: beach, skills, kit, emergency or pictures.</source>
+        <translation>Qué hoja: beach, skills, kit, emergency o pictures.</translation>
+    </message>
+    <message>
+        <source>Letter paper: cards of a quarter instead of A6.</source>
+        <translation>Papel Letter: tarjetas de un cuarto en vez de A6.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; needs --output OUT.pdf.</source>
+        <translation>«%1» necesita --output OUT.pdf.</translation>
     </message>
 </context>
 <context>

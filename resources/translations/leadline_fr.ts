@@ -527,6 +527,30 @@
         <source>%1 cannot be written.</source>
         <translation>Impossible d’écrire %1.</translation>
     </message>
+    <message>
+        <source>No font here has the letters %1 of &quot;%2&quot;: write them by hand, or install a font that has them.</source>
+        <translation>Aucune police ici n’a les caractères %1 de « %2 » : écrivez-les à la main ou installez une police qui les a.</translation>
+    </message>
+    <message>
+        <source>The card of %1 lacks the second language: there is none in %2.</source>
+        <translation>La fiche de %1 n’a pas la seconde langue : il n’y en a pas en %2.</translation>
+    </message>
+    <message>
+        <source>The card of %1 is in English: there is none in %2.</source>
+        <translation>La fiche de %1 est en anglais : il n’y en a pas en %2.</translation>
+    </message>
+    <message>
+        <source>--kind is one of %1.</source>
+        <translation>--kind est l’un de : %1.</translation>
+    </message>
+    <message>
+        <source>Nothing was written: there is no group.</source>
+        <translation>Rien n’a été écrit : il n’y a pas de palanquée.</translation>
+    </message>
+    <message>
+        <source>Pages: %1. Written to %2</source>
+        <translation>Pages : %1. Écrites dans %2</translation>
+    </message>
 </context>
 <context>
     <name>EarsAndLungs</name>
@@ -2627,40 +2651,12 @@ at</source>
         <translation>«&#xa0;leadline --help&#xa0;» montre comment l’appeler.</translation>
     </message>
     <message>
-        <source>Plans a first, supervised scuba session, prints a card for every guest and reviews the log.
-
-  leadline [FILE]                        open the window
-  leadline plan FILE [--json]            numbers and findings
-  leadline cards FILE --output OUT.pdf   a card for every guest
-  leadline review FILE [--json]          planned against actual
-
-Exit codes: 0 done; 1 a stop stands; 2 bad input.
-A planning aid: local law, the instructor and a physician come first.</source>
-        <translation>Prépare une première plongée encadrée, imprime une fiche pour chaque client et relit le relevé.
-
-  leadline [FICHIER]                        ouvrir la fenêtre
-  leadline plan FICHIER [--json]            chiffres et constats
-  leadline cards FICHIER --output OUT.pdf   une fiche par client
-  leadline review FICHIER [--json]          prévu et réel comparés
-
-Codes de sortie&#xa0;: 0 terminé&#x202f;; 1 un stop subsiste&#x202f;; 2 entrée incorrecte.
-Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin passent avant.</translation>
-    </message>
-    <message>
         <source>Session file to open.</source>
         <translation>Fichier de séance à ouvrir.</translation>
     </message>
     <message>
         <source>Write JSON; every key names its unit.</source>
         <translation>Écrire du JSON&#x202f;; chaque clé nomme son unité.</translation>
-    </message>
-    <message>
-        <source>Where the cards go.</source>
-        <translation>Où vont les fiches.</translation>
-    </message>
-    <message>
-        <source>Cards of a quarter Letter instead of A6.</source>
-        <translation>Fiches d’un quart de Letter plutôt que A6.</translation>
     </message>
     <message>
         <source>Feet, psi and degrees Fahrenheit.</source>
@@ -2687,10 +2683,6 @@ Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin pa
         <translation>«&#xa0;%1&#xa0;» demande un fichier de séance.</translation>
     </message>
     <message>
-        <source>&quot;cards&quot; needs --output OUT.pdf.</source>
-        <translation>«&#xa0;cards&#xa0;» demande --output OUT.pdf.</translation>
-    </message>
-    <message>
         <source>No display was found, and no session file was named.</source>
         <translation>Aucun écran trouvé, et aucun fichier de séance indiqué.</translation>
     </message>
@@ -2701,6 +2693,44 @@ Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin pa
     <message>
         <source>&quot;%1&quot; is no language of the window. There are: %2.</source>
         <translation>«&#xa0;%1&#xa0;» n’est pas une langue de la fenêtre. Il y a&#xa0;: %2.</translation>
+    </message>
+    <message>
+        <source>Plans a first, supervised scuba session, prints a card for every guest and reviews the log.
+
+  leadline [FILE]                        open the window
+  leadline plan FILE [--json]            numbers and findings
+  leadline cards FILE --output OUT.pdf   a card for every guest
+  leadline sheet FILE --kind KIND --output OUT.pdf   a sheet for staff
+  leadline review FILE [--json]          planned against actual
+
+Exit codes: 0 done; 1 a stop stands; 2 bad input.
+A planning aid: local law, the instructor and a physician come first.</source>
+        <translation>Prépare une première plongée encadrée, imprime une fiche pour chaque client et relit le relevé.
+
+  leadline [FICHIER]                        ouvrir la fenêtre
+  leadline plan FICHIER [--json]            chiffres et constats
+  leadline cards FICHIER --output OUT.pdf   une fiche par client
+  leadline sheet FILE --kind KIND --output OUT.pdf   une feuille pour l’encadrement
+  leadline review FICHIER [--json]          prévu et réel comparés
+
+Codes de sortie&#xa0;: 0 terminé&#x202f;; 1 un stop subsiste&#x202f;; 2 entrée incorrecte.
+Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin passent avant.</translation>
+    </message>
+    <message>
+        <source>Where the cards or the sheet go.</source>
+        <translation>Où vont les fiches ou la feuille.</translation>
+    </message>
+    <message>
+        <source>Which sheet: beach, skills, kit, emergency or pictures.</source>
+        <translation>Quelle feuille : beach, skills, kit, emergency ou pictures.</translation>
+    </message>
+    <message>
+        <source>Letter paper: cards of a quarter instead of A6.</source>
+        <translation>Papier Letter : fiches d’un quart au lieu de A6.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; needs --output OUT.pdf.</source>
+        <translation>« %1 » demande --output OUT.pdf.</translation>
     </message>
 </context>
 <context>

@@ -5,21 +5,20 @@
 
 #include "core/planning/session.h"
 
-namespace leadline::testing {
+namespace leadline {
 namespace {
 
-using ::testing::ElementsAre;
 
 TEST(Briefing, KeepsUnderstoodSignalsOnceAndInOrder) {
     BriefingCheck check;
     for (const HandSignal one : {HandSignal::up, HandSignal::ok, HandSignal::up}) {
         set_understood(check, one, true);
     }
-    EXPECT_THAT(check.understood, ElementsAre(HandSignal::ok, HandSignal::up));
+    EXPECT_THAT(check.understood, testing::ElementsAre(HandSignal::ok, HandSignal::up));
     EXPECT_TRUE(is_understood(check, HandSignal::up));
     set_understood(check, HandSignal::up, false);
     set_understood(check, HandSignal::cold, false);
-    EXPECT_THAT(check.understood, ElementsAre(HandSignal::ok));
+    EXPECT_THAT(check.understood, testing::ElementsAre(HandSignal::ok));
     EXPECT_FALSE(is_understood(check, HandSignal::up));
 }
 
@@ -44,4 +43,4 @@ TEST(Briefing, ASkillTwiceIsRefused) {
 }
 
 }  // namespace
-}  // namespace leadline::testing
+}  // namespace leadline
