@@ -163,6 +163,34 @@ TEST_P(EachSample, GivesACardForEveryGuest) {
     }
 }
 
+TEST_P(EachSample, GivesEverySheet) {
+    QTemporaryDir folder;
+    for (const QString& kind : {QStringLiteral("beach"), QStringLiteral("skills"),
+                               QStringLiteral("kit"), QStringLiteral("emergency"),
+                               QStringLiteral("pictures")}) {
+        const QString path = folder.filePath(kind + QStringLiteral(".pdf"));
+        const Outcome outcome =
+            run({QStringLiteral("sheet"), sample(GetParam()), QStringLiteral("--kind"), kind,
+                 QStringLiteral("--output"), path});
+        ASSERT_EQ(outcome.code, 0) << outcome.err;
+        EXPECT_THAT(pdf_text(path), Not(IsEmpty())) << kind.toStdString();
+        const auto others =
+            QFile::permissions(path) & (QFileDevice::ReadGroup | QFileDevice::ReadOther);
+        EXPECT_TRUE(kind != QStringLiteral("beach") || !others) << "staff only";
+    }
+}
+
+TEST(CommandLine, SaysWhichSheetsThereAre) {
+    const Outcome outcome =
+        run({QStringLiteral("sheet"), sample("salt-cove"), QStringLiteral("--kind"),
+             QStringLiteral("menu"), QStringLiteral("--output"), QStringLiteral("x.pdf")});
+    EXPECT_EQ(outcome.code, 2);
+    EXPECT_THAT(outcome.err, HasSubstr("beach, skills, kit, emergency, pictures"));
+    const Outcome nowhere = run({QStringLiteral("sheet"), sample("salt-cove")});
+    EXPECT_EQ(nowhere.code, 2);
+    EXPECT_THAT(nowhere.err, HasSubstr("--output"));
+}
+
 TEST_P(EachSample, GivesQuarterLetterCardsToo) {
     QTemporaryDir folder;
     const QString path = folder.filePath(QStringLiteral("cards.pdf"));
@@ -284,8 +312,10 @@ TEST(CommandLine, PicturesOfEveryTabCanBeMade) {
              folder.filePath(QStringLiteral("p")), QStringLiteral("--database"),
              QStringLiteral(":memory:")});
     EXPECT_EQ(outcome.code, 0) << outcome.err;
-    EXPECT_EQ(QDir(folder.filePath(QStringLiteral("p"))).entryList({QStringLiteral("*.png")}).size(),
-              8);
+    const QDir made(folder.filePath(QStringLiteral("p")));
+    const auto pages = made.entryList({QStringLiteral("guest-screen-*.png")}).size();
+    EXPECT_EQ(pages, 13) << "stops of the guest screen";
+    EXPECT_EQ(made.entryList({QStringLiteral("*.png")}).size() - pages, 8) << "tabs";
 }
 
 TEST(CommandLine, OpeningASampleLeavesTheRecordsEmpty) {
