@@ -3,25 +3,19 @@
 
 #include <QCoreApplication>
 
+#include "ui/guest_words/picture_path.h"
+
 namespace leadline {
-namespace {
-
-QString picture(const char* name) {
-    return QStringLiteral(":/leadline/") + QLatin1String(name) + QStringLiteral(".svg");
-}
-
-}  // namespace
-
 QString skill_picture(Skill skill) {
     switch (skill) {
-        case Skill::breathe_from_mouthpiece: return picture("skills/breathe-from-mouthpiece");
-        case Skill::clear_mask: return picture("skills/clear-mask");
-        case Skill::clear_mouthpiece: return picture("skills/clear-mouthpiece");
-        case Skill::find_mouthpiece: return picture("skills/find-mouthpiece");
-        case Skill::clear_ears: return picture("skills/clear-ears");
-        case Skill::fill_and_empty_bcd: return picture("skills/fill-and-empty-bcd");
-        case Skill::share_air: return picture("skills/share-air");
-        case Skill::float_at_surface: return picture("skills/float-at-surface");
+        case Skill::breathe_from_mouthpiece: return picture_path("skills/breathe-from-mouthpiece");
+        case Skill::clear_mask: return picture_path("skills/clear-mask");
+        case Skill::clear_mouthpiece: return picture_path("skills/clear-mouthpiece");
+        case Skill::find_mouthpiece: return picture_path("skills/find-mouthpiece");
+        case Skill::clear_ears: return picture_path("skills/clear-ears");
+        case Skill::fill_and_empty_bcd: return picture_path("skills/fill-and-empty-bcd");
+        case Skill::share_air: return picture_path("skills/share-air");
+        case Skill::float_at_surface: return picture_path("skills/float-at-surface");
     }
     return {};
 }
@@ -79,14 +73,14 @@ QString skill_purpose(Skill skill, const GuestTongue& tongue) {
 
 QString kit_picture(KitPart part) {
     switch (part) {
-        case KitPart::suit: return picture("kit/suit");
-        case KitPart::bcd: return picture("kit/bcd");
-        case KitPart::fins: return picture("kit/fins");
-        case KitPart::mask: return picture("kit/mask");
-        case KitPart::mouthpiece: return picture("kit/mouthpiece");
-        case KitPart::weights: return picture("kit/weights");
-        case KitPart::cylinder: return picture("kit/cylinder");
-        case KitPart::gauge: return picture("kit/gauge");
+        case KitPart::suit: return picture_path("kit/suit");
+        case KitPart::bcd: return picture_path("kit/bcd");
+        case KitPart::fins: return picture_path("kit/fins");
+        case KitPart::mask: return picture_path("kit/mask");
+        case KitPart::mouthpiece: return picture_path("kit/mouthpiece");
+        case KitPart::weights: return picture_path("kit/weights");
+        case KitPart::cylinder: return picture_path("kit/cylinder");
+        case KitPart::gauge: return picture_path("kit/gauge");
     }
     return {};
 }

@@ -3,36 +3,30 @@
 
 #include <QCoreApplication>
 
+#include "ui/guest_words/picture_path.h"
+
 namespace leadline {
-namespace {
-
-QString picture(const char* name) {
-    return QStringLiteral(":/leadline/") + QLatin1String(name) + QStringLiteral(".svg");
-}
-
-}  // namespace
-
 QString signal_picture(HandSignal hand_signal) {
     switch (hand_signal) {
-        case HandSignal::ok: return picture("signals/ok");
-        case HandSignal::something_wrong: return picture("signals/something-wrong");
-        case HandSignal::ears: return picture("signals/ears");
-        case HandSignal::stop: return picture("signals/stop");
-        case HandSignal::up: return picture("signals/up");
-        case HandSignal::down: return picture("signals/down");
-        case HandSignal::low_on_air: return picture("signals/low-on-air");
-        case HandSignal::out_of_air: return picture("signals/out-of-air");
-        case HandSignal::share_air: return picture("signals/share-air");
-        case HandSignal::look: return picture("signals/look");
-        case HandSignal::come_here: return picture("signals/come-here");
-        case HandSignal::stay_together: return picture("signals/stay-together");
-        case HandSignal::hold_hands: return picture("signals/hold-hands");
-        case HandSignal::level_off: return picture("signals/level-off");
-        case HandSignal::slow_down: return picture("signals/slow-down");
-        case HandSignal::cold: return picture("signals/cold");
-        case HandSignal::how_much_air: return picture("signals/how-much-air");
-        case HandSignal::ok_at_surface: return picture("signals/ok-at-surface");
-        case HandSignal::help_at_surface: return picture("signals/help-at-surface");
+        case HandSignal::ok: return picture_path("signals/ok");
+        case HandSignal::something_wrong: return picture_path("signals/something-wrong");
+        case HandSignal::ears: return picture_path("signals/ears");
+        case HandSignal::stop: return picture_path("signals/stop");
+        case HandSignal::up: return picture_path("signals/up");
+        case HandSignal::down: return picture_path("signals/down");
+        case HandSignal::low_on_air: return picture_path("signals/low-on-air");
+        case HandSignal::out_of_air: return picture_path("signals/out-of-air");
+        case HandSignal::share_air: return picture_path("signals/share-air");
+        case HandSignal::look: return picture_path("signals/look");
+        case HandSignal::come_here: return picture_path("signals/come-here");
+        case HandSignal::stay_together: return picture_path("signals/stay-together");
+        case HandSignal::hold_hands: return picture_path("signals/hold-hands");
+        case HandSignal::level_off: return picture_path("signals/level-off");
+        case HandSignal::slow_down: return picture_path("signals/slow-down");
+        case HandSignal::cold: return picture_path("signals/cold");
+        case HandSignal::how_much_air: return picture_path("signals/how-much-air");
+        case HandSignal::ok_at_surface: return picture_path("signals/ok-at-surface");
+        case HandSignal::help_at_surface: return picture_path("signals/help-at-surface");
     }
     return {};
 }
