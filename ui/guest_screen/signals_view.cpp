@@ -8,7 +8,7 @@
 namespace leadline {
 namespace {
 
-constexpr double picture_ems = 6.0;
+constexpr double shown_sign_ems = 6.0;
 
 }  // namespace
 
@@ -25,7 +25,7 @@ SignalsView::SignalsView(GuestScreenControl& control, QWidget* parent)
       title_(new GuestLabel(TextRole::title, TextInk::accent, this)),
       grid_(screen_grid()) {
     for (int k = 0; k < signals_on_a_page; ++k) {
-        tiles_.push_back(new PictureTile(picture_ems, true, this));
+        tiles_.push_back(new PictureTile(shown_sign_ems, true, this));
     }
     auto* column = screen_column(this);
     column->addWidget(title_);
