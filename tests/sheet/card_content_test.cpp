@@ -148,6 +148,25 @@ TEST(CardSelectionTest, SaysForWhomThereAreNoWords) {
     EXPECT_EQ(selection.cards.size(), session.guests.size());
 }
 
+TEST(GuestLanguageTest, LetterCaseMeansNothingInATag) {
+    const auto found = [](const char* tag) {
+        const GuestLanguage* language = find_guest_language(tag);
+        return language != nullptr ? language->tag : std::string("none");
+    };
+    EXPECT_EQ(found("DE"), "de");
+    EXPECT_EQ(found("pt-br"), "pt");
+    EXPECT_EQ(found("PT_BR"), "pt");
+    EXPECT_EQ(found("EN-gb"), "en");
+    for (const char* simplified : {"zh", "ZH", "zh-hans", "zh-HANS", "zh-cn", "zh_CN", "zh-Hans-HK"}) {
+        EXPECT_EQ(found(simplified), "zh-Hans") << simplified;
+    }
+    for (const char* traditional :
+         {"zh-hant", "ZH-HANT", "zh-Hant", "zh-tw", "zh_TW", "zh-hk", "zh-mo", "ZH-Mo"}) {
+        EXPECT_EQ(found(traditional), "none") << traditional;
+    }
+    for (const char* unknown : {"", "-", "tlh", "zhx"}) EXPECT_EQ(found(unknown), "none") << unknown;
+}
+
 TEST(CardSelectionTest, ASecondLanguageGivesASecondFace) {
     if (find_guest_language("fr") == nullptr) GTEST_SKIP() << "no French words are built";
     Session session = sample("salt-cove").session;

@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QStringList>
 #include <QTranslator>
 #include <map>
 
@@ -80,22 +81,29 @@ const std::vector<GuestLanguage>& guest_languages() {
 }
 
 const GuestLanguage* find_guest_language(std::string_view tag) {
+    // Letter case means nothing in a tag (RFC 5646, section 2.1.1), and some write "zh_TW".
+    const QStringList parts = QString::fromUtf8(tag.data(), static_cast<qsizetype>(tag.size()))
+                                  .trimmed()
+                                  .toLower()
+                                  .replace(u'_', u'-')
+                                  .split(u'-');
     const std::vector<GuestLanguage>& languages = guest_languages();
-    const auto find = [&](std::string_view wanted) -> const GuestLanguage* {
+    const auto find = [&](const QString& wanted) -> const GuestLanguage* {
         for (const GuestLanguage& language : languages) {
-            if (language.tag == wanted) return &language;
+            if (QString::fromStdString(language.tag).toLower() == wanted) return &language;
         }
         return nullptr;
     };
-    if (const GuestLanguage* exact = find(tag)) return exact;
-    const std::string_view primary = tag.substr(0, tag.find('-'));
-    if (primary == "zh") {
-        // Traditional characters are another script: many readers of one do not read the other.
-        const bool traditional = tag.find("Hant") != std::string_view::npos ||
-                                 tag.find("-TW") != std::string_view::npos ||
-                                 tag.find("-HK") != std::string_view::npos ||
-                                 tag.find("-MO") != std::string_view::npos;
-        return traditional ? nullptr : find("zh-Hans");
+    if (const GuestLanguage* exact = find(parts.join(u'-'))) return exact;
+    const QString& primary = parts.front();
+    if (primary == u"zh") {
+        // Traditional characters are another script: many readers of one do not read the other. A
+        // script that is named goes before what a region mostly writes.
+        bool traditional = false;
+        for (const char16_t* part : {u"hant", u"tw", u"hk", u"mo"}) {
+            traditional = traditional || parts.contains(QStringView(part));
+        }
+        return traditional && !parts.contains(u"hans") ? nullptr : find(QStringLiteral("zh-hans"));
     }
     return find(primary);
 }

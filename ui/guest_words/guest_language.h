@@ -34,7 +34,7 @@ struct GuestLanguage {
 /// @source  review states: resources/translations/review.json
 const std::vector<GuestLanguage>& guest_languages();
 
-/// The language for a guest's tag ("pt-BR" finds "pt", "zh-CN" finds "zh-Hans"); nullptr where there
+/// The language for a guest's tag ("pt-BR" finds "pt", "ZH-cn" finds "zh-Hans"); nullptr where there
 /// is none, so that nobody is given another language without being told.
 const GuestLanguage* find_guest_language(std::string_view tag);
 
