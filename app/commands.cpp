@@ -108,6 +108,26 @@ void tell_unprintable(const std::vector<Page>& pages, Console console) {
     }
 }
 
+/// Says what the cards lack: texts that were cut, and cards whose words do not all have room.
+void tell_cut(const std::vector<Page>& pages, Console console) {
+    int too_full = 0;
+    for (const Page& page : pages) {
+        for (const CutText& text : cut_texts(page)) {
+            console.err << CommandTexts::tr("Cut on a card for want of room: \"%1\". Shorten it.")
+                               .arg(text.shown)
+                        << Qt::endl;
+        }
+        too_full += static_cast<int>(page.too_full.size());
+    }
+    if (too_full > 0) {
+        console.err << CommandTexts::tr(
+                           "%n cards have no room for all their words: read them before you hand "
+                           "them out.",
+                           nullptr, too_full)
+                    << Qt::endl;
+    }
+}
+
 int run_cards(const CommandOptions& options, Console console) {
     const Result<Input> input = read_input(options);
     if (!input) return refuse(input.error(), options, console);
@@ -134,6 +154,7 @@ int run_cards(const CommandOptions& options, Console console) {
     const std::vector<Page> pages = card_pages(
         selection.cards, options.letter ? CardSize::quarter_letter : CardSize::a6_on_a4);
     tell_unprintable(pages, console);
+    tell_cut(pages, console);
     const Result<int> written =
         write_pages_pdf(options.output, pages, card_document(session, selection.cards));
     if (!written) return refuse(written.error(), options, console);

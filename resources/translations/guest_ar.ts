@@ -48,17 +48,17 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>عادلوا ضغط الأذنين مبكّرًا، كل %1. ألم؟ توقّفوا، أعطوا إشارة، اصعدوا %2.</translation>
+        <translation>عادلوا الأذنين مبكّرًا، كل %1. ألم؟ توقّفوا، أشيروا، اصعدوا %2.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>ابقوا على مدّ يد المدرّب. ضعتم؟ ابحثوا دقيقة، ثم اصعدوا ببطء.</translation>
+        <translation>ابقوا على مدّ يد المدرّب. ضعتم؟ ابحثوا دقيقة، اصعدوا ببطء.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>برد أو خوف أو تعب؟ أعطوا إشارة. لا بأس بالتوقّف.</translation>
+        <translation>برد، خوف، تعب؟ أشيروا. لا بأس بالتوقّف.</translation>
     </message>
     <message>
         <source>At the top: fill BCD, mask on.</source>
@@ -78,7 +78,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>خلال 48 ساعة: خدر، دوار، تعب شديد، ألم مفاصل، ضيق نفَس؟</translation>
+        <translation>48 ساعة: خدر، دوار، تعب شديد، ألم مفاصل، ضيق نفَس؟</translation>
     </message>
     <message>
         <source>Call</source>

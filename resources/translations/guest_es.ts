@@ -23,7 +23,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>signal now</source>
         <extracomment>Card, below that pressure: show the hand signal at once. Two or three short words.</extracomment>
-        <translation>haz la señal ya</translation>
+        <translation>señal ya</translation>
     </message>
     <message>
         <source>Deepest</source>
@@ -43,37 +43,37 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>Al subir, el aire retenido se expande: puede romper un pulmón.</translation>
+        <translation>Al subir, aire retenido crece: puede romper pulmones.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Compensa los oídos pronto, cada %1. ¿Dolor? Para, avisa y sube %2.</translation>
+        <translation>Compensa oídos pronto, cada %1. ¿Dolor? Para, avisa, sube %2.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Sigue al alcance del brazo. ¿Te pierdes? Busca 1 minuto, luego sube despacio.</translation>
+        <translation>Sigue al alcance. ¿Separados? Busca 1 minuto, sube despacio.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>¿Frío, miedo, cansancio? Avisa. Parar está bien.</translation>
+        <translation>¿Frío, miedo, cansancio? Avisa. Puedes parar.</translation>
     </message>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>En superficie: infla el chaleco, máscara puesta.</translation>
+        <translation>Arriba: infla chaleco, máscara puesta.</translation>
     </message>
     <message>
         <source>not “good”</source>
         <extracomment>Card, under the picture of a raised thumb, which means "go up": never "good".</extracomment>
-        <translation>no es «bien»</translation>
+        <translation>no «bien»</translation>
     </message>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
-        <translation>%1 h: nada de vuelos ni carreteras de montaña.</translation>
+        <translation>%1 h: sin vuelos ni carreteras montañosas.</translation>
     </message>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>

@@ -43,27 +43,27 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>En montant, l’air retenu gonfle et peut déchirer un poumon.</translation>
+        <translation>En montant, l’air retenu gonfle, peut déchirer un poumon.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Équilibrez tôt vos oreilles, tous les %1. Douleur ? Stop, signe, remontez de %2.</translation>
+        <translation>Oreilles : équilibrez tôt, tous les %1. Douleur ? Stop, signe, remontez %2.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Restez à portée de bras. Séparés ? Cherchez 1 minute, puis remontez lentement.</translation>
+        <translation>Restez à portée. Séparés ? Cherchez 1 minute, remontez lentement.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>Froid, peur, fatigue ? Faites signe. Arrêter, c’est permis.</translation>
+        <translation>Froid, peur, fatigue ? Signalez. Arrêter, c’est permis.</translation>
     </message>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>En surface : gonflez le gilet, gardez le masque.</translation>
+        <translation>En surface : gonflez gilet, gardez masque.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -73,12 +73,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
-        <translation>%1 h : pas d’avion, pas de route de montagne.</translation>
+        <translation>%1 h : ni avion, ni route montagneuse.</translation>
     </message>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48 h : peau engourdie, vertige, épuisement, douleur articulaire, souffle court ?</translation>
+        <translation>48 h : engourdissement, vertige, épuisement, douleur articulaire, souffle court ?</translation>
     </message>
     <message>
         <source>Call</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>Aide à la préparation. Votre moniteur décide.</translation>
+        <translation>Aide à préparer. Votre moniteur décide.</translation>
     </message>
     <message>
         <source>bar</source>

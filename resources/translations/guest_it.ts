@@ -43,17 +43,17 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>Salendo, l’aria trattenuta si espande e può lacerare i polmoni.</translation>
+        <translation>Salendo, l’aria trattenuta si espande: può lacerare polmoni.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Compensa presto le orecchie, ogni %1. Dolore? Fermati, segnala, risali di %2.</translation>
+        <translation>Compensa presto orecchie, ogni %1. Dolore? Fermati, segnala, risali %2.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Resta a portata di braccio. Ti perdi? Cerca 1 minuto, poi risali lentamente.</translation>
+        <translation>Resta a portata. Separati? Cerca 1 minuto, risali lentamente.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -63,12 +63,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>In superficie: gonfia il GAV, maschera sul viso.</translation>
+        <translation>In superficie: gonfia GAV, maschera sul viso.</translation>
     </message>
     <message>
         <source>not “good”</source>
         <extracomment>Card, under the picture of a raised thumb, which means "go up": never "good".</extracomment>
-        <translation>non è «bene»</translation>
+        <translation>non «bene»</translation>
     </message>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>

@@ -48,22 +48,22 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Klaar je oren vroeg, elke %1. Pijn? Stop, geef een teken, ga %2 omhoog.</translation>
+        <translation>Klaar je oren vroeg, elke %1. Pijn? Stop, geef teken, ga %2 omhoog.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Blijf op armlengte. Elkaar kwijt? Kijk 1 minuut rond, ga dan langzaam omhoog.</translation>
+        <translation>Blijf op armlengte. Elkaar kwijt? Kijk 1 minuut, ga langzaam omhoog.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>Koud, bang, moe? Geef een teken. Stoppen is prima.</translation>
+        <translation>Koud, bang, moe? Geef teken. Stoppen is prima.</translation>
     </message>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>Boven: vul je trimvest, houd je duikbril op.</translation>
+        <translation>Boven: vul trimvest, houd duikbril op.</translation>
     </message>
     <message>
         <source>not “good”</source>

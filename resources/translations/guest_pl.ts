@@ -43,17 +43,17 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>Przy wynurzaniu wstrzymany oddech rośnie i może rozerwać płuca.</translation>
+        <translation>Przy wynurzaniu wstrzymany oddech rośnie: może rozerwać płuca.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Przedmuchuj uszy wcześnie, co %1. Boli? Stój, daj znak, %2 w górę.</translation>
+        <translation>Przedmuchuj uszy wcześnie, co %1. Boli? Stój, znak, %2 wyżej.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Bądź w zasięgu ręki. Nie widać nas? Szukaj 1 minutę, potem powoli w górę.</translation>
+        <translation>Bądź w zasięgu ręki. Rozdzieleni? Szukaj 1 minutę, powoli w górę.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -63,7 +63,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>Na górze: napełnij jacket, nie zdejmuj maski.</translation>
+        <translation>Na górze: napełnij jacket, maska zostaje.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -73,7 +73,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
-        <translation>%1 h: żadnych lotów, żadnych dróg w górach.</translation>
+        <translation>%1 h: bez lotów, bez dróg górskich.</translation>
     </message>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>

@@ -43,42 +43,42 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>Ao subir, o ar preso expande-se: pode rasgar um pulmão.</translation>
+        <translation>Ao subir, ar preso expande-se: pode rasgar pulmões.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Compense os ouvidos cedo, a cada %1. Dor? Pare, sinalize, suba %2.</translation>
+        <translation>Compense ouvidos cedo, cada %1. Dor? Pare, sinalize, suba %2.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Fique ao alcance do braço. Perdeu-se? Procure 1 minuto, depois suba devagar.</translation>
+        <translation>Fique ao alcance. Separados? Procure 1 minuto, suba devagar.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>Frio, medo, cansaço? Sinalize. Não faz mal parar.</translation>
+        <translation>Frio, medo, cansaço? Sinalize. Pode parar.</translation>
     </message>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>Na superfície: encha o colete, máscara posta.</translation>
+        <translation>À superfície: encha colete, máscara posta.</translation>
     </message>
     <message>
         <source>not “good”</source>
         <extracomment>Card, under the picture of a raised thumb, which means "go up": never "good".</extracomment>
-        <translation>não é “bom”</translation>
+        <translation>não “bom”</translation>
     </message>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
-        <translation>%1 h: nada de voos nem estradas de montanha.</translation>
+        <translation>%1 h: sem voos nem estradas montanhosas.</translation>
     </message>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48 h: dormência, tonturas, muito cansaço, dor nas articulações, falta de ar?</translation>
+        <translation>48 h: dormência, tonturas, muito cansaço, dores articulares, falta de ar?</translation>
     </message>
     <message>
         <source>Call</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>Ajuda ao planeamento. O seu instrutor decide.</translation>
+        <translation>Ajuda ao planeamento. Decide o instrutor.</translation>
     </message>
     <message>
         <source>bar</source>

@@ -551,6 +551,17 @@
         <source>Pages: %1. Written to %2</source>
         <translation>Seiten: %1. Geschrieben nach %2</translation>
     </message>
+    <message>
+        <source>Cut on a card for want of room: &quot;%1&quot;. Shorten it.</source>
+        <translation>Auf einer Karte aus Platzmangel gekürzt: „%1“. Kürzer fassen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cards have no room for all their words: read them before you hand them out.</source>
+        <translation>
+            <numerusform>%n Karte hat nicht Platz für alle Worte: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
+            <numerusform>%n Karten haben nicht Platz für alle Worte: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>EarsAndLungs</name>
@@ -4678,6 +4689,17 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <message>
         <source>Choose skills</source>
         <translation>Übungen auswählen</translation>
+    </message>
+    <message>
+        <source>Cut for want of room; shorten it or choose larger cards: %1</source>
+        <translation>Aus Platzmangel gekürzt; kürzer fassen oder größere Karten wählen: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cards have no room for all their words: read them before you hand them out.</source>
+        <translation>
+            <numerusform>%n Karte hat nicht Platz für alle Worte: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
+            <numerusform>%n Karten haben nicht Platz für alle Worte: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -19,6 +19,16 @@
     </message>
 </context>
 <context>
+    <name>Commands</name>
+    <message numerus="yes">
+        <source>%n cards have no room for all their words: read them before you hand them out.</source>
+        <translation>
+            <numerusform>%n card has no room for all its words: read it before you hand it out.</numerusform>
+            <numerusform>%n cards have no room for all their words: read them before you hand them out.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>KitSheet</name>
     <message numerus="yes">
         <source>%1 in all, for %n guests</source>
@@ -169,6 +179,13 @@
         <translation>
             <numerusform>%n page sent to the printer</numerusform>
             <numerusform>%n pages sent to the printer</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cards have no room for all their words: read them before you hand them out.</source>
+        <translation>
+            <numerusform>%n card has no room for all its words: read it before you hand it out.</numerusform>
+            <numerusform>%n cards have no room for all their words: read them before you hand them out.</numerusform>
         </translation>
     </message>
 </context>

@@ -551,6 +551,17 @@
         <source>Pages: %1. Written to %2</source>
         <translation>Páginas: %1. Escritas en %2</translation>
     </message>
+    <message>
+        <source>Cut on a card for want of room: &quot;%1&quot;. Shorten it.</source>
+        <translation>Cortado en una tarjeta por falta de sitio: «%1». Acórtelo.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cards have no room for all their words: read them before you hand them out.</source>
+        <translation>
+            <numerusform>%n tarjeta no tiene sitio para todas sus palabras: léala antes de entregarla.</numerusform>
+            <numerusform>%n tarjetas no tienen sitio para todas sus palabras: léalas antes de entregarlas.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>EarsAndLungs</name>
@@ -4677,6 +4688,17 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     <message>
         <source>Choose skills</source>
         <translation>Elegir ejercicios</translation>
+    </message>
+    <message>
+        <source>Cut for want of room; shorten it or choose larger cards: %1</source>
+        <translation>Cortado por falta de sitio; acórtelo o elija tarjetas más grandes: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cards have no room for all their words: read them before you hand them out.</source>
+        <translation>
+            <numerusform>%n tarjeta no tiene sitio para todas sus palabras: léala antes de entregarla.</numerusform>
+            <numerusform>%n tarjetas no tienen sitio para todas sus palabras: léalas antes de entregarlas.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

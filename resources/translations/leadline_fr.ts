@@ -551,6 +551,17 @@
         <source>Pages: %1. Written to %2</source>
         <translation>Pages : %1. Écrites dans %2</translation>
     </message>
+    <message>
+        <source>Cut on a card for want of room: &quot;%1&quot;. Shorten it.</source>
+        <translation>Coupé sur une carte, faute de place : « %1 ». Raccourcissez.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cards have no room for all their words: read them before you hand them out.</source>
+        <translation>
+            <numerusform>%n carte n’a pas la place pour tous ses mots : relisez-la avant de la distribuer.</numerusform>
+            <numerusform>%n cartes n’ont pas la place pour tous leurs mots : relisez-les avant de les distribuer.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>EarsAndLungs</name>
@@ -4677,6 +4688,17 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     <message>
         <source>Choose skills</source>
         <translation>Choisir les exercices</translation>
+    </message>
+    <message>
+        <source>Cut for want of room; shorten it or choose larger cards: %1</source>
+        <translation>Coupé faute de place ; raccourcissez ou prenez de plus grandes cartes : %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cards have no room for all their words: read them before you hand them out.</source>
+        <translation>
+            <numerusform>%n carte n’a pas la place pour tous ses mots : relisez-la avant de la distribuer.</numerusform>
+            <numerusform>%n cartes n’ont pas la place pour tous leurs mots : relisez-les avant de les distribuer.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -9,6 +9,7 @@
 #include "ui/sheet/beach_sheet.h"
 #include "ui/sheet/card_language.h"
 #include "ui/sheet/sheet_words.h"
+#include "ui/sheet/typed_text.h"
 #include "ui/words/finding_words.h"
 #include "ui/words/name_words.h"
 
@@ -203,8 +204,10 @@ BeachSheet beach_sheet(const Session& session, const Plan& plan, const Group& gr
                        UnitSystem units) {
     BeachSheet sheet;
     add_people(session, group, sheet);
-    sheet.emergency_line = one_line(session.site.emergency_line);
-    sheet.emergency_plan = lines_of(session.site.emergency_plan);
+    sheet.emergency_line = with_whole_numbers(one_line(session.site.emergency_line));
+    for (const QString& line : lines_of(session.site.emergency_plan)) {
+        sheet.emergency_plan << with_whole_numbers(line);
+    }
     sheet.pressure_unit = unit_of(text(Bars(0.0), units));
     sheet.depth_unit = unit_of(text(Depth(), units));
     sheet.flow_unit = unit_of(text(LitersPerMinute(0.0), units));

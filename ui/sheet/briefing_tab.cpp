@@ -220,6 +220,22 @@ QString BriefingTab::cards_summary(const CardSelection& selection) const {
     if (!one_face.isEmpty()) {
         lines << tr("Without the second language, for the same reason: %1.").arg(some_of(one_face));
     }
+    QStringList cut;
+    int too_full = 0;
+    for (const Page& page : preview_->pages()) {
+        for (const CutText& text : cut_texts(page)) {
+            if (!cut.contains(text.shown)) cut << text.shown;
+        }
+        too_full += static_cast<int>(page.too_full.size());
+    }
+    if (!cut.isEmpty()) {
+        lines << tr("Cut for want of room; shorten it or choose larger cards: %1")
+                     .arg(some_of(cut).left(longest_list_shown));
+    }
+    if (too_full > 0) {
+        lines << tr("%n cards have no room for all their words: read them before you hand them out.",
+                    nullptr, too_full);
+    }
     return lines.join(u'\n');
 }
 

@@ -7,6 +7,7 @@
 #include "ui/guest_words/card_words.h"
 #include "ui/guest_words/guest_dates.h"
 #include "ui/guest_words/signal_words.h"
+#include "ui/sheet/typed_text.h"
 
 namespace leadline {
 namespace {
@@ -46,9 +47,11 @@ public:
     [[nodiscard]] QString say(CardWord word) const { return card_word(word, tongue_); }
     [[nodiscard]] const GuestTongue& tongue() const { return tongue_; }
 
-    /// What people typed, on one line. In a language that runs from right to left it keeps its own
-    /// order: a telephone number would be turned around.
-    [[nodiscard]] QString typed(const std::string& text) const { return apart(line_of(text)); }
+    /// What people typed, on one line, its numbers whole and in their own order. In a language that
+    /// runs from right to left all of it keeps its own order.
+    [[nodiscard]] QString typed(const std::string& text) const {
+        return apart(with_whole_numbers(line_of(text)));
+    }
     [[nodiscard]] QString apart(const QString& text) const {
         return tongue_.language().right_to_left && !text.isEmpty() ? isolated(text) : text;
     }

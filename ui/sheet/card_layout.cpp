@@ -108,7 +108,9 @@ Page empty_page(const Grid& grid) {
 void set_at(const CardContent& card, const QPointF& corner, const QSizeF& size,
             TypeSetter& setter, Page& page) {
     page.frames.emplace_back(corner, size);
-    static_cast<void>(set_card(card, page.frames.back(), setter, page));
+    if (!set_card(card, page.frames.back(), setter, page)) {
+        page.too_full.push_back(page.frames.back());
+    }
 }
 
 std::vector<Page> pages_of_one(const std::vector<CardContent>& cards, const Grid& grid,

@@ -103,7 +103,13 @@ double set_card_meeting(CardCanvas& canvas, const CardContent& card, double y) {
     set_fact(canvas, card.instructor, QPointF(inner.right() - width, y), width, points);
     y += row;
     TextStyle style = canvas.style(value_points, true);
-    const int lines = canvas.lines(card.where, inner.width(), style) > 1 ? canvas.room().where_lines : 1;
+    int lines = 1;
+    if (canvas.lines(card.where, inner.width(), style) > 1) {
+        // In the least type as many lines as it needs, before the signals grow.
+        TextStyle least = canvas.style(card_least_points, true);
+        lines = std::clamp(canvas.lines(card.where, inner.width(), least), 1,
+                           canvas.room().where_lines);
+    }
     style.most_lines = lines;
     style.pitch = 1.14;
     const double height = lines == 1 ? row : canvas.line_height(card_least_points, lines, 1.14);

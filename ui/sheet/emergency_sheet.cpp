@@ -8,6 +8,7 @@
 
 #include "ui/sheet/sheet_pen.h"
 #include "ui/sheet/sheet_words.h"
+#include "ui/sheet/typed_text.h"
 
 namespace leadline {
 namespace {
@@ -195,9 +196,11 @@ EmergencySheet emergency_sheet(const Session& session, const Plan& plan, UnitSys
     EmergencySheet sheet;
     sheet.site = one_line(session.site.name);
     if (sheet.site.isEmpty()) sheet.site = EmergencyWords::tr("Site without a name");
-    sheet.meeting_place = one_line(session.site.meeting_place);
-    sheet.number = one_line(session.site.emergency_line);
-    sheet.steps = lines_of(session.site.emergency_plan);
+    sheet.meeting_place = with_whole_numbers(one_line(session.site.meeting_place));
+    sheet.number = with_whole_numbers(one_line(session.site.emergency_line));
+    for (const QString& step : lines_of(session.site.emergency_plan)) {
+        sheet.steps << with_whole_numbers(step);
+    }
     const QString height = altitude_text(session, units);
     if (!height.isEmpty()) {
         sheet.altitude = session.site.altitude.meters().value() > 0.0

@@ -79,6 +79,21 @@ void place(std::vector<SheetItem>& items, const QRectF& from, const QRectF& to, 
     for (SheetItem& item : items) std::visit(placing, item);
 }
 
+std::vector<CutText> cut_texts(const Page& page) {
+    std::vector<CutText> cut;
+    for (const SheetItem& item : page.items) {
+        const auto* text = std::get_if<TextItem>(&item);
+        if (text == nullptr || !text->elided) continue;
+        QStringList lines;
+        for (const TextLine& line : text->lines) lines << line.text;
+        QString shown = lines.join(u' ');
+        // The marks that keep directions apart are for setting only.
+        shown.removeIf([](QChar one) { return one.unicode() >= 0x2066 && one.unicode() <= 0x2069; });
+        cut.push_back({shown});
+    }
+    return cut;
+}
+
 QStringList words_on(const Page& page) {
     QStringList words;
     for (const SheetItem& item : page.items) {

@@ -99,6 +99,7 @@ struct Page {
     Paper paper = Paper::a4;
     bool landscape = false;  ///< lies on its long side
     std::vector<QRectF> frames;
+    std::vector<QRectF> too_full;  ///< of these, the cards whose fixed words lack room
     std::vector<SheetItem> items;
     friend bool operator==(const Page&, const Page&) = default;
 };
@@ -114,6 +115,16 @@ QRectF rect_of(const SheetItem& item);
 /// @param items  laid out in `from`
 /// @param to  where they go; its width to `from`'s is the scale of everything, type too
 void place(std::vector<SheetItem>& items, const QRectF& from, const QRectF& to, bool mirrored);
+
+/// A text that ends in an ellipsis, for it lacked room.
+struct CutText {
+    QString shown;  ///< what is left of it, ellipsis and all
+    friend bool operator==(const CutText&, const CutText&) = default;
+};
+
+/// What was cut on a page; empty: all stands there. To be said before anything is printed, with the
+/// advice to shorten it.
+std::vector<CutText> cut_texts(const Page& page);
 
 /// The page's words, a line each, in the order drawn.
 QStringList words_on(const Page& page);

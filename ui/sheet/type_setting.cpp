@@ -35,12 +35,61 @@ double lines_height(std::size_t lines, double points, const TextStyle& style) {
     return points * mm_per_point * (reach.above + reach.below + between * style.pitch);
 }
 
-/// A part of a phrase without the spaces around it.
+// Marks of Unicode Standard Annex 9, section 2.4, that keep the direction of a stretch of text apart.
+constexpr QChar left_to_right_isolate(0x2066);
+constexpr QChar right_to_left_isolate(0x2067);
+constexpr QChar first_strong_isolate(0x2068);
+constexpr QChar pop_isolate(0x2069);
+
+bool opens_isolate(QChar one) {
+    return one == left_to_right_isolate || one == right_to_left_isolate ||
+           one == first_strong_isolate;
+}
+
+/// The isolate that a mark really opens: what comes behind its line's end decides no more.
+QChar resolved(const QString& text, qsizetype opener) {
+    if (text[opener] != first_strong_isolate) return text[opener];
+    int depth = 0;
+    for (qsizetype i = opener + 1; i < text.size(); ++i) {
+        if (opens_isolate(text[i])) {
+            ++depth;
+        } else if (text[i] == pop_isolate) {
+            if (--depth < 0) break;
+        } else if (depth == 0) {
+            const QChar::Direction direction = text[i].direction();
+            if (direction == QChar::DirL) break;
+            if (direction == QChar::DirR || direction == QChar::DirAL) return right_to_left_isolate;
+        }
+    }
+    return left_to_right_isolate;
+}
+
+/// The isolates that stand open before a place, the outermost first.
+QString open_isolates(const QString& text, qsizetype before) {
+    QString open;
+    for (qsizetype i = 0; i < before; ++i) {
+        if (opens_isolate(text[i])) {
+            open += resolved(text, i);
+        } else if (text[i] == pop_isolate) {
+            open.chop(1);
+        }
+    }
+    return open;
+}
+
+/// A text whose isolates all end.
+QString closed(const QString& text) {
+    return text + QString(open_isolates(text, text.size()).size(), pop_isolate);
+}
+
+/// A part of a phrase without the spaces around it. It is drawn on its own, so the isolates in which
+/// it stands are opened and closed in it: else a number would be turned around on a second line.
 Phrase part_of(const Phrase& whole, qsizetype from, qsizetype length) {
     QString text = whole.text.mid(from, length);
     while (!text.isEmpty() && text.back().isSpace()) text.chop(1);
     const qsizetype bold = std::clamp<qsizetype>(whole.bold_letters - from, 0, text.size());
-    return {text, static_cast<int>(bold)};
+    const QString open = open_isolates(whole.text, from);
+    return {closed(open + text), static_cast<int>(bold > 0 ? bold + open.size() : 0)};
 }
 
 double offset_of(Align align, double room, double width) {
@@ -119,6 +168,7 @@ const TypeSetter::Broken& TypeSetter::broken(const Phrase& phrase, double width,
         const int end = line.textStart() + line.textLength();
         boundary.setPosition(end);
         result.inside_word = result.inside_word || !boundary.isAtBoundary();
+        result.starts.push_back(line.textStart());
         result.lines.push_back(part_of(phrase, line.textStart(), line.textLength()));
         result.widths.push_back(line.naturalTextWidth() / units_per_mm);
     }
@@ -137,18 +187,16 @@ TypeSetter::Broken TypeSetter::cut(const Phrase& phrase, const QRectF& frame,
     const auto kept = static_cast<std::size_t>(std::min(in_height, style.most_lines));
     if (result.lines.size() <= kept) return result;
     // The last line takes all that is left, shortened until its ellipsis fits.
-    qsizetype from = 0;
-    for (std::size_t i = 0; i + 1 < kept; ++i) {
-        from = phrase.text.indexOf(result.lines[i].text, from) + result.lines[i].text.size();
-    }
+    qsizetype from = result.starts[kept - 1];
     while (from < phrase.text.size() && phrase.text[from].isSpace()) ++from;
     Phrase last = part_of(phrase, from, phrase.text.size() - from);
     const bool bold = style.bold || last.bold_letters > 0;
     const QFontMetricsF metrics(sheet_font(style.least_points, bold, style.face));
-    last.text = metrics.elidedText(last.text, Qt::ElideRight, width * units_per_mm);
+    last.text = closed(metrics.elidedText(last.text, Qt::ElideRight, width * units_per_mm));
     last.bold_letters = std::min(last.bold_letters, static_cast<int>(last.text.size()));
     result.lines.resize(kept);
     result.widths.resize(kept);
+    result.starts.resize(kept);
     result.lines.back() = last;
     result.widths.back() = this->width(last, style.least_points, style.bold, style.face);
     return result;

@@ -81,6 +81,7 @@ private:
     struct Broken {
         std::vector<Phrase> lines;
         std::vector<double> widths;   ///< of each line [mm]
+        std::vector<qsizetype> starts;  ///< of each line, in the whole text
         bool inside_word = false;     ///< a word was longer than a line
     };
     /// What has been broken before is found by all that decides about it.
