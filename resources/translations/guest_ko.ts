@@ -53,7 +53,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>강사와 팔 닿는 거리에 있으세요. 놓쳤나요? 1분만 찾고 천천히 올라가세요.</translation>
+        <translation>강사와 팔 닿는 거리에. 놓쳤나요? 1분만 찾고 천천히 올라가세요.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -63,7 +63,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>수면에서: BCD에 공기를 넣고 마스크를 벗지 마세요.</translation>
+        <translation>수면에서: BCD에 공기, 마스크는 쓴 채로.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>계획용 보조 자료예요. 결정은 강사가 해요.</translation>
+        <translation>계획용 자료예요. 결정은 강사가 해요.</translation>
     </message>
     <message>
         <source>bar</source>

@@ -48,12 +48,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Продувайте уши заранее, каждые %1. Больно? Стоп, дайте знак, %2 вверх.</translation>
+        <translation>Продувайте уши заранее, каждые %1. Больно? Стоп, знак, %2 вверх.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Не дальше вытянутой руки. Потерялись? Ищите 1 минуту, потом медленно вверх.</translation>
+        <translation>Не дальше вытянутой руки. Потерялись? Ищите 1 минуту, медленно вверх.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>

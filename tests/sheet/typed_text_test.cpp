@@ -3,6 +3,7 @@
 
 #include <gmock/gmock.h>
 
+#include <QGlyphRun>
 #include <QTextLayout>
 
 #include "sheet_fixture.h"
@@ -22,13 +23,12 @@ QString as_drawn(const QString& line, const Typeface& face) {
     layout.endLayout();
     std::vector<std::pair<double, QChar>> placed;
     for (qsizetype i = 0; i < line.size(); ++i) {
-        int at = static_cast<int>(i);
-        const double from = set.cursorToX(&at, QTextLine::Leading);
-        at = static_cast<int>(i);
-        const double to = set.cursorToX(&at, QTextLine::Trailing);
-        if (line[i].isDigit() || line[i] == u'+' || line[i] == QChar(0x2026) || line[i].isLetter()) {
-            placed.emplace_back((from + to) / 2.0, line[i]);
-        }
+        const bool seen = line[i].isDigit() || line[i] == u'+' || line[i] == QChar(0x2026) ||
+                          line[i].isLetter();
+        if (!seen) continue;
+        const QList<QGlyphRun> runs = set.glyphRuns(static_cast<int>(i), 1);
+        if (runs.isEmpty() || runs.front().positions().isEmpty()) continue;  // joined to another
+        placed.emplace_back(runs.front().positions().front().x(), line[i]);
     }
     std::stable_sort(placed.begin(), placed.end(),
                      [](const auto& a, const auto& b) { return a.first < b.first; });
