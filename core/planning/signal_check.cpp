@@ -7,6 +7,10 @@
 
 namespace leadline {
 
+BriefingCheck check_on(const BriefingCheck& check, const Date& day) {
+    return check.checked_on == day ? check : BriefingCheck{};
+}
+
 SignalCheck::SignalCheck(std::vector<HandSignal> asked, std::uint64_t seed)
     : asked_(std::move(asked)), open_(asked_), random_(seed) {
     shuffle(open_);

@@ -13,6 +13,10 @@ namespace leadline {
 
 inline constexpr int signal_choice_count = 4;
 
+/// What a check still tells on a day: signals are forgotten, so that one of another day, or of none,
+/// counts as not asked (common practice, no source; the safe side is to ask again).
+[[nodiscard]] BriefingCheck check_on(const BriefingCheck& check, const Date& day);
+
 /// The short check of hand signals: each is shown with four captions to choose from, and comes
 /// again until it was told right. A plain value; the same seed asks the same.
 class SignalCheck {

@@ -129,6 +129,26 @@ TEST_F(GuestScreenFlow, KnownSignalsAreNotedWithDayAndLanguageAndUndoneAtOnce) {
     EXPECT_THAT(text_of_page(), HasSubstr("Known: 0 of 9"));
 }
 
+TEST_F(GuestScreenFlow, ACheckOfAnotherDayIsAskedAnewAndKeptUntilThen) {
+    show("mountain-lake");
+    BriefingCheck old;
+    for (const HandSignal known : signals_to_know()) set_understood(old, known, true);
+    old.checked_on = Date{std::chrono::year(2024), std::chrono::month(1), std::chrono::day(1)};
+    ASSERT_TRUE(document_.edit(QStringLiteral("Old check"), [&](Session& session) {
+        session.guests.front().briefing = old;
+    }));
+    go_to(ScreenPage::signal_check);
+    press(Qt::Key_Down);
+    EXPECT_THAT(text_of_page(), HasSubstr("Known: 0 of 9"));
+    EXPECT_THAT(text_of_page(), Not(HasSubstr("2024")));
+    EXPECT_EQ(document_.session().guests.front().briefing, old);
+    press(Qt::Key_Return);
+    tell(true);
+    EXPECT_EQ(document_.session().guests.front().briefing.understood.size(), 1U);
+    EXPECT_EQ(document_.session().guests.front().briefing.checked_on, control().today());
+    EXPECT_THAT(text_of_page(), HasSubstr("Known: 1 of 9"));
+}
+
 TEST_F(GuestScreenFlow, ACheckIsOneStepOfUndoAndAnotherGuestsIsAnother) {
     show("mountain-lake");
     go_to(ScreenPage::signal_check);

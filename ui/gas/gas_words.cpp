@@ -135,22 +135,6 @@ QString band_text(const TimeBand& band) {
                             : GasTexts::tr("%1 (%2)").arg(median_text(band), spread);
 }
 
-const GroupForecast* find_forecast(const Plan& plan, const GroupId& group) {
-    const auto found =
-        std::find_if(plan.forecasts.begin(), plan.forecasts.end(),
-                     [&](const GroupForecast& forecast) { return forecast.group == group; });
-    return found == plan.forecasts.end() ? nullptr : &*found;
-}
-
-const GuestForecast* find_forecast(const Plan& plan, const GuestId& guest) {
-    for (const GroupForecast& forecast : plan.forecasts) {
-        for (const GuestForecast& one : forecast.guests) {
-            if (one.guest == guest) return &one;
-        }
-    }
-    return nullptr;
-}
-
 bool is_likely_first(const Plan& plan, const GuestGas& gas) {
     const GroupForecast* forecast = find_forecast(plan, gas.group);
     return forecast != nullptr && forecast->likely_first == gas.guest;

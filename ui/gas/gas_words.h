@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/planning/air_order.h"
 #include "core/planning/plan.h"
 #include "ui/words/quantity_text.h"
 
@@ -27,10 +28,6 @@ QString spread_text(const TimeBand& band);
 /// Both: "34 min (27 to 43)".
 QString band_text(const TimeBand& band);
 
-/// A group's forecast, or nullptr: nobody of it has a cylinder.
-const GroupForecast* find_forecast(const Plan& plan, const GroupId& group);
-/// A guest in it, or nullptr.
-const GuestForecast* find_forecast(const Plan& plan, const GuestId& guest);
 /// Who is likely to be the first of the guest's group at the reserve.
 bool is_likely_first(const Plan& plan, const GuestGas& gas);
 /// Whether nobody else of the group has a cylinder, so that there is no first.

@@ -4,6 +4,7 @@
 #include <QDate>
 #include <algorithm>
 
+#include "core/planning/signal_check.h"
 #include "ui/document/session_document.h"
 
 namespace leadline {
@@ -182,6 +183,8 @@ void GuestScreenControl::note_known(HandSignal hand_signal, int check_number) {
         [&](Session& session) {
             Guest* guest = find_guest(session, id);
             if (guest == nullptr) return;
+            // The first answer of a day takes the place of what another day left.
+            guest->briefing = check_on(guest->briefing, today());
             set_understood(guest->briefing, hand_signal, true);
             guest->briefing.checked_on = today();
             guest->briefing.language = tongue().language().tag;

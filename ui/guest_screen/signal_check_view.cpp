@@ -158,10 +158,13 @@ void SignalCheckView::show_question() {
 
 void SignalCheckView::show_known() {
     const Guest* guest = control().guest();
+    // What was known on another day is asked again.
+    const BriefingCheck check =
+        guest != nullptr ? check_on(guest->briefing, control().today()) : BriefingCheck{};
     const std::vector<HandSignal> asked = signals_to_know();
     int count = 0;
     for (std::size_t k = 0; k < asked.size(); ++k) {
-        const bool known = guest != nullptr && is_understood(guest->briefing, asked[k]);
+        const bool known = is_understood(check, asked[k]);
         count += known ? 1 : 0;
         auto* label = static_cast<GuestLabel*>(known_labels_[k]);
         label->setText((known ? QStringLiteral("☑ ") : QStringLiteral("☐ ")) +
@@ -172,10 +175,10 @@ void SignalCheckView::show_known() {
     score_->setText(say(ScreenWord::check_score)
                         .arg(isolated(locale.toString(count)),
                              isolated(locale.toString(static_cast<int>(asked.size())))));
-    const bool noted = guest != nullptr && guest->briefing.checked_on.has_value();
+    const bool noted = check.checked_on.has_value();
     noted_->setText(
         noted
-            ? say(ScreenWord::check_noted).arg(control().figures().day(*guest->briefing.checked_on))
+            ? say(ScreenWord::check_noted).arg(control().figures().day(*check.checked_on))
             : QString());
     noted_->setVisible(noted);
 }
