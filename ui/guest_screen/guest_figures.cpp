@@ -9,6 +9,7 @@
 #include "core/physics/air.h"
 #include "core/planning/cylinder.h"
 #include "ui/guest_words/card_words.h"
+#include "ui/words/gauge_steps.h"
 
 namespace leadline {
 namespace {
@@ -16,8 +17,6 @@ namespace {
 constexpr double meters_per_foot = 0.3048;
 constexpr double liters_per_cubic_foot = 28.316846592;
 constexpr double kilograms_per_pound = 0.45359237;
-constexpr double bar_step = 10.0;
-constexpr double psi_step = 50.0;
 // Keeps 50.0000001 bar from being shown as 60 when it must round up.
 constexpr double slack = 1e-6;
 
@@ -63,10 +62,10 @@ QString GuestFigures::at_most(Meters length) const {
 
 QString GuestFigures::signal_at(Bars gauge) const {
     if (units_ == UnitSystem::imperial) {
-        return with_unit(number(up(Psi(gauge).value(), psi_step), 0),
+        return with_unit(number(signal_reading(gauge, units_), 0),
                          card_word(CardWord::psi, *tongue_));
     }
-    return with_unit(number(up(gauge.value(), bar_step), 0), card_word(CardWord::bar, *tongue_));
+    return with_unit(number(signal_reading(gauge, units_), 0), card_word(CardWord::bar, *tongue_));
 }
 
 QString GuestFigures::pressure(Pascals pressure) const {

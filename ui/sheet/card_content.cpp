@@ -8,13 +8,12 @@
 #include "ui/guest_words/guest_dates.h"
 #include "ui/guest_words/signal_words.h"
 #include "ui/sheet/typed_text.h"
+#include "ui/words/gauge_steps.h"
 
 namespace leadline {
 namespace {
 
 constexpr double meters_per_foot = 0.3048;
-constexpr double bar_step = 10.0;
-constexpr double psi_step = 50.0;
 // Keeps 50.0000001 bar from being shown as 60 when it must round up.
 constexpr double slack = 1e-6;
 // How far to go up when an ear hurts: common practice, no source.
@@ -82,9 +81,9 @@ public:
     /// As a gauge can be read, to the safe side.
     [[nodiscard]] Measure pressure(Bars pressure) const {
         if (units_ == UnitSystem::metric) {
-            return {number(rounded_up(pressure.value(), bar_step)), say(CardWord::bar)};
+            return {number(signal_reading(pressure, units_)), say(CardWord::bar)};
         }
-        return {number(rounded_up(Psi(pressure).value(), psi_step)), say(CardWord::psi)};
+        return {number(signal_reading(pressure, units_)), say(CardWord::psi)};
     }
     [[nodiscard]] Measure lead(Kilograms mass) const {
         if (units_ == UnitSystem::imperial) {
