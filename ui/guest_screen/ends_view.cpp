@@ -9,7 +9,7 @@
 namespace leadline {
 namespace {
 
-constexpr double picture_ems = 4.2;
+constexpr double reason_picture_ems = 4.2;
 constexpr std::size_t reasons = 7;
 
 }  // namespace
@@ -35,7 +35,7 @@ EndsView::EndsView(GuestScreenControl& control, QWidget* parent)
       grid_(screen_grid()),
       standing_(new GuestLabel(TextRole::small, TextInk::quiet, this)) {
     for (std::size_t k = 0; k < reasons; ++k) {
-        tiles_.push_back(new PictureTile(picture_ems, true, this));
+        tiles_.push_back(new PictureTile(reason_picture_ems, true, this));
     }
     auto* column = screen_column(this);
     column->addWidget(title_);

@@ -6,7 +6,7 @@
 namespace leadline {
 namespace {
 
-constexpr double picture_ems = 4.2;
+constexpr double kit_picture_ems = 4.2;
 
 /// What is chosen of a piece; nothing: not chosen yet. A gauge has no size of its own.
 QString chosen(const Kit& kit, KitPart part, const GuestFigures& figures) {
@@ -40,7 +40,7 @@ GuestKitView::GuestKitView(GuestScreenControl& control, QWidget* parent)
       grid_(screen_grid()),
       try_(new GuestLabel(TextRole::body, TextInk::ink, this)) {
     for (int k = 0; k < kit_part_count; ++k) {
-        auto* tile = new PictureTile(picture_ems, true, this);
+        auto* tile = new PictureTile(kit_picture_ems, true, this);
         tile->setObjectName(QStringLiteral("kit_%1").arg(k));
         tiles_.push_back(tile);
     }

@@ -9,7 +9,7 @@
 namespace leadline {
 namespace {
 
-constexpr double picture_ems = 9.0;
+constexpr double asked_picture_ems = 9.0;
 constexpr double said_picture_ems = 2.8;
 
 }  // namespace
@@ -21,7 +21,7 @@ SignalCheckView::SignalCheckView(GuestScreenControl& control, QWidget* parent)
       answers_(screen_grid()),
       title_(new GuestLabel(TextRole::title, TextInk::accent, this)),
       picker_(new GuestPicker(control, this)),
-      picture_(new PictureView(picture_ems, this)),
+      picture_(new PictureView(asked_picture_ems, this)),
       question_(new GuestLabel(TextRole::heading, TextInk::ink, this)),
       said_picture_(new PictureView(said_picture_ems, this)),
       said_words_(new GuestLabel(TextRole::heading, TextInk::accent, this)),
