@@ -111,8 +111,11 @@ void tell_unprintable(const std::vector<Page>& pages, Console console) {
 /// Says what the cards lack: texts that were cut, and cards whose words do not all have room.
 void tell_cut(const std::vector<Page>& pages, Console console) {
     int too_full = 0;
+    QStringList told;  // a place stands on every card: once is enough
     for (const Page& page : pages) {
         for (const CutText& text : cut_texts(page)) {
+            if (told.contains(text.shown)) continue;
+            told << text.shown;
             console.err << CommandTexts::tr("Cut on a card for want of room: \"%1\". Shorten it.")
                                .arg(text.shown)
                         << Qt::endl;

@@ -10,6 +10,7 @@
 #include "ui/sheet/picture_sheet.h"
 #include "ui/sheet/skills_sheet.h"
 #include "ui_fixture.h"
+#include "ui/sheet/typed_text.h"
 
 namespace leadline::testing {
 namespace {
@@ -95,7 +96,7 @@ TEST(BeachContent, HasWhereWhenWhoAndWhomToCall) {
     EXPECT_THAT(text_of(sheet.when), AllOf(HasSubstr("13:00"), HasSubstr("14:15")));
     EXPECT_THAT(text_of(sheet.staff), AllOf(HasSubstr("Instructor Katharina Zangerl"),
                                             HasSubstr("Assistant Tadhg")));
-    EXPECT_EQ(sheet.emergency_line, u"+00 555 0118");
+    EXPECT_EQ(sheet.emergency_line, with_whole_numbers(QStringLiteral("+00 555 0118")));
     EXPECT_EQ(sheet.emergency_plan.size(), 4);
     EXPECT_THAT(text_of(sheet.emergency_plan.join(u' ')), HasSubstr("70 minutes by road"));
     EXPECT_EQ(sheet.need.size(), 5U);
@@ -255,7 +256,7 @@ TEST(KitContent, CountsAndNamesWhatIsMissing) {
 TEST(EmergencyContent, HoldsThePlanAndNoGuest) {
     const Planned one = planned("mountain-lake");
     const EmergencySheet sheet = emergency_sheet(one.session, one.plan, UnitSystem::metric);
-    EXPECT_EQ(sheet.number, u"+00 555 0118");
+    EXPECT_EQ(sheet.number, with_whole_numbers(QStringLiteral("+00 555 0118")));
     EXPECT_EQ(sheet.steps.size(), 4);
     EXPECT_EQ(sheet.meeting_place, u"Boathouse");
     EXPECT_THAT(text_of(sheet.altitude), HasSubstr("1800 m above sea level"));
