@@ -3,7 +3,6 @@
 
 #include <QCoreApplication>
 #include <QFileInfo>
-#include <QLocale>
 #include <optional>
 
 #include "app/plan_text.h"
@@ -12,10 +11,13 @@
 #include "core/files/text_file.h"
 #include "core/planning/plan.h"
 #include "ui/document/resources.h"
+#include "ui/guest_words/guest_language.h"
 #include "ui/sheet/card_layout.h"
 #include "ui/sheet/cards.h"
 #include "ui/sheet/missing_letters.h"
 #include "ui/sheet/pdf.h"
+#include "ui/sheet/sheet_document.h"
+#include "ui/sheet/sheet_words.h"
 #include "ui/sheet/sheets.h"
 #include "ui/words/error_words.h"
 #include "ui/words/finding_words.h"
@@ -75,11 +77,64 @@ std::optional<SheetKind> sheet_kind(const QString& name) {
     return static_cast<SheetKind>(index + 1);
 }
 
+/// In the order of card_size_names().
+constexpr CardSize named_sizes[] = {
+    CardSize::a6_on_a4, CardSize::a6,         CardSize::a5_on_a4,       CardSize::a5,
+    CardSize::a4,       CardSize::quarter_letter, CardSize::half_letter, CardSize::letter,
+};
+
+std::optional<CardSize> chosen_size(const CommandOptions& options) {
+    if (options.size.isEmpty()) {
+        return options.letter ? CardSize::quarter_letter : CardSize::a6_on_a4;
+    }
+    const auto index = card_size_names().indexOf(options.size);
+    if (index < 0) return std::nullopt;
+    return named_sizes[index];
+}
+
+/// Takes the guests' languages into the choice; false: one of them is not known, or there are too many.
+bool take_guest_languages(const QString& tags, SheetChoice& choice) {
+    if (tags.isEmpty()) return true;
+    const QStringList each = tags.split(u',');
+    if (each.size() > 2) return false;
+    for (const QString& tag : each) {
+        if (find_guest_language(tag.trimmed().toStdString()) == nullptr) return false;
+    }
+    choice.language = each.front().trimmed().toStdString();
+    if (each.size() == 2) choice.second_language = each.back().trimmed().toStdString();
+    return true;
+}
+
+/// Says in which languages the cards are drafts.
+void tell_drafts(const std::vector<CardContent>& cards, Console console) {
+    QStringList sentences;
+    for (const CardContent& card : cards) {
+        const QString said = translation_review(GuestTongue::of(card.language));
+        if (!said.isEmpty() && !sentences.contains(said)) sentences << said;
+    }
+    if (!sentences.isEmpty()) console.err << sentences.join(u' ') << Qt::endl;
+}
+
 int exit_code(const std::vector<Finding>& findings) {
     return readiness(findings).may_dive() ? exit_ready : exit_stop;
 }
 
 }  // namespace
+
+QStringList card_size_names() {
+    return {QStringLiteral("a6"),       QStringLiteral("a6-paper"),
+            QStringLiteral("a5"),       QStringLiteral("a5-paper"),
+            QStringLiteral("a4"),       QStringLiteral("quarter-letter"),
+            QStringLiteral("half-letter"), QStringLiteral("letter")};
+}
+
+QStringList guest_language_tags() {
+    QStringList tags;
+    for (const GuestLanguage& language : guest_languages()) {
+        tags << QString::fromStdString(language.tag);
+    }
+    return tags;
+}
 
 int run_plan(const CommandOptions& options, Console console) {
     const Result<Input> input = read_input(options);
@@ -132,6 +187,13 @@ void tell_cut(const std::vector<Page>& pages, Console console) {
 }
 
 int run_cards(const CommandOptions& options, Console console) {
+    const std::optional<CardSize> size = chosen_size(options);
+    if (!size) {
+        console.err << CommandTexts::tr("--size is one of %1.")
+                           .arg(card_size_names().join(QStringLiteral(", ")))
+                    << Qt::endl;
+        return exit_bad_input;
+    }
     const Result<Input> input = read_input(options);
     if (!input) return refuse(input.error(), options, console);
     const Session& session = input->file.session;
@@ -154,8 +216,8 @@ int run_cards(const CommandOptions& options, Console console) {
         console.err << said.arg(subject_name(missing.guest, session), language_name(missing.tag))
                     << Qt::endl;
     }
-    const std::vector<Page> pages = card_pages(
-        selection.cards, options.letter ? CardSize::quarter_letter : CardSize::a6_on_a4);
+    tell_drafts(selection.cards, console);
+    const std::vector<Page> pages = card_pages(selection.cards, *size);
     tell_unprintable(pages, console);
     tell_cut(pages, console);
     const Result<int> written =
@@ -177,11 +239,17 @@ int run_sheet(const CommandOptions& options, Console console) {
                     << Qt::endl;
         return exit_bad_input;
     }
+    SheetChoice choice;
+    choice.kind = *kind;
+    if (!take_guest_languages(options.guest_languages, choice)) {
+        console.err << CommandTexts::tr("--guest-language is one or two of %1, with a comma between.")
+                           .arg(guest_language_tags().join(QStringLiteral(", ")))
+                    << Qt::endl;
+        return exit_bad_input;
+    }
     const Result<Input> input = read_input(options);
     if (!input) return refuse(input.error(), options, console);
     const Session& session = input->file.session;
-    SheetChoice choice;
-    choice.kind = *kind;
     choice.paper = options.letter ? Paper::letter : Paper::a4;
     TypeSetter setter;
     const std::vector<Page> pages =
@@ -191,8 +259,7 @@ int run_sheet(const CommandOptions& options, Console console) {
         return exit_stop;
     }
     tell_unprintable(pages, console);
-    PdfInfo info = card_document(session, {});
-    info.languages = {QLocale().bcp47Name()};
+    const PdfInfo info = sheet_document(choice, session);
     // The beach sheet tells ages and what health checks came to.
     const Result<int> written =
         write_pages_pdf(options.output, pages, info,

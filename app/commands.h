@@ -27,15 +27,22 @@ struct CommandOptions {
     QString output;      ///< cards and sheet only
     QString kind;        ///< sheet only: beach, skills, kit, emergency or pictures
     bool json = false;   ///< plan and review only
+    QString size;        ///< cards only: a name of card_size_names(); empty: as `letter` says
+    QString guest_languages;  ///< the page of pictures only: "de" or "de,ar"; empty: English
     bool letter = false; ///< cards: quarter Letter instead of A6; sheet: Letter instead of A4
     UnitSystem units = UnitSystem::metric;
 };
 
+/// The sizes of cards as they are named on the command line: "a6", "a6-paper", ...
+QStringList card_size_names();
+/// The tags of the guests' languages.
+QStringList guest_language_tags();
+
 /// leadline plan FILE [--json]
 int run_plan(const CommandOptions& options, Console console);
-/// leadline cards FILE --output OUT.pdf [--letter]
+/// leadline cards FILE --output OUT.pdf [--size SIZE | --letter]
 int run_cards(const CommandOptions& options, Console console);
-/// leadline sheet FILE --kind KIND --output OUT.pdf [--letter]
+/// leadline sheet FILE --kind KIND --output OUT.pdf [--letter] [--guest-language TAG[,TAG]]
 int run_sheet(const CommandOptions& options, Console console);
 /// leadline review FILE [--json]
 int run_review(const CommandOptions& options, Console console);

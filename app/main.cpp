@@ -78,6 +78,15 @@ void describe(QCommandLineParser& parser) {
         {QStringLiteral("kind"),
          MainTexts::tr("Which sheet: beach, skills, kit, emergency or pictures."),
          QStringLiteral("KIND")},
+        {QStringLiteral("size"),
+         MainTexts::tr("Cards: %1; a name with \"paper\" has one card on a sheet of that size.")
+             .arg(card_size_names().join(QStringLiteral(", "))),
+         QStringLiteral("SIZE")},
+        {QStringLiteral("guest-language"),
+         MainTexts::tr("The page of pictures: one language or two, for example \"de,ar\"; English "
+                       "if none is given. There are: %1.")
+             .arg(guest_language_tags().join(QStringLiteral(", "))),
+         QStringLiteral("TAG[,TAG]")},
         {QStringLiteral("letter"), MainTexts::tr("Letter paper: cards of a quarter instead of A6.")},
         {QStringLiteral("imperial"), MainTexts::tr("Feet, psi and degrees Fahrenheit.")},
         {QStringLiteral("database"), MainTexts::tr("Records file to use instead of the default."),
@@ -100,6 +109,8 @@ QString interpret(const QCommandLineParser& parser, Call& call) {
     call.options.file = call.window.file = words.value(0);
     call.options.output = parser.value(QStringLiteral("output"));
     call.options.kind = parser.value(QStringLiteral("kind"));
+    call.options.size = parser.value(QStringLiteral("size"));
+    call.options.guest_languages = parser.value(QStringLiteral("guest-language"));
     call.options.json = parser.isSet(QStringLiteral("json"));
     call.options.letter = parser.isSet(QStringLiteral("letter"));
     call.window.imperial = parser.isSet(QStringLiteral("imperial"));

@@ -180,6 +180,73 @@ TEST_P(EachSample, GivesEverySheet) {
     }
 }
 
+/// What a PDF says of itself: its title and the language of its pages.
+std::string pdf_info(const QString& path) {
+    QProcess process;
+    process.start(QStringLiteral("pdfinfo"), {path});
+    EXPECT_TRUE(process.waitForFinished(60'000));
+    return process.readAllStandardOutput().toStdString();
+}
+std::string pdf_language(const QString& path) {
+    QProcess process;
+    process.start(QStringLiteral("qpdf"),
+                  {QStringLiteral("--qdf"), path, QStringLiteral("-")});
+    EXPECT_TRUE(process.waitForFinished(60'000));
+    const QString all = QString::fromLatin1(process.readAllStandardOutput());
+    return QRegularExpression(QStringLiteral("/Lang \\(([^)]*)\\)")).match(all).captured(1).toStdString();
+}
+
+TEST(CommandLine, ThePicturesAreInTheLanguageOfTheGuestsNotOfTheWindow) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("pictures.pdf"));
+    QStringList call{QStringLiteral("sheet"), sample("salt-cove"), QStringLiteral("--kind"),
+                     QStringLiteral("pictures"), QStringLiteral("--language"), QStringLiteral("de"),
+                     QStringLiteral("--output"), path};
+    const auto rule = [](const char* tag) {
+        return leadline::card_word(leadline::CardWord::never_hold_breath,
+                                   leadline::GuestTongue::of(tag)).toStdString();
+    };
+    ASSERT_EQ(run(call).code, 0);
+    EXPECT_THAT(pdf_text(path), HasSubstr(rule("en")));
+    EXPECT_EQ(pdf_language(path), "en");
+    call << QStringLiteral("--guest-language") << QStringLiteral("fr,it");
+    const Outcome both = run(call);
+    ASSERT_EQ(both.code, 0) << both.err;
+    EXPECT_THAT(pdf_text(path), HasSubstr(rule("it")));
+    EXPECT_EQ(pdf_language(path), "fr");
+    EXPECT_THAT(pdf_info(path), HasSubstr(": Bilder"));
+    for (const char* wrong : {"xh", "fr,xh", "fr,it,de", ","}) {
+        QStringList bad = call;
+        bad.back() = QString::fromLatin1(wrong);
+        const Outcome refused = run(bad);
+        EXPECT_EQ(refused.code, 2) << wrong;
+        EXPECT_THAT(refused.err, HasSubstr("zh-Hans")) << wrong;
+    }
+}
+
+TEST(CommandLine, CardsComeInEverySizeAndSayWhichAreDrafts) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("cards.pdf"));
+    const std::pair<const char*, const char*> sizes[] = {
+        {"a6", "(A4)"},         {"a6-paper", "297.6"}, {"a5", "(A4)"},
+        {"a5-paper", "419.5"},  {"a4", "(A4)"},        {"quarter-letter", "(letter)"},
+        {"half-letter", "(letter)"}, {"letter", "(letter)"},
+    };
+    for (const auto& [size, paper] : sizes) {
+        const Outcome outcome =
+            run({QStringLiteral("cards"), sample("mountain-lake"), QStringLiteral("--size"),
+                 QString::fromLatin1(size), QStringLiteral("--output"), path});
+        ASSERT_EQ(outcome.code, 0) << outcome.err;
+        EXPECT_THAT(pdf_info(path), HasSubstr(paper)) << size;
+        EXPECT_THAT(outcome.err, HasSubstr("German: a draft, not checked by a speaker."));
+    }
+    const Outcome refused =
+        run({QStringLiteral("cards"), sample("mountain-lake"), QStringLiteral("--size"),
+             QStringLiteral("a3"), QStringLiteral("--output"), path});
+    EXPECT_EQ(refused.code, 2);
+    EXPECT_THAT(refused.err, HasSubstr("a6, a6-paper, a5"));
+}
+
 TEST(CommandLine, SaysWhichSheetsThereAre) {
     const Outcome outcome =
         run({QStringLiteral("sheet"), sample("salt-cove"), QStringLiteral("--kind"),

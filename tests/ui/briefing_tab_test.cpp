@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
+#include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTimer>
 #include <QUndoStack>
@@ -60,6 +61,18 @@ TEST_F(BriefingSheetsTest, EverySheetIsAClickAway) {
     for (const auto& [name, shown] : sheets) {
         click(name);
         EXPECT_THAT(words(), HasSubstr(shown)) << name;
+    }
+}
+
+TEST_F(BriefingSheetsTest, AChangeOfTheSessionIsShownOnce) {
+    for (const char* name : {"sheet_cards", "sheet_beach"}) {
+        click(name);
+        QSignalSpy shown(tab_->preview(), &PagePreview::page_changed);
+        ASSERT_TRUE(document_.edit(QStringLiteral("Rename"), [&](Session& session) {
+            session.guests.front().name = std::string("Renamed for ") + name;
+        }));
+        EXPECT_EQ(shown.count(), 1) << name;
+        EXPECT_THAT(words(), HasSubstr("Renamed for"));
     }
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gmock/gmock.h>
 
+#include <algorithm>
 #include <set>
 
 #include "sheets_support.h"
@@ -117,7 +118,9 @@ QStringList cut_texts() {
             EXPECT_EQ(faults_of(page).join(u'\n').toStdString(), "");
             for (const SheetItem& item : page.items) {
                 const auto* text = std::get_if<TextItem>(&item);
-                if (text != nullptr && text->elided) cut << text->lines.front().text;
+                if (text == nullptr || text->lines.empty()) continue;
+                if (text->elided) cut << text->lines.front().text;
+                if (text->broken_word) cut << QStringLiteral("broken: ") + text->lines.front().text;
             }
         }
     }
@@ -125,7 +128,7 @@ QStringList cut_texts() {
     return cut;
 }
 
-TEST(SheetsInEachLanguageOfTheWindow, CutNoneOfTheirOwnWords) {
+TEST(SheetsInEachLanguageOfTheWindow, CutAndBreakNoneOfTheirOwnWords) {
     for (const WindowLanguage& language : window_languages()) {
         speak(language.tag);
         QLocale::setDefault(QLocale(language.tag));
@@ -133,6 +136,56 @@ TEST(SheetsInEachLanguageOfTheWindow, CutNoneOfTheirOwnWords) {
     }
     speak(QStringLiteral("en"));
     QLocale::setDefault(QLocale::c());
+}
+
+TEST(KitPages, CutNoNameOfTheSamples) {
+    for (const char* name : {"salt-cove", "mountain-lake", "harbour-morning", "finished-dive",
+                             "many-tongues"}) {
+        for (const Page& page : pages_of(sample(name).session, SheetKind::kit, Paper::a4)) {
+            for (const SheetItem& item : page.items) {
+                const auto* text = std::get_if<TextItem>(&item);
+                if (text == nullptr || text->lines.empty()) continue;
+                EXPECT_FALSE(text->elided) << name << ": " << text->lines.back().text.toStdString();
+            }
+        }
+    }
+}
+
+TEST(BeachPages, KeepTheFootAndWhoTheGuestsAre) {
+    Session session = sample("many-tongues").session;
+    for (Guest& guest : session.guests) guest.group = session.groups.front().id;
+    session.groups.resize(1);
+    const Plan planned = plan_for(session);
+    const BeachSheet sheet =
+        beach_sheet(session, planned, session.groups.front(), UnitSystem::metric);
+    TypeSetter setter;
+    const std::string words =
+        all_words_on(beach_pages(sheet, Paper::a4, setter)).toStdString();
+    const auto plain = [](QString text) {
+        return text.replace(QChar(0x00A0), QChar(u' ')).simplified().toStdString();
+    };
+    ASSERT_GT(sheet.review.size(), 100);
+    EXPECT_THAT(words, HasSubstr(plain(sheet.review)));
+    for (const BeachGuest& guest : sheet.guests) EXPECT_THAT(words, HasSubstr(plain(guest.who)));
+}
+
+TEST(BeachPages, OfFewGuestsHaveEvenRows) {
+    // The rows' lower rules lie as far apart as the words in them ask for, and all else is shared.
+    const Session session = sample("mountain-lake").session;
+    for (const Page& page : pages_of(session, SheetKind::beach, Paper::a4)) {
+        std::vector<double> heights;
+        for (const SheetItem& item : page.items) {
+            const auto* box = std::get_if<RectItem>(&item);
+            // The frame for a photo is as high as its row.
+            if (box == nullptr || box->rect.left() > page.frames.front().left() + 0.1) continue;
+            if (box->rect.width() > 8.0 && box->rect.width() < 14.0) {
+                heights.push_back(box->rect.height());
+            }
+        }
+        ASSERT_GE(heights.size(), 2U);
+        const auto [least, most] = std::minmax_element(heights.begin(), heights.end());
+        EXPECT_LT(*most - *least, 12.0);
+    }
 }
 
 TEST(BeachPages, OfUpToEightGuestsIsOne) {

@@ -5,12 +5,14 @@
 
 #include "core/planning/air_order.h"
 #include "core/planning/overrule_key.h"
+#include "core/planning/signal_check.h"
 #include "ui/guest_words/signal_words.h"
 #include "ui/sheet/beach_sheet.h"
 #include "ui/sheet/card_language.h"
 #include "ui/sheet/sheet_words.h"
 #include "ui/sheet/typed_text.h"
 #include "ui/words/finding_words.h"
+#include "ui/words/gauge_steps.h"
 #include "ui/words/name_words.h"
 
 namespace leadline {
@@ -78,7 +80,7 @@ QString decided_text(const Finding& finding, const Session& session, UnitSystem 
 }
 
 QString known_text(const BriefingCheck& check) {
-    if (!check.checked_on && check.understood.empty()) return BeachWords::tr("not asked");
+    if (!check.checked_on) return BeachWords::tr("not asked");
     const std::vector<HandSignal> needed = signals_to_know();
     const auto known = std::count_if(needed.begin(), needed.end(),
                                      [&](HandSignal one) { return is_understood(check, one); });
@@ -96,14 +98,14 @@ QString who_text(const Session& session, const Guest& guest) {
                                  : BeachWords::tr("health: %1, %2", "before the day, today")
                                        .arg(lower(label(outcome(guest.screening))),
                                             lower(label(guest.screening.today)));
-    return QStringList{age, health, BeachWords::tr("signals %1").arg(known_text(guest.briefing)),
+    return QStringList{age, health, BeachWords::tr("signals %1").arg(known_text(check_on(guest.briefing, session.date))),
                        guest_language_name(guest.language)}
         .join(QStringLiteral(" · "));
 }
 
 /// The signals that were asked for and not known, in words.
 QString unknown_text(const BriefingCheck& check) {
-    if (!check.checked_on && check.understood.empty()) return {};
+    if (!check.checked_on) return {};
     QStringList unknown;
     for (const HandSignal one : signals_to_know()) {
         if (!is_understood(check, one)) unknown << signal_caption(one, window_tongue());
@@ -122,7 +124,7 @@ BeachGuest guest_of(const Session& session, const Plan& plan, const Guest& guest
             row.flags << flag_text(finding, session, units);
         }
     }
-    const QString unknown = unknown_text(guest.briefing);
+    const QString unknown = unknown_text(check_on(guest.briefing, session.date));
     if (!unknown.isEmpty()) row.flags << unknown;
     row.kit = kit_line(guest.kit, units);
     const auto place = std::find(order.begin(), order.end(), guest.id);
@@ -131,7 +133,8 @@ BeachGuest guest_of(const Session& session, const Plan& plan, const Guest& guest
     if (gas == nullptr) return row;
     row.rmv = bare(text(gas->rmv, units));
     if (!gas->has_cylinder) return row;
-    row.low = bare(text(gas->signal_pressure, units, Rounding::up));
+    // The very figure on the guest's card, in the units of the sheet.
+    row.low = QString::number(signal_reading(gas->signal_pressure, units), 'f', 0);
     row.turn = bare(text(gas->turn_pressure, units, Rounding::up));
     row.least = bare(text(gas->minimum_gas, units, Rounding::up));
     row.minutes = gas->minutes_to_reserve
@@ -140,16 +143,27 @@ BeachGuest guest_of(const Session& session, const Plan& plan, const Guest& guest
     return row;
 }
 
+/// Rounded down: to the safe side.
+QString forecast_minutes(const std::optional<Minutes>& time) {
+    return time ? text(*time, Rounding::down)
+                : BeachWords::tr("over %1 min").arg(longest_profile.value());
+}
+
 QString air_text(const Session& session, const Plan& plan, const Group& group, UnitSystem units) {
     QStringList sentences;
-    const GroupGas* gas = find_gas(plan, group.id);
-    if (gas == nullptr) return {};
-    const Guest* first = gas->limiting_guest ? find_guest(session, *gas->limiting_guest) : nullptr;
-    if (first != nullptr && gas->reserve_reached) {
-        sentences << BeachWords::tr("Low on air first: %1, after %2.")
-                         .arg(one_line(first->name), text(*gas->reserve_reached, Rounding::down));
+    // Who and when as the plan and the Gas tab say it: the forecast, not the single planned run.
+    const GroupForecast* forecast = find_forecast(plan, group.id);
+    const Guest* first =
+        forecast != nullptr ? find_guest(session, forecast->likely_first) : nullptr;
+    if (first != nullptr) {
+        sentences << BeachWords::tr(
+                         "Likely low on air first: %1, after about %2 (10 of 100 dives: before "
+                         "%3).")
+                         .arg(one_line(first->name), forecast_minutes(forecast->first_at_reserve.middle),
+                              forecast_minutes(forecast->first_at_reserve.early));
     }
-    if (gas->instructor_minimum_gas) {
+    const GroupGas* gas = find_gas(plan, group.id);
+    if (gas != nullptr && gas->instructor_minimum_gas) {
         sentences << BeachWords::tr("Instructor: %1 at least, to bring one guest up.")
                          .arg(text(*gas->instructor_minimum_gas, units, Rounding::up));
     }

@@ -24,6 +24,7 @@ constexpr double guest_least = 9.2;  // name and kit
 constexpr double flag_line = 3.45;   // and so much for each line of what to know
 constexpr int most_flag_lines = 4;
 constexpr double widest_stretch = 1.9;
+constexpr double most_growth = 1.35;  // of the type
 constexpr double tall_from = 1.5;    // stretched so far, rows have room for a line more
 constexpr double name_least = 10.5;  // points
 constexpr double name_gap = 2.5;
@@ -33,7 +34,11 @@ constexpr double record_head = 7.4;
 constexpr double record_least = 6.6;
 constexpr double record_most = 11.0;
 constexpr double count_height = 8.5;
-constexpr double foot_height = 8.2;
+constexpr double foot_least = 8.2;
+constexpr double foot_line = 3.5;
+constexpr double signals_least = 74.0;
+constexpr double signals_most = 92.0;
+constexpr double signal_gap = 1.2;
 constexpr double part_gap = 1.8;
 constexpr double note_gap = 0.5;
 constexpr double hair = 0.15;
@@ -57,14 +62,15 @@ public:
 
     void set() {
         const QRectF& frame = pen_.frame();
+        foot_height_ = foot_least + (has_long_review() ? foot_line : 0.0);
         double y = set_title(frame.top());
         y = set_emergency(y);
         plan_rows(frame.bottom() - y);
         y = set_guests(y);
         y = set_middle(y);
         y = set_records(y);
-        set_notes(y, frame.bottom() - foot_height);
-        set_foot(frame.bottom() - foot_height);
+        set_notes(y, frame.bottom() - foot_height_);
+        set_foot(frame.bottom() - foot_height_);
     }
 
 private:
@@ -82,7 +88,8 @@ private:
     [[nodiscard]] double name_width(const BeachGuest& guest, double room, double points);
     double set_middle(double y);
     void set_profile(const QRectF& area);
-    void set_signals(const QRectF& area);
+    /// @param widths  of each signal, by weight
+    void set_signals(const QRectF& area, const std::vector<double>& widths);
     double set_records(double y);
     double set_count(double y);
     /// What is to be said below the tables: a paragraph each, or running on where room is short.
@@ -90,6 +97,10 @@ private:
     [[nodiscard]] double height_of(const std::vector<Phrase>& paragraphs);
     void set_notes(double y, double bottom);
     void set_foot(double y);
+    /// Whether what is told of the translations takes two lines.
+    [[nodiscard]] bool has_long_review() {
+        return pen_.width(sheet_.review, least_sheet_points) > pen_.frame().width();
+    }
     /// The columns of the guests' table: photo, what to know, then the figures.
     [[nodiscard]] std::vector<QRectF> guest_cells(const QRectF& row) const {
         return columns(row, {10.0, 102.0, 10.5, 16.0, 12.5, 11.5, 10.0, 13.0}, 1.0);
@@ -101,6 +112,7 @@ private:
     QString number_;
     SheetPen pen_;
     std::vector<GuestRow> guest_rows_;
+    double foot_height_ = foot_least;
     double grow_ = 1.0;  ///< of the type in the rows
     double record_row_ = record_least;
     double middle_height_ = middle_least;
@@ -193,7 +205,7 @@ void BeachPage::set_emergency_plan(const QRectF& plan, double total) {
 
 void BeachPage::plan_rows(double room) {
     const double fixed =
-        guests_head + record_head + count_height + foot_height + 3.0 * part_gap + 1.0;
+        guests_head + record_head + count_height + foot_height_ + 3.0 * part_gap + 1.0;
     const double others =
         static_cast<double>(std::max<std::size_t>(guests_.size(), 1)) * record_least + middle_least;
     const double wanted = std::max(height_of(notes(true)), 4.0);
@@ -205,11 +217,8 @@ void BeachPage::plan_rows(double room) {
         return sum;
     };
     const auto too_high = [&] { return fixed + others + wanted + total() > room; };
-    // Where it gets tight, who it is and the kit, which other sheets tell too, give way first; then
-    // the longest of what to know, and what is cut of that goes to the notes.
-    for (GuestRow& row : guest_rows_) {
-        if (too_high()) row.who = 0;
-    }
+    // Where it gets tight, the kit, which another sheet tells too, gives way first; then the longest of
+    // what to know, and what is cut of that goes to the notes; last a line of its own for who it is.
     for (GuestRow& row : guest_rows_) {
         if (too_high()) row.kit = 1;
     }
@@ -220,14 +229,21 @@ void BeachPage::plan_rows(double room) {
         if (longest == guest_rows_.end() || longest->flags <= 1) break;
         --longest->flags;
     }
+    for (GuestRow& row : guest_rows_) {
+        if (too_high()) row.who = 0;
+    }
     const double paragraphs = std::max(height_of(notes(false)), 4.0);
     const double stretch =
         std::clamp((room - fixed - paragraphs) / (others + total()), 1.0, widest_stretch);
+    grow_ = std::min(stretch, most_growth);
+    // As the type grows, so do the rows; what is spare beyond that goes to all alike.
+    const double spare = guest_rows_.empty() ? 0.0
+                                             : total() * (stretch - grow_) /
+                                                   static_cast<double>(guest_rows_.size());
     for (GuestRow& row : guest_rows_) {
-        row.height = row.least() * stretch;
+        row.height = row.least() * grow_ + spare;
         if (stretch > tall_from) row.who = std::max(row.who, 1);
     }
-    grow_ = std::min(stretch, 1.35);
     record_row_ = std::min(record_least * stretch, record_most);
     middle_height_ = std::min(middle_least * stretch, middle_most);
 }
@@ -333,19 +349,30 @@ void BeachPage::set_guest(const BeachGuest& guest, const QRectF& row, const Gues
 
 double BeachPage::set_middle(double y) {
     const QRectF& frame = pen_.frame();
-    const double signals_width = 74.0;
+    // Each signal is as wide as the longest word below it asks for.
+    std::vector<double> words;
+    double asked = signal_gap * (static_cast<double>(sheet_.need.size()) - 1.0);
+    for (const BeachSignal& one : sheet_.need) {
+        words.push_back(pen_.widest_word(one.caption, least_sheet_points) + 0.2);
+        asked += words.back();
+    }
+    const double signals_width = std::clamp(asked, signals_least, signals_most);
+    for (double& word : words) {
+        word += std::max(signals_width - asked, 0.0) / static_cast<double>(words.size());
+    }
     const QRectF area(frame.left(), y, frame.width(), middle_height_ - part_gap);
     set_profile(QRectF(area.left(), area.top(), area.width() - signals_width - 4.0, area.height()));
-    set_signals(QRectF(area.right() - signals_width, area.top(), signals_width, area.height()));
+    set_signals(QRectF(area.right() - signals_width, area.top(), signals_width, area.height()),
+                words);
     return y + middle_height_;
 }
 
 void BeachPage::set_profile(const QRectF& area) {
     const Phrase told = phrase(sheet_.times, sheet_.air);
     const double height =
-        std::clamp(pen_.height(told, area.width(), least_sheet_points), 7.4, 10.6);
+        std::clamp(pen_.height(told, area.width(), least_sheet_points), 7.4, 17.6);
     pen_.text(told, QRectF(area.left(), area.top(), area.width(), height),
-              {.points = 8.5, .most_lines = 3});
+              {.points = 8.5, .most_lines = 5});
     const QRectF chart(area.left() + 1.0, area.top() + height + 4.8, area.width() - 14.0,
                        area.height() - height - 5.8);
     pen_.line(chart.left(), chart.top(), chart.right(), chart.top(), 0.3);
@@ -396,12 +423,11 @@ void BeachPage::set_profile(const QRectF& area) {
     }
 }
 
-void BeachPage::set_signals(const QRectF& area) {
+void BeachPage::set_signals(const QRectF& area, const std::vector<double>& widths) {
     pen_.text(BeachLabels::tr("Signals of need"),
               QRectF(area.left(), area.top(), area.width(), 3.8), {.points = 8.5, .bold = true});
     if (sheet_.need.empty()) return;
-    const auto cells = columns(area.adjusted(0.0, 4.2, 0.0, 0.0),
-                               std::vector<double>(sheet_.need.size(), 1.0), 1.2);
+    const auto cells = columns(area.adjusted(0.0, 4.2, 0.0, 0.0), widths, signal_gap);
     for (std::size_t i = 0; i < cells.size(); ++i) {
         const double side = std::min(cells[i].width(), cells[i].height() - 10.6);
         const double left = cells[i].center().x() - side / 2.0;
@@ -552,7 +578,9 @@ void BeachPage::set_foot(double y) {
     const QRectF& frame = pen_.frame();
     pen_.rule(y + 0.4, hair);
     pen_.text(sheet_.standing, QRectF(frame.left(), y + 0.9, frame.width(), 3.6), {.points = 8.0});
-    pen_.text(sheet_.review, QRectF(frame.left(), y + 4.4, frame.width(), 3.6), {.points = 8.0});
+    const int lines = has_long_review() ? 2 : 1;
+    pen_.text(sheet_.review, QRectF(frame.left(), y + 4.4, frame.width(), 0.2 + foot_line * lines),
+              {.points = 8.0, .most_lines = lines});
 }
 
 }  // namespace

@@ -21,7 +21,7 @@ struct BeachGuest {
     QStringList flags; ///< stops and cautions that stand: "Care: …"
     QString kit;       ///< "Suit 5 mm M · BCD M · …"
     QString order;     ///< place in the order of low on air: "1"
-    QString low;       ///< pressure at which to signal, rounded up
+    QString low;       ///< pressure at which to signal, rounded up as on the card
     QString turn;      ///< rounded up
     QString least;     ///< minimum gas, rounded up
     QString minutes;   ///< to the reserve, rounded down

@@ -21,6 +21,7 @@
 #include "ui/sheet/page_preview.h"
 #include "ui/sheet/print.h"
 #include "ui/sheet/sheet_bar.h"
+#include "ui/sheet/sheet_document.h"
 #include "ui/sheet/sheet_words.h"
 #include "ui/sheet/skills_dialog.h"
 #include "ui/widgets/overrule_dialog.h"
@@ -111,11 +112,11 @@ void BriefingTab::connect_parts() {
         show_choices();
         refresh();
     });
+    // The list says so after each change of the session too, once its own rows are up to date.
     connect(list_, &CardList::selection_changed, this, &BriefingTab::refresh);
     connect(list_, &QListWidget::currentRowChanged, this, &BriefingTab::update_buttons);
     connect(list_, &QListWidget::itemSelectionChanged, this,
             [this] { editor_->show_guests(list_->selected_guests()); });
-    connect(&document_, &SessionDocument::changed, this, &BriefingTab::refresh);
     for (QComboBox* box : {size_, paper_, group_, picture_language_, picture_second_}) {
         connect(box, &QComboBox::currentIndexChanged, this, &BriefingTab::refresh);
     }
@@ -317,23 +318,8 @@ void BriefingTab::say(const QString& text, Severity severity) {
 
 PdfInfo BriefingTab::pdf_info() const {
     const Session& session = document_.session();
-    if (kind() == SheetKind::cards) return card_document(session, selection_.cards);
-    PdfInfo info;
-    info.title = one_line(session.title);
-    const QString sheet = sheet_name(kind());
-    info.title =
-        info.title.isEmpty() ? sheet : tr("%1: %2", "session: sheet").arg(info.title, sheet);
-    const StaffMember* leader = find_staff(session, session.leader);
-    if (leader != nullptr) info.author = one_line(leader->name);
-    if (kind() == SheetKind::pictures) {
-        info.languages << QString::fromStdString(GuestTongue::of(choice().language).language().tag);
-        const GuestLanguage* second = find_guest_language(choice().second_language);
-        if (second != nullptr) info.languages << QString::fromStdString(second->tag);
-    } else {
-        const bool plain = QLocale().language() == QLocale::C;
-        info.languages << (plain ? QStringLiteral("en") : QLocale().bcp47Name());
-    }
-    return info;
+    return kind() == SheetKind::cards ? card_document(session, selection_.cards)
+                                      : sheet_document(choice(), session);
 }
 
 void BriefingTab::save_pdf() {

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 #include "ui/sheet/sheet_pen.h"
@@ -19,6 +20,7 @@ class KitSheetWords {
 
 constexpr double kit_head_height = 5.6;
 constexpr double kit_row_height = 9.0;
+constexpr double kit_name_line = 3.6;  // one more, in the least type
 constexpr double total_gap = 0.8;
 constexpr double kit_tick_side = 4.2;
 
@@ -109,8 +111,9 @@ public:
             y_ += kit_row_height;
         }
         for (const KitRow& row : sheet_.rows) {
-            if (y_ + kit_row_height > bottom_) begin();
-            set_row(row);
+            const double height = row_height(row);
+            if (y_ + height > bottom_) begin();
+            set_row(row, height);
         }
         set_totals();
         for (std::size_t i = 0; i < pages_.size(); ++i) {
@@ -149,12 +152,25 @@ private:
         pen().rule(y_, 0.4);
     }
 
-    void set_row(const KitRow& row) {
-        const auto places = cells(kit_row_height);
+    /// A name that is too long for one line gets a second, and a third.
+    [[nodiscard]] int name_lines(const KitRow& row) {
+        const double room = cells(kit_row_height)[0].width();
+        const double asked = pen().height({row.name, 0}, room, least_sheet_points, true);
+        return std::clamp(static_cast<int>(std::lround(asked / kit_name_line)), 1, 3);
+    }
+    [[nodiscard]] double row_height(const KitRow& row) {
+        return kit_row_height + kit_name_line * (name_lines(row) - 1);
+    }
+
+    void set_row(const KitRow& row, double height) {
+        const auto places = cells(height);
         const QRectF& who = places[0];
-        pen().text(row.name, QRectF(who.left(), who.top() + 0.4, who.width(), 4.8),
-                   {.points = 10.0, .bold = true});
-        pen().text(row.group, QRectF(who.left(), who.top() + 4.8, who.width(), 3.6),
+        const int lines = name_lines(row);
+        const double name_height = 4.6 + kit_name_line * (lines - 1);
+        pen().text(row.name, QRectF(who.left(), who.top() + 0.4, who.width(), name_height),
+                   {.points = lines > 1 ? 9.0 : 10.0, .bold = true, .most_lines = lines});
+        pen().text(row.group,
+                   QRectF(who.left(), who.top() + 0.2 + name_height, who.width(), 3.6),
                    {.points = 8.0});
         for (int i = 0; i < kit_item_count; ++i) {
             const QRectF& cell = places[static_cast<std::size_t>(i) + 1];
@@ -164,7 +180,7 @@ private:
                        kit_tick_side);
             const QRectF beside = cell.adjusted(kit_tick_side + 1.0, 0.4, 0.0, -0.4);
             if (value.isEmpty()) {
-                pen().text(KitSheetWords::tr("missing"),
+                pen().text(QStringLiteral("–"),
                            QRectF(beside.topLeft(), QSizeF(beside.width(), 3.6)),
                            {.points = 8.0, .bold = true});
                 pen().blank(beside.adjusted(0.0, 0.0, 0.0, -0.8));
@@ -172,7 +188,7 @@ private:
                 pen().text(value, beside, {.points = 9.0, .most_lines = 2, .middle = true});
             }
         }
-        y_ += kit_row_height;
+        y_ += height;
         pen().rule(y_, 0.15);
     }
 
@@ -236,6 +252,9 @@ KitSheet kit_sheet(const Session& session, const GroupId& group, UnitSystem unit
     sheet.standing = KitSheetWords::tr(
         "Staff bring their own kit; their cylinders are counted. Check every set before it "
         "leaves.");
+    if (!sheet.missing.isEmpty()) {
+        sheet.standing = KitSheetWords::tr("–: still missing, write it in.") + u' ' + sheet.standing;
+    }
     return sheet;
 }
 

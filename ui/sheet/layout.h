@@ -46,6 +46,7 @@ struct TextItem {
     Typeface face;
     std::vector<TextLine> lines;
     bool elided = false;  ///< the text did not fit and ends in an ellipsis
+    bool broken_word = false;  ///< a word was longer than a line; noted on the instructor's sheets
     friend bool operator==(const TextItem&, const TextItem&) = default;
 };
 

@@ -5,6 +5,7 @@
 #include "ui/guest_words/picture_words.h"
 #include "ui/guest_words/signal_words.h"
 #include "ui/sheet/picture_sheet.h"
+#include "ui/sheet/sheet_words.h"
 
 namespace leadline {
 namespace {
@@ -34,6 +35,14 @@ public:
     }
     [[nodiscard]] GuestTexts words(CardWord word) const {
         return texts([&](const GuestTongue& tongue) { return card_word(word, tongue); });
+    }
+    [[nodiscard]] QString review() const {
+        QStringList sentences;
+        for (const GuestTongue* tongue : tongues_) {
+            const QString said = translation_review(*tongue);
+            if (!said.isEmpty()) sentences << said;
+        }
+        return sentences.join(u' ');
     }
     [[nodiscard]] const GuestTongue& first() const { return *tongues_.front(); }
 
@@ -125,6 +134,7 @@ PictureSheet picture_sheet(const Plan& plan, UnitSystem units, const std::string
     sheet.like_lungs = tongues.words(PictureWord::like_lungs);
     sheet.never_hold_breath = tongues.words(CardWord::never_hold_breath);
     sheet.standing = tongues.words(CardWord::standing);
+    sheet.review = tongues.review();
     return sheet;
 }
 

@@ -23,7 +23,8 @@ public:
         const double air = languages() > 1.0 ? 58.0 : 52.0;
         const double numbers = numbers_picture + 5.0 + two_lines * languages() + 1.6;
         const double thumb = 5.6 * languages();
-        const double standing_top = frame.bottom() - 4.0;
+        const double review = sheet_.review.isEmpty() ? 0.0 : 3.7;
+        const double standing_top = frame.bottom() - 4.0 - review;
         const double air_top = standing_top - 1.0 - air;
         const double numbers_top = air_top - 2.0 - numbers;
         const double y = set_title(frame.top());
@@ -37,6 +38,8 @@ public:
         set_air(QRectF(frame.left(), air_top + 1.5, frame.width(), air - 1.5));
         set_running(sheet_.standing, QRectF(frame.left(), standing_top, frame.width(), 4.0), 8.0,
                     false);
+        pen_.text(sheet_.review, QRectF(frame.left(), frame.bottom() - review, frame.width(), review),
+                  {.points = least_sheet_points});
     }
 
 private:

@@ -51,6 +51,7 @@ struct PictureSheet {
     GuestTexts like_lungs;
     GuestTexts never_hold_breath;
     GuestTexts standing;
+    QString review;  ///< how far the translations can be trusted, for the instructor; may be empty
     friend bool operator==(const PictureSheet&, const PictureSheet&) = default;
 };
 

@@ -6,6 +6,8 @@
 #include <QHBoxLayout>
 #include <QPushButton>
 
+#include "ui/sheet/sheet_document.h"
+
 namespace leadline {
 namespace {
 
@@ -50,24 +52,6 @@ QString sheet_purpose(SheetKind kind) {
 }
 
 }  // namespace
-
-QString sheet_name(SheetKind kind) {
-    switch (kind) {
-        case SheetKind::cards:
-            return SheetNames::tr("Cards");
-        case SheetKind::beach:
-            return SheetNames::tr("Beach sheet");
-        case SheetKind::skills:
-            return SheetNames::tr("Skills");
-        case SheetKind::kit:
-            return SheetNames::tr("Kit list");
-        case SheetKind::emergency:
-            return SheetNames::tr("Emergency plan");
-        case SheetKind::pictures:
-            return SheetNames::tr("Pictures");
-    }
-    return {};
-}
 
 SheetBar::SheetBar(QWidget* parent) : QWidget(parent), buttons_(new QButtonGroup(this)) {
     auto* row = new QHBoxLayout(this);

@@ -9,9 +9,6 @@ class QButtonGroup;
 
 namespace leadline {
 
-/// "Cards", "Beach sheet", …
-QString sheet_name(SheetKind kind);
-
 /// The choice of what to print: one row of buttons, of which one is down. Tab reaches the row, the
 /// arrow keys go along it.
 class SheetBar : public QWidget {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sheet/sheet_pen.h"
 
+#include <QStringList>
 #include <algorithm>
 #include <numeric>
 
@@ -30,6 +31,7 @@ bool SheetPen::text(const Phrase& phrase, const QRectF& frame, const SheetStyle&
     set.middle = style.middle;
     set.face = style.face;
     TextItem item = setter_.set(phrase, frame, set);
+    item.broken_word = setter_.lines(phrase, frame.width(), item.points, set).inside_word;
     const bool elided = item.elided;
     page_.items.emplace_back(std::move(item));
     return elided;
@@ -45,6 +47,14 @@ double SheetPen::height(const Phrase& phrase, double width, double points, bool 
 
 double SheetPen::width(const QString& words, double points, bool bold, const Typeface& face) {
     return setter_.width(Phrase{words, 0}, points, bold, face) + 0.1;
+}
+
+double SheetPen::widest_word(const QString& words, double points, bool bold) {
+    double widest = 0.0;
+    for (const QString& word : words.split(u' ', Qt::SkipEmptyParts)) {
+        widest = std::max(widest, width(word, points, bold));
+    }
+    return widest;
 }
 
 void SheetPen::line(double x1, double y1, double x2, double y2, double width, Ink ink) {

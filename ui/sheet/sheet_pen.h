@@ -44,6 +44,8 @@ public:
                   const Typeface& face = {});
     double width(const QString& words, double points, bool bold = false,
                  const Typeface& face = {});
+    /// Width below which a word of the text would have to be broken [mm].
+    double widest_word(const QString& words, double points, bool bold = false);
 
     void line(double x1, double y1, double x2, double y2, double width = 0.2,
               Ink ink = Ink::black);

@@ -4,6 +4,8 @@
 #include <QCoreApplication>
 
 #include "core/physics/air.h"
+#include "ui/guest_words/guest_language.h"
+#include "ui/sheet/card_language.h"
 #include "ui/words/name_words.h"
 
 namespace leadline {
@@ -103,6 +105,12 @@ QString kit_line(const Kit& kit, UnitSystem units) {
         }
     }
     return parts.join(QStringLiteral(" · "));
+}
+
+QString translation_review(const GuestTongue& tongue) {
+    const GuestLanguage& language = tongue.language();
+    return language.review == ReviewState::written ? QString()
+                                                   : QString(card_language_text(language.tag) + u'.');
 }
 
 QString planning_aid_line() {

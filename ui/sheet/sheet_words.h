@@ -11,6 +11,8 @@
 
 namespace leadline {
 
+class GuestTongue;
+
 // Words that several of the instructor's sheets share.
 
 /// Text as people typed it, on one line.
@@ -28,6 +30,8 @@ QString kit_line(const Kit& kit, UnitSystem units);
 /// "Steel 12 L", "Aluminium 77 cu ft": as cylinders are asked for.
 QString cylinder_text(const CylinderTypeId& type, UnitSystem units);
 
+/// How far the guests' words on a page can be trusted, a sentence; empty: they were written so.
+QString translation_review(const GuestTongue& tongue);
 /// A planning aid; who decides.
 QString planning_aid_line();
 /// "Metric units"

@@ -24,6 +24,8 @@ constexpr double row_least = 8.5;
 constexpr double row_most = 14.0;
 constexpr double name_share = 46.0;
 constexpr double skill_share = 18.0;
+constexpr double least_name_width = 32.0;
+constexpr double skill_inset = 0.3;
 constexpr double purpose_height = 15.0;
 
 class SkillsPage {
@@ -48,9 +50,19 @@ public:
     }
 
 private:
-    [[nodiscard]] std::vector<QRectF> cells(const QRectF& row) const {
-        std::vector<double> widths{name_share};
-        widths.insert(widths.end(), sheet_.skills.size(), skill_share);
+    /// A skill's column is wide enough for the longest of its words; names take what is left.
+    [[nodiscard]] std::vector<QRectF> cells(const QRectF& row) {
+        const auto count = static_cast<double>(sheet_.skills.size());
+        const double usual = row.width() * skill_share / (name_share + count * skill_share);
+        const double most = (row.width() - least_name_width) / count;
+        double cell = usual;
+        for (const SheetSkill& skill : sheet_.skills) {
+            const double word = pen_.widest_word(skill.name, least_sheet_points, true);
+            cell = std::max(cell, word + 2.0 * skill_inset + 0.2);
+        }
+        cell = std::min(cell, std::max(most, usual));
+        std::vector<double> widths{row.width() - count * cell};
+        widths.insert(widths.end(), sheet_.skills.size(), cell);
         return columns(row, widths, 0.0);
     }
 
@@ -64,7 +76,8 @@ private:
             pen_.picture(sheet_.skills[i].picture,
                          QRectF(cell.center().x() - side / 2.0, cell.top(), side, side));
             pen_.text(sheet_.skills[i].name,
-                      QRectF(cell.left() + 0.4, cell.top() + 13.5, cell.width() - 0.8, 16.0),
+                      QRectF(cell.left() + skill_inset, cell.top() + 13.5,
+                             cell.width() - 2.0 * skill_inset, 16.0),
                       {.points = 8.5, .bold = true, .most_lines = 4, .align = Align::centre});
         }
         y = head.bottom();
@@ -126,6 +139,8 @@ SkillsSheet skills_sheet(const Session& session, const Group& group) {
     }
     sheet.standing =
         SkillsWords::tr("A list to work by: the instructor judges whether a skill is mastered.");
+    const QString review = translation_review(window_tongue());
+    if (!review.isEmpty()) sheet.standing += u' ' + review;
     return sheet;
 }
 
