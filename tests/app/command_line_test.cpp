@@ -228,8 +228,8 @@ TEST(CommandLine, CardsComeInEverySizeAndSayWhichAreDrafts) {
     QTemporaryDir folder;
     const QString path = folder.filePath(QStringLiteral("cards.pdf"));
     const std::pair<const char*, const char*> sizes[] = {
-        {"a6", "(A4)"},         {"a6-paper", "297.6"}, {"a5", "(A4)"},
-        {"a5-paper", "419.5"},  {"a4", "(A4)"},        {"quarter-letter", "(letter)"},
+        {"a6", "(A4)"},         {"a6-paper", "297 x 420"}, {"a5", "(A4)"},
+        {"a5-paper", "(A5)"},  {"a4", "(A4)"},        {"quarter-letter", "(letter)"},
         {"half-letter", "(letter)"}, {"letter", "(letter)"},
     };
     for (const auto& [size, paper] : sizes) {

@@ -349,17 +349,18 @@ void BeachPage::set_guest(const BeachGuest& guest, const QRectF& row, const Gues
 
 double BeachPage::set_middle(double y) {
     const QRectF& frame = pen_.frame();
-    // Each signal is as wide as the longest word below it asks for.
+    // All alike, but for one whose longest word asks for more.
+    const auto count = static_cast<double>(std::max<std::size_t>(sheet_.need.size(), 1));
+    const double gaps = signal_gap * (count - 1.0);
+    const double usual = (signals_least - gaps) / count;
     std::vector<double> words;
-    double asked = signal_gap * (static_cast<double>(sheet_.need.size()) - 1.0);
+    double asked = gaps;
     for (const BeachSignal& one : sheet_.need) {
-        words.push_back(pen_.widest_word(one.caption, least_sheet_points) + 0.2);
+        const double word = pen_.widest_word(one.caption, least_sheet_points) + 0.2;
+        words.push_back(std::max(usual, word));
         asked += words.back();
     }
     const double signals_width = std::clamp(asked, signals_least, signals_most);
-    for (double& word : words) {
-        word += std::max(signals_width - asked, 0.0) / static_cast<double>(words.size());
-    }
     const QRectF area(frame.left(), y, frame.width(), middle_height_ - part_gap);
     set_profile(QRectF(area.left(), area.top(), area.width() - signals_width - 4.0, area.height()));
     set_signals(QRectF(area.right() - signals_width, area.top(), signals_width, area.height()),
@@ -428,8 +429,9 @@ void BeachPage::set_signals(const QRectF& area, const std::vector<double>& width
               QRectF(area.left(), area.top(), area.width(), 3.8), {.points = 8.5, .bold = true});
     if (sheet_.need.empty()) return;
     const auto cells = columns(area.adjusted(0.0, 4.2, 0.0, 0.0), widths, signal_gap);
+    double side = cells.front().height() - 10.6;
+    for (const QRectF& cell : cells) side = std::min(side, cell.width());
     for (std::size_t i = 0; i < cells.size(); ++i) {
-        const double side = std::min(cells[i].width(), cells[i].height() - 10.6);
         const double left = cells[i].center().x() - side / 2.0;
         pen_.picture(sheet_.need[i].picture, QRectF(left, cells[i].top(), side, side));
         pen_.text(sheet_.need[i].caption,
