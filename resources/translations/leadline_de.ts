@@ -80,10 +80,6 @@
         <translation>&gt;%1</translation>
     </message>
     <message>
-        <source>Low on air first: %1, after %2.</source>
-        <translation>Zuerst wenig Luft: %1, nach %2.</translation>
-    </message>
-    <message>
         <source>Instructor: %1 at least, to bring one guest up.</source>
         <translation>Tauchlehrer: mindestens %1, um einen Gast nach oben zu bringen.</translation>
     </message>
@@ -241,6 +237,14 @@
             <numerusform>%n weiterer Befund: siehe die Befunde im Fenster.</numerusform>
             <numerusform>%n weitere Befunde: siehe die Befunde im Fenster.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>over %1 min</source>
+        <translation>über %1 min</translation>
+    </message>
+    <message>
+        <source>Likely low on air first: %1, after about %2 (10 of 100 dives: before %3).</source>
+        <translation>Wahrscheinlich zuerst wenig Luft: %1, nach etwa %2 (bei 10 von 100 Tauchgängen: vor %3).</translation>
     </message>
 </context>
 <context>
@@ -561,6 +565,14 @@
             <numerusform>%n Karte hat nicht Platz für alle Worte: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
             <numerusform>%n Karten haben nicht Platz für alle Worte: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>--size is one of %1.</source>
+        <translation>--size ist eines von %1.</translation>
+    </message>
+    <message>
+        <source>--guest-language is one or two of %1, with a comma between.</source>
+        <translation>--guest-language ist eine oder zwei von %1, mit Komma dazwischen.</translation>
     </message>
 </context>
 <context>
@@ -2469,10 +2481,6 @@ bei</translation>
         <translation>Gast</translation>
     </message>
     <message>
-        <source>missing</source>
-        <translation>fehlt</translation>
-    </message>
-    <message>
         <source>Still missing.</source>
         <translation>Es fehlt noch.</translation>
     </message>
@@ -2492,6 +2500,10 @@ bei</translation>
     <message>
         <source>Staff bring their own kit; their cylinders are counted. Check every set before it leaves.</source>
         <translation>Das Team bringt die eigene Ausrüstung mit; seine Flaschen sind mitgezählt. Jede Ausrüstung prüfen, bevor sie hinausgeht.</translation>
+    </message>
+    <message>
+        <source>–: still missing, write it in.</source>
+        <translation>–: fehlt noch, bitte eintragen.</translation>
     </message>
 </context>
 <context>
@@ -2743,6 +2755,14 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     <message>
         <source>"%1" needs --output OUT.pdf.</source>
         <translation>„%1“ braucht --output OUT.pdf.</translation>
+    </message>
+    <message>
+        <source>Cards: %1; a name with "paper" has one card on a sheet of that size.</source>
+        <translation>Karten: %1; bei einem Namen mit „paper“ eine Karte je Blatt dieser Größe.</translation>
+    </message>
+    <message>
+        <source>The page of pictures: one language or two, for example "de,ar"; English if none is given. There are: %1.</source>
+        <translation>Die Bilderseite: eine Sprache oder zwei, zum Beispiel „de,ar“; ohne Angabe Englisch. Es gibt: %1.</translation>
     </message>
 </context>
 <context>
@@ -3648,6 +3668,11 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <message>
         <source>Pictures</source>
         <translation>Bilder</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>session: sheet</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -4655,11 +4680,6 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <message>
         <source>No font here has the letters of: %1. They would print as empty boxes. Install a font for them.</source>
         <translation>Keine Schrift hier hat die Buchstaben von: %1. Sie würden als leere Kästchen gedruckt. Installieren Sie eine Schrift dafür.</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>session: sheet</comment>
-        <translation>%1: %2</translation>
     </message>
     <message numerus="yes">
         <source>%n pages saved to %1</source>

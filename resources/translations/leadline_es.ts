@@ -80,10 +80,6 @@
         <translation>&gt;%1</translation>
     </message>
     <message>
-        <source>Low on air first: %1, after %2.</source>
-        <translation>Primero con poco aire: %1, tras %2.</translation>
-    </message>
-    <message>
         <source>Instructor: %1 at least, to bring one guest up.</source>
         <translation>Instructor: al menos %1, para subir a un cliente.</translation>
     </message>
@@ -241,6 +237,14 @@
             <numerusform>%n más: vea los avisos en la ventana.</numerusform>
             <numerusform>%n más: vea los avisos en la ventana.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>over %1 min</source>
+        <translation>más de %1 min</translation>
+    </message>
+    <message>
+        <source>Likely low on air first: %1, after about %2 (10 of 100 dives: before %3).</source>
+        <translation>Probablemente el primero con poco aire: %1, tras unos %2 (en 10 de 100 inmersiones: antes de %3).</translation>
     </message>
 </context>
 <context>
@@ -561,6 +565,14 @@
             <numerusform>%n tarjeta no tiene sitio para todas sus palabras: léala antes de entregarla.</numerusform>
             <numerusform>%n tarjetas no tienen sitio para todas sus palabras: léalas antes de entregarlas.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>--size is one of %1.</source>
+        <translation>--size es uno de %1.</translation>
+    </message>
+    <message>
+        <source>--guest-language is one or two of %1, with a comma between.</source>
+        <translation>--guest-language es uno o dos de %1, con una coma entre ellos.</translation>
     </message>
 </context>
 <context>
@@ -2468,10 +2480,6 @@ a</translation>
         <translation>Cliente</translation>
     </message>
     <message>
-        <source>missing</source>
-        <translation>falta</translation>
-    </message>
-    <message>
         <source>Still missing.</source>
         <translation>Todavía falta.</translation>
     </message>
@@ -2491,6 +2499,10 @@ a</translation>
     <message>
         <source>Staff bring their own kit; their cylinders are counted. Check every set before it leaves.</source>
         <translation>El personal trae su propio equipo; sus botellas están contadas. Compruebe cada equipo antes de que salga.</translation>
+    </message>
+    <message>
+        <source>–: still missing, write it in.</source>
+        <translation>–: falta, anótelo.</translation>
     </message>
 </context>
 <context>
@@ -2742,6 +2754,14 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
     <message>
         <source>"%1" needs --output OUT.pdf.</source>
         <translation>«%1» necesita --output OUT.pdf.</translation>
+    </message>
+    <message>
+        <source>Cards: %1; a name with "paper" has one card on a sheet of that size.</source>
+        <translation>Tarjetas: %1; los nombres con «paper» llevan una tarjeta por hoja de ese tamaño.</translation>
+    </message>
+    <message>
+        <source>The page of pictures: one language or two, for example "de,ar"; English if none is given. There are: %1.</source>
+        <translation>La página de imágenes: un idioma o dos, por ejemplo «de,ar»; en inglés si no se indica. Hay: %1.</translation>
     </message>
 </context>
 <context>
@@ -3647,6 +3667,11 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     <message>
         <source>Pictures</source>
         <translation>Imágenes</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>session: sheet</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -4654,11 +4679,6 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     <message>
         <source>No font here has the letters of: %1. They would print as empty boxes. Install a font for them.</source>
         <translation>Ninguna fuente de aquí tiene las letras de: %1. Se imprimirían como cuadros vacíos. Instale una fuente para ellas.</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>session: sheet</comment>
-        <translation>%1: %2</translation>
     </message>
     <message numerus="yes">
         <source>%n pages saved to %1</source>

@@ -80,10 +80,6 @@
         <translation>&gt;%1</translation>
     </message>
     <message>
-        <source>Low on air first: %1, after %2.</source>
-        <translation>Peu d’air en premier : %1, après %2.</translation>
-    </message>
-    <message>
         <source>Instructor: %1 at least, to bring one guest up.</source>
         <translation>Moniteur : %1 au moins, pour remonter un client.</translation>
     </message>
@@ -241,6 +237,14 @@
             <numerusform>%n autre : voir les constats dans la fenêtre.</numerusform>
             <numerusform>%n autres : voir les constats dans la fenêtre.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>over %1 min</source>
+        <translation>plus de %1 min</translation>
+    </message>
+    <message>
+        <source>Likely low on air first: %1, after about %2 (10 of 100 dives: before %3).</source>
+        <translation>Probablement à court d’air en premier : %1, après environ %2 (10 plongées sur 100 : avant %3).</translation>
     </message>
 </context>
 <context>
@@ -561,6 +565,14 @@
             <numerusform>%n carte n’a pas la place pour tous ses mots : relisez-la avant de la distribuer.</numerusform>
             <numerusform>%n cartes n’ont pas la place pour tous leurs mots : relisez-les avant de les distribuer.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>--size is one of %1.</source>
+        <translation>--size est l’un de %1.</translation>
+    </message>
+    <message>
+        <source>--guest-language is one or two of %1, with a comma between.</source>
+        <translation>--guest-language est un ou deux de %1, séparés par une virgule.</translation>
     </message>
 </context>
 <context>
@@ -2468,10 +2480,6 @@ at</source>
         <translation>Client</translation>
     </message>
     <message>
-        <source>missing</source>
-        <translation>manque</translation>
-    </message>
-    <message>
         <source>Still missing.</source>
         <translation>Manque encore.</translation>
     </message>
@@ -2491,6 +2499,10 @@ at</source>
     <message>
         <source>Staff bring their own kit; their cylinders are counted. Check every set before it leaves.</source>
         <translation>Les encadrants apportent leur matériel ; leurs bouteilles sont comptées. Contrôlez chaque équipement avant le départ.</translation>
+    </message>
+    <message>
+        <source>–: still missing, write it in.</source>
+        <translation>– : manque encore, à inscrire.</translation>
     </message>
 </context>
 <context>
@@ -2742,6 +2754,14 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
     <message>
         <source>"%1" needs --output OUT.pdf.</source>
         <translation>« %1 » demande --output OUT.pdf.</translation>
+    </message>
+    <message>
+        <source>Cards: %1; a name with "paper" has one card on a sheet of that size.</source>
+        <translation>Cartes : %1 ; un nom avec « paper » met une carte par feuille de ce format.</translation>
+    </message>
+    <message>
+        <source>The page of pictures: one language or two, for example "de,ar"; English if none is given. There are: %1.</source>
+        <translation>La page d’images : une langue ou deux, par exemple « de,ar » ; en anglais sans indication. Il y a : %1.</translation>
     </message>
 </context>
 <context>
@@ -3647,6 +3667,11 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     <message>
         <source>Pictures</source>
         <translation>Images</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>session: sheet</comment>
+        <translation>%1 : %2</translation>
     </message>
 </context>
 <context>
@@ -4654,11 +4679,6 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     <message>
         <source>No font here has the letters of: %1. They would print as empty boxes. Install a font for them.</source>
         <translation>Aucune police ici n’a les lettres de : %1. Elles s’imprimeraient comme des cases vides. Installez une police pour elles.</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>session: sheet</comment>
-        <translation>%1 : %2</translation>
     </message>
     <message numerus="yes">
         <source>%n pages saved to %1</source>
