@@ -22,17 +22,13 @@ class LanguageMenuTexts {
 void add_language_menu(QMenu& menu, RecordKeeper& keeper, std::function<void(const QString&)> say) {
     QMenu* languages = menu.addMenu(LanguageMenuTexts::tr("&Language"));
     languages->setObjectName(QStringLiteral("window_language_menu"));
-    languages->setEnabled(keeper.has_database());
-    QObject::connect(&keeper, &RecordKeeper::database_changed, languages,
-                     [languages, &keeper] { languages->setEnabled(keeper.has_database()); });
     auto* group = new QActionGroup(languages);
     const QString name = QString::fromLatin1(language_setting);
-    const QString chosen = keeper.setting(name).value_or(QString());
     const auto add = [&](const QString& tag, const QString& text) {
         QAction* action = languages->addAction(text);
         action->setObjectName(QStringLiteral("action_language_") + tag);
         action->setCheckable(true);
-        action->setChecked(tag == chosen);
+        action->setData(tag);
         group->addAction(action);
         QObject::connect(action, &QAction::triggered, languages, [=, &keeper] {
             keeper.put_setting(name, tag);
@@ -48,6 +44,16 @@ void add_language_menu(QMenu& menu, RecordKeeper& keeper, std::function<void(con
                                     .arg(language.own_name)
                               : language.own_name);
     }
+    // Other records may hold another choice.
+    const auto read = [languages, group, name, &keeper] {
+        languages->setEnabled(keeper.has_database());
+        const QString chosen = keeper.setting(name).value_or(QString());
+        for (QAction* action : group->actions()) {
+            action->setChecked(action->data().toString() == chosen);
+        }
+    };
+    read();
+    QObject::connect(&keeper, &RecordKeeper::database_changed, languages, read);
 }
 
 }  // namespace leadline
