@@ -3373,7 +3373,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <name>ProfileView</name>
     <message>
         <source>At most %1</source>
-        <translation>Höchstens %1</translation>
+        <translation>Max. %1</translation>
     </message>
     <message>
         <source>Usual %1</source>
@@ -3401,7 +3401,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source> (below this view)</source>
-        <translation> (unterhalb dieser Ansicht)</translation>
+        <translation> (tiefer)</translation>
     </message>
     <message>
         <source>240 min</source>
@@ -3550,6 +3550,13 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
             <numerusform>%n × Achtung</numerusform>
             <numerusform>%n × Achtung</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>RuleSets</name>
+    <message>
+        <source>House rules of the centre</source>
+        <translation>Hausregeln der Basis</translation>
     </message>
 </context>
 <context>

@@ -3400,7 +3400,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source> (below this view)</source>
-        <translation> (por debajo de esta vista)</translation>
+        <translation> (más abajo)</translation>
     </message>
     <message>
         <source>240 min</source>
@@ -3549,6 +3549,13 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
             <numerusform>%n precaución</numerusform>
             <numerusform>%n precauciones</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>RuleSets</name>
+    <message>
+        <source>House rules of the centre</source>
+        <translation>Normas propias del centro</translation>
     </message>
 </context>
 <context>

@@ -3552,6 +3552,13 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
 </context>
 <context>
+    <name>RuleSets</name>
+    <message>
+        <source>House rules of the centre</source>
+        <translation>Règles maison du centre</translation>
+    </message>
+</context>
+<context>
     <name>Sheet</name>
     <message>
         <source>Suit</source>

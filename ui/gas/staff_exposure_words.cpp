@@ -12,6 +12,7 @@
 #include "ui/gas/short_names.h"
 #include "ui/words/finding_words.h"
 #include "ui/words/name_words.h"
+#include "ui/words/rule_words.h"
 
 namespace leadline {
 namespace {
@@ -49,7 +50,7 @@ QString limit_words(const SessionDocument& document, RuleKind kind, const QStrin
         strictest(document.rules(), document.session().rule_sets, kind);
     if (!limit) return {};
     return sentence.arg(QLocale().toString(limit->value, 'g', 4),
-                        QString::fromStdString(limit->rule_set),
+                        rule_set_title(limit->rule_set),
                         QString::fromStdString(limit->source));
 }
 

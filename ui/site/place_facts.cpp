@@ -8,6 +8,7 @@
 #include "core/body/lungs.h"
 #include "ui/document/session_document.h"
 #include "ui/site/ear_lung_words.h"
+#include "ui/words/rule_words.h"
 
 namespace leadline {
 namespace {
@@ -36,7 +37,7 @@ QString density_text(KilogramsPerCubicMeter density, UnitSystem units) {
 QString limit_text(const std::optional<Limit>& limit, UnitSystem units) {
     if (!limit) return {};
     return PlaceFactTexts::tr(" At most %1 by %2.")
-        .arg(text(MetersPerMinute(limit->value), units), QString::fromStdString(limit->rule_set));
+        .arg(text(MetersPerMinute(limit->value), units), rule_set_title(limit->rule_set));
 }
 
 class Facts {

@@ -8,6 +8,7 @@
 #include "ui/document/session_document.h"
 #include "ui/site/profile_labels.h"
 #include "ui/words/name_words.h"
+#include "ui/words/rule_words.h"
 
 namespace leadline {
 namespace {
@@ -18,8 +19,7 @@ class ProfileSceneTexts {
 };
 
 QString titled(const QString& level, const std::string& rule_set) {
-    return rule_set.empty() ? level
-                            : level + QStringLiteral(": ") + QString::fromStdString(rule_set);
+    return rule_set.empty() ? level : level + QStringLiteral(": ") + rule_set_title(rule_set);
 }
 
 std::vector<DepthLine> depth_lines(const SessionDocument& document) {

@@ -9,6 +9,7 @@
 
 #include "ui/document/session_document.h"
 #include "ui/widgets/theme.h"
+#include "ui/words/rule_words.h"
 
 namespace leadline {
 namespace {
@@ -65,7 +66,7 @@ RuleSetList::RuleSetList(SessionDocument& document, QWidget* parent)
 void RuleSetList::fill() {
     showing_ = true;
     for (const RuleSet& set : document_.rules().sets) {
-        list_->addItem(new_item(set.id.text, QString::fromStdString(set.title),
+        list_->addItem(new_item(set.id.text, rule_set_title(set.title),
                                 QString::fromStdString(set.note)));
     }
     showing_ = false;

@@ -5,6 +5,7 @@
 #include <QStringList>
 
 #include "ui/words/name_words.h"
+#include "ui/words/rule_words.h"
 
 namespace leadline {
 namespace {
@@ -409,7 +410,7 @@ FindingText words(const Finding& finding, const Session& session, UnitSystem uni
     result.what = pair.what;
     result.remedy = pair.remedy;
     if (!finding.rule_set.empty()) {
-        result.source = QString::fromStdString(finding.rule_set);
+        result.source = rule_set_title(finding.rule_set);
         if (!finding.source.empty()) {
             result.source += QStringLiteral(" (") + QString::fromStdString(finding.source) + u')';
         }

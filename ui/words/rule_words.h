@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+#include <string>
+
+namespace leadline {
+
+/// The title of a set of rules (core/planning/rules.h) in the window's language. Only that of the
+/// house rules is translated: the others are names of documents, or what the centre typed.
+QString rule_set_title(const std::string& title);
+
+}  // namespace leadline
