@@ -35,6 +35,7 @@ double column_width(const QModelIndex& index, int role, const QFontMetricsF& met
     double widest = 0.0;
     const QAbstractItemModel* model = index.model();
     for (int row = 0; row < model->rowCount(); ++row) {
+        if (model->index(row, 0).data(LeverModel::heading_role).toBool()) continue;
         widest = std::max(widest, metrics.horizontalAdvance(
                                       model->index(row, 0).data(role).toString()));
     }
@@ -49,6 +50,14 @@ double list_width(const QStyleOptionViewItem& option) {
 QRectF cost_rect(const QString& cost, const QFont& font, double width) {
     return QFontMetricsF(quiet(font))
         .boundingRect(QRectF(0.0, 0.0, width - 2.0 * side, 1e4), Qt::TextWordWrap, cost);
+}
+
+/// What is left of a line of some width for a lever's name, beside the figures.
+double name_width(const QModelIndex& index, const QFont& font, double line_width, bool with_chance) {
+    const double gain =
+        column_width(index, LeverModel::gain_role, QFontMetricsF(strong(font)));
+    const double chance = column_width(index, LeverModel::chance_role, QFontMetricsF(font));
+    return line_width - gain - between_columns - (with_chance ? chance + between_columns : 0.0);
 }
 
 QColor faded(QColor colour, float alpha) {
@@ -69,9 +78,24 @@ QSize LeverDelegate::sizeHint(const QStyleOptionViewItem& option,
     }
     const QRectF cost =
         cost_rect(index.data(LeverModel::cost_role).toString(), option.font, width);
+    const double lines = chance_has_own_line(index, option.font, width - 2.0 * side) ? 2.0 : 1.0;
     return {static_cast<int>(width),
-            static_cast<int>(std::ceil(above + line + gap + bar_height + gap + cost.height() +
-                                       below))};
+            static_cast<int>(std::ceil(above + lines * line + gap + bar_height + gap +
+                                       cost.height() + below))};
+}
+
+bool LeverDelegate::chance_has_own_line(const QModelIndex& index, const QFont& font,
+                                        double line_width) {
+    // All rows alike, so that the figures stand in columns.
+    return column_width(index, Qt::DisplayRole, QFontMetricsF(strong(font))) >
+           name_width(index, font, line_width, true);
+}
+
+bool LeverDelegate::name_is_whole(const QModelIndex& index, const QFont& font, double width) {
+    const double line_width = width - 2.0 * side;
+    const bool below_it = chance_has_own_line(index, font, line_width);
+    return QFontMetricsF(strong(font)).horizontalAdvance(index.data().toString()) <=
+           name_width(index, font, line_width, !below_it);
 }
 
 void LeverDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -95,7 +119,9 @@ void LeverDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
         painter->fillRect(row, faded(colours.accent, 0.09F));
     }
     paint_figures(*painter, option, index, QRectF(inside.topLeft(), QSizeF(inside.width(), line)));
-    const QRectF track(inside.left(), inside.top() + line + gap, inside.width(), bar_height);
+    const double lines = chance_has_own_line(index, option.font, inside.width()) ? 2.0 : 1.0;
+    const QRectF track(inside.left(), inside.top() + lines * line + gap, inside.width(),
+                       bar_height);
     paint_bar(*painter, option, index, track);
     painter->setFont(quiet(option.font));
     painter->setPen(colours.faint);
@@ -115,19 +141,20 @@ void LeverDelegate::paint_figures(QPainter& painter, const QStyleOptionViewItem&
                                   const QModelIndex& index, const QRectF& line) const {
     const QFontMetricsF metrics(option.font);
     const QFontMetricsF strong_metrics(strong(option.font));
+    const bool below_it = chance_has_own_line(index, option.font, line.width());
     const double chance = column_width(index, LeverModel::chance_role, metrics);
-    const double gain = column_width(index, LeverModel::gain_role, strong_metrics);
     painter.setPen(option.palette.color(QPalette::Text));
     painter.setFont(option.font);
-    painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter,
+    painter.drawText(below_it ? line.translated(0.0, line.height()) : line,
+                     Qt::AlignRight | Qt::AlignVCenter,
                      index.data(LeverModel::chance_role).toString());
     QRectF gain_box = line;
-    gain_box.setRight(line.right() - chance - between_columns);
+    if (!below_it) gain_box.setRight(line.right() - chance - between_columns);
     painter.setFont(strong(option.font));
     painter.drawText(gain_box, Qt::AlignRight | Qt::AlignVCenter,
                      index.data(LeverModel::gain_role).toString());
     QRectF what_box = line;
-    what_box.setRight(gain_box.right() - gain - between_columns);
+    what_box.setWidth(name_width(index, option.font, line.width(), !below_it));
     painter.drawText(what_box, Qt::AlignLeft | Qt::AlignVCenter,
                      strong_metrics.elidedText(index.data().toString(), Qt::ElideRight,
                                                what_box.width()));
