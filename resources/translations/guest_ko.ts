@@ -342,11 +342,6 @@ label before the instructor’s name</extracomment>
         <translation>오늘의 다이빙</translation>
     </message>
     <message>
-        <source>When</source>
-        <extracomment>label before a date and a time</extracomment>
-        <translation>언제</translation>
-    </message>
-    <message>
         <source>Where</source>
         <extracomment>label before a place</extracomment>
         <translation>어디서</translation>

@@ -342,11 +342,6 @@ label before the instructor’s name</extracomment>
         <translation>Dzisiejsze nurkowanie</translation>
     </message>
     <message>
-        <source>When</source>
-        <extracomment>label before a date and a time</extracomment>
-        <translation>Kiedy</translation>
-    </message>
-    <message>
         <source>Where</source>
         <extracomment>label before a place</extracomment>
         <translation>Gdzie</translation>

@@ -342,11 +342,6 @@ label before the instructor’s name</extracomment>
         <translation>今天的潜水</translation>
     </message>
     <message>
-        <source>When</source>
-        <extracomment>label before a date and a time</extracomment>
-        <translation>时间</translation>
-    </message>
-    <message>
         <source>Where</source>
         <extracomment>label before a place</extracomment>
         <translation>地点</translation>

@@ -142,7 +142,7 @@ void BreathView::show_numbers(double meters) {
     scene_->setAccessibleDescription(at);
     pressure_->setText(say(ScreenWord::pressure) + QStringLiteral(": ") +
                        figures.pressure(demo_.pressure));
-    times_top_->setText(say(ScreenWord::times_top).arg(figures.growth(demo_.pressure_ratio)));
+    times_top_->setText(say(ScreenWord::times_top).arg(figures.factor(demo_.pressure_ratio)));
     scene_->set_balloon(demo_.balloon_width);
 
     balloon_.view->set_share(demo_.balloon_width);

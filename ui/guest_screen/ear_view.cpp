@@ -152,7 +152,7 @@ void EarView::take_words() {
         started_ = true;
     }
     title_->setText(say(ScreenWord::ears));
-    every_->setText(say(ScreenWord::ears_every).arg(figures.at_most(place.ladder.step)));
+    every_->setText(say(ScreenWord::ears_every).arg(figures.clearing_step(place.ladder.step)));
     how_->setText(say(ScreenWord::ears_how));
     try_->setText(say(ScreenWord::ears_try));
     down_->setText(say(ScreenWord::go_down));

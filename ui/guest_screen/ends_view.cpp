@@ -2,6 +2,7 @@
 #include "ui/guest_screen/ends_view.h"
 
 #include <algorithm>
+#include <optional>
 
 #include "ui/document/session_document.h"
 #include "ui/guest_words/signal_words.h"
@@ -11,20 +12,45 @@ namespace {
 
 constexpr double reason_picture_ems = 4.2;
 constexpr std::size_t reasons = 7;
+// More would leave no room for words that are read from the back row.
+constexpr int most_own_numbers = 6;
 
 }  // namespace
 
-std::optional<Bars> pressure_to_signal_at(const GuestScreenControl& control) {
+QString low_on_air_words(const GuestScreenControl& control) {
     const Plan& plan = control.document().plan();
-    std::vector<const Guest*> guests = control.guests();
-    if (const Guest* picked = control.guest()) guests = {picked};
+    const std::vector<const Guest*> guests = control.guests();
+    const std::vector<QString> names = first_names(guests);
     std::optional<Bars> highest;
-    for (const Guest* guest : guests) {
-        const GuestGas* gas = find_gas(plan, guest->id);
-        if (gas == nullptr || !gas->has_cylinder) continue;
+    bool all_known = true;
+    QStringList numbers;
+    QStringList own;
+    for (std::size_t k = 0; k < guests.size(); ++k) {
+        const GuestGas* gas = find_gas(plan, guests[k]->id);
+        if (gas == nullptr || !gas->has_cylinder) {
+            all_known = false;
+            continue;
+        }
         highest = highest ? std::max(*highest, gas->signal_pressure) : gas->signal_pressure;
+        numbers << control.figures().signal_at(gas->signal_pressure);
+        const GuestFigures figures(control.tongue(), control.units_of(*guests[k]));
+        own << isolated(isolated(names[k]) + QStringLiteral(": ") +
+                        figures.signal_at(gas->signal_pressure));
     }
-    return highest;
+    QStringList lines;
+    if (highest) {
+        // The highest of all comes first: whoever takes it for the own signals early, never late.
+        lines << screen_word(ScreenWord::end_air, control.tongue())
+                     .arg(control.figures().signal_at(*highest));
+        numbers.removeDuplicates();
+        if (numbers.size() > 1 && own.size() <= most_own_numbers) {
+            lines << own.join(QStringLiteral(" · "));
+        }
+    }
+    if (!highest || !all_known) {
+        lines << screen_word(ScreenWord::end_air_unknown, control.tongue());
+    }
+    return lines.join(u'\n');
 }
 
 EndsView::EndsView(GuestScreenControl& control, QWidget* parent)
@@ -51,7 +77,6 @@ void EndsView::take_words() {
     title_->setText(say(ScreenWord::ends));
     all_->setText(say(ScreenWord::ends_all));
     slow_->setText(say(ScreenWord::ends_slow));
-    const std::optional<Bars> low = pressure_to_signal_at(control());
     const GroupGas* group = find_gas(plan, control().group());
     const Minutes time =
         group != nullptr ? group->ends_at : duration(control().document().session().profile);
@@ -60,9 +85,7 @@ void EndsView::take_words() {
         tile->set(picture, {}, text, {});
         tile->picture()->setAccessibleName({});
     };
-    set(0, signal_picture(HandSignal::low_on_air),
-        low ? say(ScreenWord::end_air).arg(figures.signal_at(*low))
-            : say(ScreenWord::end_air_unknown));
+    set(0, signal_picture(HandSignal::low_on_air), low_on_air_words(control()));
     set(1, QLatin1String(clock_picture),
         say(ScreenWord::end_time).arg(figures.minutes_at_most(time)));
     set(2, signal_picture(HandSignal::up), say(ScreenWord::end_wish));

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include <optional>
 #include <vector>
 
 #include "ui/guest_screen/screen_view.h"
@@ -27,8 +26,9 @@ private:
     GuestLabel* standing_;
 };
 
-/// The reading at which low on air is signalled: of the picked guest, else the highest of those who
-/// are briefed, so that nobody signals too late. None: no cylinder of theirs is known.
-std::optional<Bars> pressure_to_signal_at(const GuestScreenControl& control);
+/// At which reading low on air is signalled: the highest of those who are briefed, whoever is
+/// picked, so that nobody signals too late; each one's own below it where they differ and there is
+/// room; and to ask for it where somebody's cylinder is not known.
+QString low_on_air_words(const GuestScreenControl& control);
 
 }  // namespace leadline

@@ -10,6 +10,7 @@
 #include "core/planning/cylinder.h"
 #include "ui/guest_words/card_words.h"
 #include "ui/words/gauge_steps.h"
+#include "ui/guest_words/guest_measures.h"
 
 namespace leadline {
 namespace {
@@ -40,16 +41,49 @@ QString GuestFigures::with_unit(const QString& number, const QString& unit) cons
     return isolated(number + QChar(0x00A0) + unit);
 }
 
+QString GuestFigures::in_both(QString (GuestFigures::*in_one)(double) const, double value) const {
+    const QString first = (GuestFigures(*tongue_, units_).*in_one)(value);
+    if (!also_) return first;
+    const QString second = (GuestFigures(*tongue_, *also_).*in_one)(value);
+    return first == second ? first : isolated(first + QStringLiteral(" / ") + second);
+}
+
 QString GuestFigures::depth_now(Depth depth) const {
-    const double meters = depth.meters().value();
+    return in_both(&GuestFigures::one_depth, depth.meters().value());
+}
+
+QString GuestFigures::one_depth(double meters) const {
+    // Down, as the deepest point is: the diver is never shown below it.
     if (units_ == UnitSystem::imperial) {
-        return with_unit(number(std::round(meters / meters_per_foot), 0),
+        return with_unit(number(down(meters / meters_per_foot, 1.0), 0),
                          card_word(CardWord::feet, *tongue_));
     }
-    return with_unit(number(meters, 1), card_word(CardWord::meters, *tongue_));
+    return with_unit(number(down(meters, 0.1), 1), card_word(CardWord::meters, *tongue_));
+}
+
+QString GuestFigures::depth_mark(double value) const {
+    return with_unit(number(value, 0), card_word(units_ == UnitSystem::imperial ? CardWord::feet
+                                                                               : CardWord::meters,
+                                                 *tongue_));
+}
+
+QString GuestFigures::clearing_step(Meters step) const {
+    return in_both(&GuestFigures::one_step, step.value());
+}
+
+QString GuestFigures::one_step(double meters) const {
+    const ShownNumber shown = clearing_step_number(Meters(meters), units_);
+    return with_unit(
+        number(shown.value, shown.decimals),
+        card_word(units_ == UnitSystem::imperial ? CardWord::feet : CardWord::meters, *tongue_));
 }
 
 QString GuestFigures::at_most(Meters length) const {
+    return in_both(&GuestFigures::one_length, length.value());
+}
+
+QString GuestFigures::one_length(double meters) const {
+    const Meters length(meters);
     if (units_ == UnitSystem::imperial) {
         const double feet = length.value() / meters_per_foot;
         const double shown = down(feet, feet >= 3.0 ? 1.0 : 0.5);
@@ -61,6 +95,11 @@ QString GuestFigures::at_most(Meters length) const {
 }
 
 QString GuestFigures::signal_at(Bars gauge) const {
+    return in_both(&GuestFigures::one_gauge, gauge.value());
+}
+
+QString GuestFigures::one_gauge(double bar) const {
+    const Bars gauge(bar);
     if (units_ == UnitSystem::imperial) {
         return with_unit(number(signal_reading(gauge, units_), 0),
                          card_word(CardWord::psi, *tongue_));
@@ -69,6 +108,11 @@ QString GuestFigures::signal_at(Bars gauge) const {
 }
 
 QString GuestFigures::pressure(Pascals pressure) const {
+    return in_both(&GuestFigures::one_pressure, pressure.value());
+}
+
+QString GuestFigures::one_pressure(double pascals) const {
+    const Pascals pressure(pascals);
     if (units_ == UnitSystem::imperial) {
         return with_unit(number(Psi(pressure).value(), 1), card_word(CardWord::psi, *tongue_));
     }
@@ -159,24 +203,65 @@ QString typed_text(const std::string& typed) {
     return shown.isEmpty() ? shown : isolated(shown);
 }
 
+namespace {
+
+constexpr int longest_name = 24;
+
+QString cut(const QString& text, int longest) {
+    return text.size() > longest ? text.left(longest - 1) + QChar(0x2026) : text;
+}
+
+/// A name by its first word and so many letters of its last; beyond the last letter, all of it.
+QString name_with(const QStringList& words, int letters) {
+    const QString first = cut(words.front(), longest_name);
+    if (letters == 0 || words.size() < 2) return first;
+    const QString& last = words.back();
+    if (letters > last.size()) return cut(words.join(u' '), 2 * longest_name);
+    // Never between the halves of a letter.
+    if (last.at(letters - 1).isHighSurrogate()) ++letters;
+    const QString shown = first + u' ' + last.left(letters);
+    return letters < last.size() ? shown + u'.' : shown;
+}
+
+/// Those that are still the same are counted.
+void number_alike(std::vector<QString>& names) {
+    for (std::size_t k = 0; k < names.size(); ++k) {
+        if (std::count(names.begin(), names.end(), names[k]) < 2) continue;
+        const QString alike = names[k];
+        int number = 0;
+        for (QString& name : names) {
+            if (name != alike) continue;
+            QString counted;
+            do {
+                ++number;
+                counted = alike + QStringLiteral(" (%1)").arg(number);
+            } while (std::count(names.begin(), names.end(), counted) > 0);
+            name = counted;
+        }
+    }
+}
+
+}  // namespace
+
 std::vector<QString> first_names(const std::vector<const Guest*>& guests) {
     std::vector<QStringList> words;
+    std::vector<QString> names;
     for (const Guest* guest : guests) {
         words.push_back(QString::fromStdString(guest->name).simplified().split(u' '));
+        names.push_back(name_with(words.back(), 0));
     }
-    std::vector<QString> names;
-    for (const QStringList& name : words) {
-        const auto alike = std::count_if(words.begin(), words.end(), [&](const QStringList& other) {
-            return other.front() == name.front();
-        });
-        QString shown = name.front();
-        constexpr int longest_name = 24;
-        if (shown.size() > longest_name) shown = shown.left(longest_name - 1) + QChar(0x2026);
-        if (alike > 1 && name.size() > 1) {
-            shown += QChar(u' ') + name.back().left(1) + QChar(u'.');
+    std::vector<int> letters(names.size(), 0);
+    for (bool longer = true; longer;) {
+        longer = false;
+        const std::vector<QString> before = names;
+        for (std::size_t k = 0; k < names.size(); ++k) {
+            const bool unique = std::count(before.begin(), before.end(), before[k]) == 1;
+            if (unique || words[k].size() < 2 || letters[k] > words[k].back().size()) continue;
+            names[k] = name_with(words[k], ++letters[k]);
+            longer = true;
         }
-        names.push_back(shown);
     }
+    number_alike(names);
     return names;
 }
 

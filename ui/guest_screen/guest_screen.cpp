@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <QScreen>
 #include <QStackedLayout>
+#include <algorithm>
 #include <array>
 
 #include "ui/document/session_document.h"
@@ -123,6 +124,13 @@ void GuestScreen::build_bar() {
             [this] { control_.set_running(!control_.is_running()); });
     const auto pop_up = [this](GuestButton* from, QMenu* menu) {
         fill_menus();
+        // Names in scripts of their own fonts can be wider than the menu reckons.
+        int widest = 0;
+        for (const QAction* action : menu->actions()) {
+            widest = std::max(widest, menu->fontMetrics().horizontalAdvance(action->text()));
+        }
+        constexpr int tick_and_margins = 5;
+        menu->setMinimumWidth(widest + tick_and_margins * menu->fontMetrics().height());
         const QSize needed = menu->sizeHint();
         menu->popup(from->mapToGlobal(QPoint(from->width() - needed.width(), -needed.height())));
     };
@@ -313,6 +321,12 @@ void GuestScreen::keyPressEvent(QKeyEvent* event) {
             break;
     }
     if (!view()->take_key(key)) QWidget::keyPressEvent(event);
+}
+
+void GuestScreen::mousePressEvent(QMouseEvent* event) {
+    // The black cover lets the press through.
+    if (control_.is_blank()) return control_.set_blank(false);
+    QWidget::mousePressEvent(event);
 }
 
 void GuestScreen::toggle_full_screen() {

@@ -29,6 +29,11 @@ std::vector<PageStop> all_stops() {
     return stops;
 }
 
+/// Pages on which a guest is picked; all others are read by the whole group.
+bool is_personal(ScreenPage page) {
+    return page == ScreenPage::kit || page == ScreenPage::signal_check;
+}
+
 Date current_day() {
     const QDate day = QDate::currentDate();
     return Date{std::chrono::year(day.year()),
@@ -77,6 +82,8 @@ void GuestScreenControl::go_to(int index) {
     touch();
     if (reached == index_) return;
     index_ = reached;
+    // What is read by all is nobody's own.
+    if (!is_personal(stop().page)) guest_ = {};
     if (index_ + 1 == static_cast<int>(stops_.size())) set_running(false);
     Q_EMIT page_changed();
 }
@@ -122,12 +129,29 @@ bool GuestScreenControl::right_to_left() const {
 }
 
 GuestFigures GuestScreenControl::figures() const {
-    UnitSystem units = document_.units();
-    if (const Guest* picked = guest()) {
-        if (picked->units == UnitHabit::metric) units = UnitSystem::metric;
-        if (picked->units == UnitHabit::imperial) units = UnitSystem::imperial;
+    if (const Guest* picked = guest()) return {tongue(), units_of(*picked)};
+    const UnitSystem house = document_.units();
+    const std::vector<const Guest*> readers = guests();
+    if (readers.empty()) return {tongue(), house};
+    const UnitSystem first = units_of(*readers.front());
+    const bool shared = std::all_of(readers.begin(), readers.end(), [&](const Guest* reader) {
+        return units_of(*reader) == first;
+    });
+    if (shared) return {tongue(), first};
+    return {tongue(), house,
+            house == UnitSystem::metric ? UnitSystem::imperial : UnitSystem::metric};
+}
+
+UnitSystem GuestScreenControl::units_of(const Guest& guest) const {
+    switch (guest.units) {
+        case UnitHabit::house:
+            return document_.units();
+        case UnitHabit::metric:
+            return UnitSystem::metric;
+        case UnitHabit::imperial:
+            return UnitSystem::imperial;
     }
-    return {tongue(), units};
+    return document_.units();
 }
 
 void GuestScreenControl::set_running(bool running) {

@@ -63,7 +63,7 @@ public:
     void set_group(const GroupId& group);
     /// Those who are briefed, in roster order.
     [[nodiscard]] std::vector<const Guest*> guests() const;
-    /// The guest who was picked; nullptr: none.
+    /// The guest who was picked; nullptr: none. Forgotten on pages that all read.
     [[nodiscard]] const Guest* guest() const;
     void set_guest(const GuestId& guest);
 
@@ -72,8 +72,10 @@ public:
     [[nodiscard]] bool right_to_left() const;
     /// Takes the place of the language's direction; for tests.
     std::function<bool()> direction;
-    /// The picked guest's units, or those of the window.
+    /// In the picked guest's units; nobody picked: in those all who are briefed share, or in both.
     [[nodiscard]] GuestFigures figures() const;
+    /// The units a guest reads.
+    [[nodiscard]] UnitSystem units_of(const Guest& guest) const;
 
     [[nodiscard]] bool is_running() const { return timer_.isActive(); }
     /// Turns the pages by itself from here on; stops at the last.

@@ -260,9 +260,11 @@ void GuestPicker::take_words() {
             button->setObjectName(QStringLiteral("guest_%1").arg(k));
             button->setCheckable(true);
             connect(button, &QPushButton::clicked, this,
-                    [this, id = ids_[k]] { control_.set_guest(id); });
-            // Pressed again, the picked one stays picked.
-            connect(button, &QPushButton::clicked, this, &GuestPicker::take_words);
+                    [this, id = ids_[k]] {
+                        // Pressed again, it is let go.
+                        const Guest* picked = control_.guest();
+                        control_.set_guest(picked != nullptr && picked->id == id ? GuestId() : id);
+                    });
             buttons_.push_back(button);
             button->show();
         }

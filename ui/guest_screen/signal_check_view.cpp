@@ -2,6 +2,7 @@
 #include "ui/guest_screen/signal_check_view.h"
 
 #include <QRandomGenerator>
+#include <algorithm>
 
 #include "ui/document/session_document.h"
 #include "ui/guest_words/signal_words.h"
@@ -43,6 +44,8 @@ SignalCheckView::SignalCheckView(GuestScreenControl& control, QWidget* parent)
         known_labels_.push_back(new GuestLabel(TextRole::body, TextInk::ink, this));
     }
     connect(start_, &QPushButton::clicked, this, &SignalCheckView::start);
+    // Another session's guests may bear the same ids.
+    connect(&control.document(), &SessionDocument::opened, this, &SignalCheckView::drop);
     auto* asked = screen_column();
     asked->addWidget(question_);
     asked->addWidget(picture_, 0, Qt::AlignHCenter);
@@ -90,16 +93,31 @@ void SignalCheckView::start() {
     ++check_number_;
     said_ = Said::nothing;
     control().touch();
+    // The button goes: the keyboard would fall to the bar.
+    if (start_->hasFocus()) window()->setFocus();
     refresh();
+}
+
+void SignalCheckView::drop() {
+    check_.reset();
+    said_ = Said::nothing;
+    guest_ = {};
 }
 
 void SignalCheckView::answer(int choice) {
     if (!check_ || check_->done()) return;
+    const bool pressed = std::any_of(answer_buttons_.begin(), answer_buttons_.end(),
+                                     [](const QWidget* button) { return button->hasFocus(); });
     last_ = *check_->question();
     const bool right = check_->answer(check_->choices().at(static_cast<std::size_t>(choice)));
     said_ = right ? Said::right : Said::wrong;
     control().touch();
     if (right) control().note_known(last_, check_number_);
+    if (pressed && check_ && check_->done()) {
+        // The answers go: the keyboard would fall to the bar.
+        start_->show();
+        start_->setFocus();
+    }
     refresh();
 }
 
@@ -107,8 +125,7 @@ void SignalCheckView::take_words() {
     const Guest* guest = control().guest();
     // Another guest: another check.
     if (check_ && (guest == nullptr || guest->id != guest_)) {
-        check_.reset();
-        said_ = Said::nothing;
+        drop();
     }
     title_->setText(say(ScreenWord::check));
     picker_->take_words();

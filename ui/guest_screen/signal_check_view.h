@@ -29,6 +29,8 @@ protected:
 
 private:
     enum class Said { nothing, right, wrong };
+    /// Ends what is asked, without a word.
+    void drop();
     void show_question();
     void show_known();
     QBoxLayout* parts_;

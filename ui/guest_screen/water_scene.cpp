@@ -13,7 +13,9 @@ namespace leadline {
 namespace {
 
 // In ems.
-constexpr double sky = 2.6;
+constexpr double usual_sky = 2.6;
+// With words that must stand clear of the diver at the surface.
+constexpr double sky_with_words = 4.7;
 constexpr double ground = 3.2;
 constexpr double scale_width = 6.8;
 constexpr double diver_side = 5.0;
@@ -61,7 +63,19 @@ WaterScene::~WaterScene() = default;
 
 void WaterScene::set_content(Content content) {
     content_ = std::move(content);
-    update();
+    set_scale(scale_);
+}
+
+double WaterScene::sky() const {
+    return content_.clear_words.isEmpty() ? usual_sky : sky_with_words;
+}
+
+QRectF WaterScene::diver_box() const {
+    const double em = scale_.em;
+    const double side = diver_side * em;
+    // The scale reads at the diver's mask.
+    return mirrored(QRectF(width() - side - balloon_side * em - em * 0.6,
+                           y_of(shown_) - side * diver_mask, side, side));
 }
 
 void WaterScene::set_depth(double meters, bool calm) {
@@ -86,18 +100,19 @@ void WaterScene::set_scale(const TypeScale& scale) {
     scale_ = scale;
     constexpr double least_wide = scale_width + diver_side + balloon_side + 2.0;
     constexpr double least_high = 13.0;
-    setMinimumSize(qRound(scale.em * least_wide), qRound(scale.em * least_high));
+    setMinimumSize(qRound(scale.em * least_wide),
+                   qRound(scale.em * (least_high + sky() - usual_sky)));
     update();
 }
 
 double WaterScene::y_of(double meters) const {
-    const double top = sky * scale_.em;
+    const double top = sky() * scale_.em;
     const double bottom = height() - ground * scale_.em;
     return top + (bottom - top) * meters / content_.deepest;
 }
 
 double WaterScene::depth_at(double y) const {
-    const double top = sky * scale_.em;
+    const double top = sky() * scale_.em;
     const double bottom = height() - ground * scale_.em;
     const double span = std::max(1.0, bottom - top);
     return std::clamp((y - top) / span, 0.0, 1.0) * content_.deepest;
@@ -194,11 +209,8 @@ void WaterScene::paint_marks(QPainter& painter) const {
 
 void WaterScene::paint_diver(QPainter& painter) const {
     const double em = scale_.em;
-    const double side = diver_side * em;
     const double y = y_of(shown_);
-    // The scale reads at the diver's mask.
-    const QRectF body = mirrored(
-        QRectF(width() - side - balloon_side * em - em * 0.6, y - side * diver_mask, side, side));
+    const QRectF body = diver_box();
     painter.setPen(QPen(scale_.palette.ink, std::max(1.5, em * 0.07)));
     painter.drawLine(QPointF(mirrored() ? width() - scale_width * em : scale_width * em, y),
                      QPointF(body.center().x(), y));

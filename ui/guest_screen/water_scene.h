@@ -57,6 +57,8 @@ public:
     [[nodiscard]] double y_of(double meters) const;
     [[nodiscard]] double depth_at(double y) const;
     [[nodiscard]] std::vector<SceneWords> words() const;
+    /// Where the diver's picture is drawn at the moment.
+    [[nodiscard]] QRectF diver_box() const;
 
 Q_SIGNALS:
     /// The diver was dragged.
@@ -69,6 +71,8 @@ protected:
 
 private:
     [[nodiscard]] bool mirrored() const { return layoutDirection() == Qt::RightToLeft; }
+    /// The height above the water [em].
+    [[nodiscard]] double sky() const;
     [[nodiscard]] QRectF mirrored(const QRectF& box) const;
     void paint_water(QPainter& painter) const;
     void paint_marks(QPainter& painter) const;

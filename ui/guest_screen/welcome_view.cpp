@@ -2,6 +2,7 @@
 #include "ui/guest_screen/welcome_view.h"
 
 #include "ui/document/session_document.h"
+#include "ui/guest_words/card_words.h"
 
 namespace leadline {
 
@@ -80,17 +81,18 @@ void WelcomeView::take_words() {
     plan_title_->setText(say(ScreenWord::todays_dive));
     const GroupGas* group = find_gas(plan, control().group());
     const Minutes time = group != nullptr ? group->ends_at : duration(session.profile);
-    const std::array<std::pair<ScreenWord, QString>, 5> shown{{
-        {ScreenWord::when,
+    const std::array<std::pair<QString, QString>, 5> shown{{
+        // When to be there, as on the card: not when the dive starts.
+        {card_word(CardWord::meet, tongue()),
          figures.day(session.date) + QStringLiteral(" · ") + figures.time(session.meeting_time)},
-        {ScreenWord::where, place()},
-        {ScreenWord::with, instructor()},
-        {ScreenWord::how_deep,
+        {say(ScreenWord::where), place()},
+        {say(ScreenWord::with), instructor()},
+        {say(ScreenWord::how_deep),
          say(ScreenWord::no_deeper).arg(figures.at_most(plan.environment.deepest.meters()))},
-        {ScreenWord::how_long, say(ScreenWord::about_long).arg(figures.minutes_at_most(time))},
+        {say(ScreenWord::how_long), say(ScreenWord::about_long).arg(figures.minutes_at_most(time))},
     }};
     for (std::size_t k = 0; k < facts_.size(); ++k) {
-        facts_.at(k).label->setText(say(shown.at(k).first));
+        facts_.at(k).label->setText(shown.at(k).first);
         facts_.at(k).value->setText(shown.at(k).second);
     }
     standing_->setText(say(ScreenWord::standing));

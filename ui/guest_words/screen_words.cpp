@@ -39,9 +39,6 @@ QString screen_word(ScreenWord word, const GuestTongue& tongue) {
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Welcome"));
         case ScreenWord::todays_dive:
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Today’s dive"));
-        case ScreenWord::when:
-            //: label before a date and a time
-            return tongue.say(QT_TRANSLATE_NOOP("Guest", "When"));
         case ScreenWord::where:
             //: label before a place
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Where"));

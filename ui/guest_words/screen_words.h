@@ -24,7 +24,6 @@ enum class ScreenWord {
     // Welcome.
     welcome,
     todays_dive,
-    when,
     where,
     with,
     how_deep,
@@ -130,7 +129,7 @@ enum class ScreenWord {
     call_unknown,
     say_dived,
 };
-inline constexpr int screen_word_count = 110;
+inline constexpr int screen_word_count = 109;
 
 QString screen_word(ScreenWord word, const GuestTongue& tongue);
 

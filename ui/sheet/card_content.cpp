@@ -6,6 +6,7 @@
 #include "core/physics/air.h"
 #include "ui/guest_words/card_words.h"
 #include "ui/guest_words/guest_dates.h"
+#include "ui/guest_words/guest_measures.h"
 #include "ui/guest_words/signal_words.h"
 #include "ui/sheet/typed_text.h"
 #include "ui/words/gauge_steps.h"
@@ -68,11 +69,11 @@ public:
         }
         return {number(std::floor(depth.value() / meters_per_foot + slack)), say(CardWord::feet)};
     }
-    /// How often to clear the ears: rounded down, whole feet where there is at least one.
+    /// How often to clear the ears.
     [[nodiscard]] Measure step(Meters step) const {
-        const double feet = step.value() / meters_per_foot;
-        if (units_ == UnitSystem::metric || feet >= 1.0) return depth(step);
-        return {rounded_down(feet), say(CardWord::feet)};
+        const ShownNumber shown = clearing_step_number(step, units_);
+        return {number(shown.value, shown.decimals),
+                say(units_ == UnitSystem::metric ? CardWord::meters : CardWord::feet)};
     }
     [[nodiscard]] Measure back_up() const {
         if (units_ == UnitSystem::metric) return {number(back_up_meters), say(CardWord::meters)};
