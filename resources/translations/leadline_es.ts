@@ -2545,11 +2545,11 @@ a</translation>
     </message>
     <message>
         <source>%1 for %2</source>
-        <translation>%1 en lugar de %2</translation>
+        <translation>%1 para %2</translation>
     </message>
     <message>
         <source>Suit %1 for %2</source>
-        <translation>Traje %1 en lugar de %2</translation>
+        <translation>Traje %1 para %2</translation>
     </message>
     <message>
         <source>%1 and %2 change places</source>

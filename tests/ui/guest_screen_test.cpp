@@ -6,10 +6,15 @@
 #include <QMenu>
 #include <QSignalSpy>
 #include <QUndoStack>
+#include <algorithm>
 #include <ctime>
+#include <map>
+#include <set>
 
 #include "guest_screen_fixture.h"
 #include "ui/document/place_water.h"
+#include "ui/guest_screen/place_scene.h"
+#include "ui/guest_words/guest_measures.h"
 #include "ui/guest_words/signal_words.h"
 
 namespace leadline::testing {
@@ -79,6 +84,9 @@ TEST_F(GuestScreenFlow, IsGoneThroughByKeyboardAlone) {
     ASSERT_EQ(control().stop().page, ScreenPage::numbers);
     press(Qt::Key_PageDown);
     ASSERT_EQ(control().stop().page, ScreenPage::signal_check);
+    EXPECT_EQ(control().guest(), nullptr) << "the pages between were everybody's";
+    press(Qt::Key_Down);
+    press(Qt::Key_Down);
     press(Qt::Key_Return);
     tell(false);
     EXPECT_THAT(text_of_page(), HasSubstr("Not quite"));
@@ -234,6 +242,10 @@ TEST_F(GuestScreenFlow, ShowsTheNumbersOfThePlan) {
     ears()->move_to(locks + 0.02);
     EXPECT_TRUE(ears()->trial().locked);
     EXPECT_THAT(text_of_page(), HasSubstr("every 0.5"));
+    const double ratio = demo.pressure_ratio;
+    go_to(ScreenPage::breathe);
+    EXPECT_THAT(text_of_page(), HasSubstr("×" + QString::number(ratio, 'f', 1).toStdString() +
+                                          " the pressure at the top"));
     go_to(ScreenPage::ends);
     Bars highest(0.0);
     for (const GuestGas& gas : document_.plan().guests) {
@@ -273,17 +285,177 @@ TEST_F(GuestScreenFlow, FollowsTheGuestsUnits) {
                     .edit(QStringLiteral("x"),
                           [](Session& session) { session.guests[0].units = UnitHabit::imperial; })
                     .has_value());
+    go_to(ScreenPage::kit);
     control().set_guest(GuestId("guest-1"));
+    EXPECT_EQ(control().figures().units(), UnitSystem::imperial);
+    control().set_guest(GuestId("guest-2"));
+    EXPECT_EQ(control().figures().units(), UnitSystem::metric);
     go_to(ScreenPage::breathe);
     breath()->move_to(5.0);
+    EXPECT_THAT(text_of_page(), HasSubstr("5.0\u00A0m / 16\u00A0ft")) << "both are read";
+    ASSERT_TRUE(document_
+                    .edit(QStringLiteral("x"),
+                          [](Session& session) {
+                              for (Guest& guest : session.guests) {
+                                  guest.units = UnitHabit::imperial;
+                              }
+                          })
+                    .has_value());
     EXPECT_THAT(text_of_page(), HasSubstr("16\u00A0ft"));
     EXPECT_THAT(text_of_page(), HasSubstr("psi"));
     EXPECT_THAT(text_of_page(), Not(HasSubstr("bar")));
     go_to(ScreenPage::numbers);
     EXPECT_THAT(text_of_page(), HasSubstr("1700\u00A0psi"));
-    control().set_guest(GuestId("guest-2"));
-    go_to(ScreenPage::numbers);
-    EXPECT_THAT(text_of_page(), HasSubstr("120\u00A0bar"));
+}
+
+TEST_F(GuestScreenFlow, LowOnAirIsTheHighestOfTheGroupWhoeverIsPicked) {
+    show("salt-cove");
+    const std::vector<const Guest*> guests = control().guests();
+    ASSERT_GE(guests.size(), 2U);
+    std::map<double, GuestId> numbers;
+    const auto rounded = [&](const GuestId& id) {
+        return std::ceil(find_gas(document_.plan(), id)->signal_pressure.value() / 10.0 - 1e-6) *
+               10.0;
+    };
+    // A small cylinder needs a higher reading: the numbers differ.
+    const GuestId first = guests.front()->id;
+    ASSERT_TRUE(document_
+                    .edit(QStringLiteral("x"),
+                          [&](Session& session) {
+                              find_guest(session, first)->kit.cylinder->type =
+                                  CylinderTypeId("steel-6");
+                          })
+                    .has_value());
+    for (const Guest* guest : control().guests()) numbers[rounded(guest->id)] = guest->id;
+    ASSERT_GE(numbers.size(), 2U);
+    go_to(ScreenPage::signal_check);
+    control().set_guest(numbers.begin()->second);
+    go_to(ScreenPage::ends);
+    EXPECT_EQ(control().guest(), nullptr) << "the page is read by all";
+    // Whatever is picked, even on this page.
+    for (const GuestId& id : {GuestId(), numbers.begin()->second}) {
+        control().set_guest(id);
+        const std::string sentence =
+            "Your gauge reads " +
+            QString::number(numbers.rbegin()->first, 'f', 0).toStdString() + "\u00A0bar or less";
+        EXPECT_THAT(text_of_page(), HasSubstr(sentence));
+    }
+    const std::vector<QString> names = first_names(control().guests());
+    for (std::size_t k = 0; k < names.size(); ++k) {
+        const double number = rounded(control().guests()[k]->id);
+        EXPECT_THAT(text_of_page(),
+                    HasSubstr(names[k].toStdString() + ": " +
+                              QString::number(number, 'f', 0).toStdString() + "\u00A0bar"));
+    }
+    EXPECT_THAT(text_of_page(), Not(HasSubstr("Ask which number")));
+    ASSERT_TRUE(document_
+                    .edit(QStringLiteral("x"),
+                          [&](Session& session) {
+                              find_guest(session, first)->kit.cylinder.reset();
+                          })
+                    .has_value());
+    EXPECT_THAT(text_of_page(), HasSubstr("Your gauge reads"));
+    EXPECT_THAT(text_of_page(), HasSubstr("Ask which number"));
+}
+
+TEST_F(GuestScreenFlow, APressedNameIsLetGoAndForgottenWhereAllRead) {
+    show("mountain-lake");
+    go_to(ScreenPage::kit);
+    auto* name = child<QPushButton>(*screen_->view(), "guest_1");
+    QTest::mouseClick(name, Qt::LeftButton);
+    ASSERT_NE(control().guest(), nullptr);
+    EXPECT_TRUE(name->isChecked());
+    QTest::mouseClick(name, Qt::LeftButton);
+    EXPECT_EQ(control().guest(), nullptr);
+    EXPECT_FALSE(name->isChecked());
+    QTest::mouseClick(name, Qt::LeftButton);
+    press(Qt::Key_PageDown);
+    EXPECT_EQ(control().guest(), nullptr);
+}
+
+TEST_F(GuestScreenFlow, ACheckEndsWithItsSessionEvenOutOfSight) {
+    show("mountain-lake");
+    go_to(ScreenPage::signal_check);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    tell(true);
+    ASSERT_TRUE(check()->check());
+    screen_->hide();
+    open("harbour-morning");
+    EXPECT_FALSE(check()->check());
+    EXPECT_EQ(control().guest(), nullptr);
+}
+
+TEST_F(GuestScreenFlow, AfterTheLastAnswerTheKeyboardIsAtTheStart) {
+    show("mountain-lake");
+    go_to(ScreenPage::signal_check);
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    for (int k = 0; k < 9; ++k) {
+        const auto& choices = check()->check()->choices();
+        const auto right = std::find(choices.begin(), choices.end(), check()->check()->question());
+        const std::string name = "answer_" + std::to_string(right - choices.begin() + 1);
+        auto* button = child<QPushButton>(*check(), name.c_str());
+        button->setFocus();
+        QTest::mouseClick(button, Qt::LeftButton);
+    }
+    ASSERT_TRUE(check()->check()->done());
+    EXPECT_EQ(screen_->focusWidget(), child<QPushButton>(*check(), "check_start"));
+}
+
+TEST_F(GuestScreenFlow, ScaleAndNumberAgreeInFeet) {
+    show("mountain-lake");
+    ASSERT_TRUE(document_
+                    .edit(QStringLiteral("x"),
+                          [](Session& session) {
+                              for (Guest& guest : session.guests) {
+                                  guest.units = UnitHabit::imperial;
+                              }
+                          })
+                    .has_value());
+    const WaterScene::Content content =
+        place_scene(document_.plan().environment, control().figures(), control().tongue());
+    ASSERT_GE(content.ticks.size(), 3U);
+    for (std::size_t k = 1; k < content.ticks.size(); ++k) {
+        const double feet = content.ticks[k].meters / 0.3048;
+        EXPECT_NEAR(std::fmod(feet + 1e-6, 5.0), 0.0, 1e-5) << feet;
+        EXPECT_EQ(control().figures().depth_now(Depth(Meters(content.ticks[k].meters))),
+                  content.ticks[k].words);
+    }
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+        const GuestFigures figures(GuestTongue::of("en"), units);
+        const auto number = [](QString text) {
+            return text.remove(QChar(0x2068)).section(QChar(0x00A0), 0, 0).toDouble();
+        };
+        for (const double deepest : {3.9999, 4.98, 5.0, 7.96, 11.99}) {
+            EXPECT_LE(number(figures.depth_now(Depth(Meters(deepest)))),
+                      number(figures.at_most(Meters(deepest))))
+                << deepest;
+        }
+    }
+}
+
+TEST_F(GuestScreenFlow, TheDiverStandsClearOfTheWordsAtTheTop) {
+    show("mountain-lake");
+    go_to(ScreenPage::ears);
+    auto* scene = child<WaterScene>(*ears(), "ear_scene");
+    scene->set_depth(0.0, true);
+    for (const GuestLanguage& language : guest_languages()) {
+        control().set_language(language.tag);
+        const std::vector<SceneWords> all = scene->words();
+        const QString clear = screen_word(ScreenWord::clear_here, control().tongue());
+        const auto words = std::find_if(all.begin(), all.end(), [&](const SceneWords& one) {
+            return one.text == clear;
+        });
+        ASSERT_NE(words, all.end());
+        EXPECT_FALSE(words->box.intersects(scene->diver_box())) << language.tag;
+    }
+}
+
+TEST_F(GuestScreenFlow, WelcomeSaysWhenToMeetAsTheCardDoes) {
+    show("mountain-lake");
+    EXPECT_THAT(text_of_page(), HasSubstr("Meet\n"));
+    EXPECT_THAT(text_of_page(), Not(HasSubstr("When")));
 }
 
 TEST_F(GuestScreenFlow, ShowsOthersNoMoreThanByFirstName) {
@@ -349,6 +521,10 @@ TEST_F(GuestScreenFlow, BlanksAndComesBackWhereItWas) {
         EXPECT_FALSE(child<QWidget>(*screen_, "blank")->isVisible());
         EXPECT_EQ(control().stop().page, ScreenPage::ears);
     }
+    press(Qt::Key_B);
+    QTest::mouseClick(child<QWidget>(*screen_, "blank"), Qt::LeftButton);
+    EXPECT_FALSE(control().is_blank()) << "without a keyboard too";
+    EXPECT_EQ(control().stop().page, ScreenPage::ears);
 }
 
 TEST_F(GuestScreenFlow, CalmStatesJumpAndOthersGlide) {
@@ -408,6 +584,14 @@ TEST_F(GuestScreenFlow, ChangesLanguageByItsOwnName) {
         EXPECT_EQ(child<QLabel>(*screen_, "never_hold")->text(),
                   screen_word(ScreenWord::never_hold, GuestTongue::of(language.tag)));
         EXPECT_EQ(control().stop().page, ScreenPage::breathe);
+    }
+    // No entry is cut off.
+    const QMenu* menu = screen_->language_menu();
+    for (QAction* action : menu->actions()) {
+        const int needed = menu->fontMetrics().horizontalAdvance(action->text());
+        EXPECT_GE(menu->actionGeometry(action).width(),
+                  needed + 4 * menu->fontMetrics().height())
+            << action->text().toStdString();
     }
     screen_->language_menu()->close();
 }
@@ -538,6 +722,39 @@ TEST(GuestFirstNames, AreAloneUnlessTwoShareOne) {
                 ::testing::ElementsAre(QStringLiteral("Ana"), QStringLiteral("Ben"),
                                        QStringLiteral("Ben N."), QStringLiteral("Õnne")));
     EXPECT_TRUE(first_names({}).empty());
+}
+
+TEST(GuestFirstNames, AreNeverTheSame) {
+    std::vector<Guest> guests(8);
+    guests[0].name = "Ben Nagel";
+    guests[1].name = "Ben Nagy";
+    guests[2].name = "Ben Noor";
+    guests[3].name = "Ida Lund";
+    guests[4].name = "Ida Maria Lund";
+    guests[5].name = "Tom";
+    guests[6].name = "Tom";
+    guests[7].name = "Tom (1)";
+    std::vector<const Guest*> pointers;
+    for (const Guest& guest : guests) pointers.push_back(&guest);
+    const std::vector<QString> names = first_names(pointers);
+    EXPECT_EQ(std::set<QString>(names.begin(), names.end()).size(), names.size());
+    EXPECT_THAT(names, ::testing::ElementsAre(
+                           QStringLiteral("Ben Nage."), QStringLiteral("Ben Nagy"),
+                           QStringLiteral("Ben No."), QStringLiteral("Ida Lund"),
+                           QStringLiteral("Ida Maria Lund"), ::testing::_, ::testing::_,
+                           ::testing::_));
+}
+
+TEST(GuestFigures, TheStepOfClearingIsThatOfTheCard) {
+    for (const double step : {0.3, 0.5, 0.928, 1.0}) {
+        const GuestFigures feet(GuestTongue::of("en"), UnitSystem::imperial);
+        const ShownNumber shown = clearing_step_number(Meters(step), UnitSystem::imperial);
+        EXPECT_LE(shown.value * 0.3048, step + 1e-6) << "rounded down";
+        EXPECT_TRUE(feet.clearing_step(Meters(step))
+                        .contains(QLocale::c().toString(shown.value, 'f', shown.decimals)));
+    }
+    EXPECT_EQ(clearing_step_number(Meters(0.5), UnitSystem::imperial).value, 1.0);
+    EXPECT_EQ(clearing_step_number(Meters(0.5), UnitSystem::metric).value, 0.5);
 }
 
 TEST(GuestFigures, LongWordsMayBreakAndNothingIsLost) {

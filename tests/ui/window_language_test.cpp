@@ -7,6 +7,7 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QLabel>
+#include <QListView>
 #include <QLocale>
 #include <QMenu>
 #include <QMenuBar>
@@ -14,7 +15,9 @@
 #include <QTabWidget>
 
 #include "cut_off_texts.h"
+#include "core/records/setting_store.h"
 #include "ui/document/resources.h"
+#include "ui/gas/lever_delegate.h"
 #include "ui/roster/stock_dialog.h"
 #include "ui/shell/backups_dialog.h"
 #include "ui/shell/language_menu.h"
@@ -22,9 +25,11 @@
 #include "ui/shell/sessions_dialog.h"
 #include "ui/shell/vault_passphrase_dialog.h"
 #include "ui/shell/vault_set_up_dialog.h"
+#include "ui/site/profile_view.h"
 #include "ui/words/name_words.h"
 #include "ui/words/quantity_text.h"
 #include "ui/words/question_words.h"
+#include "ui/words/rule_words.h"
 #include "ui/words/window_language.h"
 #include "vault_fixture.h"
 
@@ -159,6 +164,32 @@ TEST_F(LanguageWindow, AChoiceIsKeptForTheNextStart) {
     EXPECT_EQ(language_for(*keeper_->setting(QString::fromLatin1(language_setting)), {}), english);
 }
 
+TEST_F(LanguageWindow, OtherRecordsBringTheirOwnChoice) {
+    action("action_language_de")->trigger();
+    ASSERT_TRUE(keeper_->close_records().has_value());
+    {
+        Result<std::unique_ptr<Database>> other = Database::open(database_path());
+        ASSERT_TRUE(other.has_value());
+        ASSERT_TRUE(SettingStore(**other)
+                        .put(QString::fromLatin1(language_setting), QStringLiteral("fr"))
+                        .has_value());
+    }
+    ASSERT_TRUE(keeper_->reopen_records(document_.file()).has_value());
+    EXPECT_TRUE(action("action_language_fr")->isChecked());
+    EXPECT_FALSE(action("action_language_de")->isChecked());
+}
+
+TEST(WindowLanguages, OnlyTheHouseRulesHaveATranslatedTitle) {
+    const Speaking german(QStringLiteral("de"));
+    const Result<RuleBook> rules = load_rule_book();
+    ASSERT_TRUE(rules.has_value());
+    for (const RuleSet& set : rules->sets) {
+        const QString typed = QString::fromStdString(set.title);
+        EXPECT_EQ(rule_set_title(set.title) != typed, set.id.text == "house") << set.title;
+    }
+    EXPECT_EQ(rule_set_title("Our own rules"), QStringLiteral("Our own rules"));
+}
+
 /// The window and its dialogs, in each language.
 class InEachLanguage : public VaultWindow, public ::testing::WithParamInterface<std::string> {
 protected:
@@ -210,6 +241,25 @@ protected:
         }
         return owners;
     }
+    /// What is drawn and no widget: the lines of the dive's chart and the names of levers.
+    void expect_whole_lines() {
+        for (const ProfileView* view : window_->findChildren<ProfileView*>()) {
+            if (!view->isVisible()) continue;
+            for (const ProfileLabel& label : view->scene().labels) {
+                EXPECT_FALSE(label.text.contains(QChar(0x2026))) << label.text.toStdString();
+            }
+        }
+        for (const QListView* list :
+             window_->findChildren<QListView*>(QStringLiteral("lever_list"))) {
+            if (!list->isVisible()) continue;
+            for (int row = 0; row < list->model()->rowCount(); ++row) {
+                const QModelIndex index = list->model()->index(row, 0);
+                EXPECT_TRUE(LeverDelegate::name_is_whole(index, list->font(),
+                                                         list->viewport()->width()))
+                    << index.data().toString().toStdString();
+            }
+        }
+    }
     void judge_menu(const QMenu& menu) {
         std::map<QChar, QStringList> owners;
         for (const QAction* entry : menu.actions()) {
@@ -236,6 +286,7 @@ TEST_P(InEachLanguage, AltKeysHaveOneOwnerAndNothingIsCutOff) {
             QCoreApplication::processEvents();
             expect_one_owner(owners_in(*window_),
                              name + std::string(" tab ") + std::to_string(tab + 1));
+            expect_whole_lines();
         }
     }
     for (const QAction* menu : window_->menuBar()->actions()) judge_menu(*menu->menu());
