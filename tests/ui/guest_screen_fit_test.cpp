@@ -87,6 +87,26 @@ TEST_F(GuestScreenFit, NothingIsCutOffWithLongNamesAndManyGuests) {
     }
 }
 
+TEST_F(GuestScreenFit, NothingIsCutOffInBothUnitsWithEachOnesOwnNumber) {
+    open("salt-cove");
+    ASSERT_TRUE(document_
+                    .edit(QStringLiteral("x"),
+                          [](Session& session) {
+                              Guest& first = session.guests.front();
+                              first.units = UnitHabit::imperial;
+                              first.kit.cylinder->type = CylinderTypeId("steel-6");
+                          })
+                    .has_value());
+    for (const QSize size : sizes) {
+        screen_ = new GuestScreen(document_);  // keeps show() from opening the sample anew
+        show("salt-cove", size);
+        for (const char* tag : {"en", "de", "ar"}) {
+            control().set_language(tag);
+            expect_all_fits(std::string(tag) + " at " + std::to_string(size.width()));
+        }
+    }
+}
+
 TEST_F(GuestScreenFit, TheNeverHoldLineIsTheLargest) {
     show("salt-cove", {1920, 1080});
     go_to(ScreenPage::breathe);
