@@ -318,10 +318,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%Ln guests are due for erasure by the centre's periods. Nothing is erased by itself.</source>
+        <source>%Ln guests are due for erasure by the centre&apos;s periods. Nothing is erased by itself.</source>
         <translation>
-            <numerusform>%Ln guest is due for erasure by the centre's periods. Nothing is erased by itself.</numerusform>
-            <numerusform>%Ln guests are due for erasure by the centre's periods. Nothing is erased by itself.</numerusform>
+            <numerusform>%Ln guest is due for erasure by the centre&apos;s periods. Nothing is erased by itself.</numerusform>
+            <numerusform>%Ln guests are due for erasure by the centre&apos;s periods. Nothing is erased by itself.</numerusform>
         </translation>
     </message>
 </context>
