@@ -9,7 +9,7 @@
 namespace leadline {
 namespace {
 
-constexpr double picture_ems = 5.0;
+constexpr double skill_picture_ems = 5.0;
 
 }  // namespace
 
@@ -19,7 +19,7 @@ SkillsView::SkillsView(GuestScreenControl& control, QWidget* parent)
       how_(new GuestLabel(TextRole::heading, TextInk::ink, this)),
       grid_(screen_grid()) {
     for (int k = 0; k < skill_count; ++k) {
-        tiles_.push_back(new PictureTile(picture_ems, true, this));
+        tiles_.push_back(new PictureTile(skill_picture_ems, true, this));
     }
     auto* column = screen_column(this);
     column->addWidget(title_);

@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/sheet/isolates.h"
+
 namespace leadline {
 namespace {
 
@@ -34,12 +36,6 @@ double lines_height(std::size_t lines, double points, const TextStyle& style) {
     const double between = lines > 0 ? static_cast<double>(lines - 1) : 0.0;
     return points * mm_per_point * (reach.above + reach.below + between * style.pitch);
 }
-
-// Marks of Unicode Standard Annex 9, section 2.4, that keep the direction of a stretch of text apart.
-constexpr QChar left_to_right_isolate(0x2066);
-constexpr QChar right_to_left_isolate(0x2067);
-constexpr QChar first_strong_isolate(0x2068);
-constexpr QChar pop_isolate(0x2069);
 
 bool opens_isolate(QChar one) {
     return one == left_to_right_isolate || one == right_to_left_isolate ||

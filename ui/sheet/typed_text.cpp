@@ -4,11 +4,11 @@
 #include <QRegularExpression>
 #include <algorithm>
 
+#include "ui/sheet/isolates.h"
+
 namespace leadline {
 namespace {
 
-constexpr QChar left_to_right_isolate(0x2066);
-constexpr QChar pop_directional_isolate(0x2069);
 constexpr QChar no_break_space(0x00A0);
 // A country's code and a national number together have at most 15 digits (ITU-T E.164, section 6,
 // from memory); two more for a zero in brackets and the like.
@@ -46,7 +46,7 @@ QString with_whole_numbers(const QString& typed) {
         const int digits = digits_in(number);
         if (digits == number.size()) return number;  // one group: cannot be turned around
         if (digits <= most_digits) number.replace(u' ', no_break_space);
-        return left_to_right_isolate + number + pop_directional_isolate;
+        return left_to_right_isolate + number + pop_isolate;
     });
 }
 
