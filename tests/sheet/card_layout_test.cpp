@@ -244,7 +244,8 @@ TEST(CardLayoutOfMany, ALargerCardHasLargerTypeAndPictures) {
     cards.resize(1);
     const auto smallest = [&](CardSize size) {
         std::pair<double, double> least{1000.0, 1000.0};
-        for (const SheetItem& item : card_pages(cards, size).front().items) {
+        const std::vector<Page> pages = card_pages(cards, size);
+        for (const SheetItem& item : pages.front().items) {
             if (const auto* text = std::get_if<TextItem>(&item)) {
                 least.first = std::min(least.first, text->points);
             } else if (const auto* picture = std::get_if<PictureItem>(&item)) {
