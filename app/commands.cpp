@@ -255,7 +255,9 @@ int run_sheet(const CommandOptions& options, Console console) {
     const std::vector<Page> pages =
         sheet_pages(choice, session, input->plan, options.units, setter);
     if (pages.empty()) {
-        console.err << CommandTexts::tr("Nothing was written: there is no group.") << Qt::endl;
+        console.err << CommandTexts::tr(
+                           "Nothing was written: there is no group. Make one on the Roster.")
+                    << Qt::endl;
         return exit_stop;
     }
     tell_unprintable(pages, console);

@@ -74,7 +74,8 @@ void describe(QCommandLineParser& parser) {
                                  QStringLiteral("[plan|cards|sheet|review] [FILE]"));
     parser.addOptions({
         {QStringLiteral("json"), MainTexts::tr("Write JSON; every key names its unit.")},
-        {QStringLiteral("output"), MainTexts::tr("Where the cards or the sheet go."), QStringLiteral("PDF")},
+        {QStringLiteral("output"), MainTexts::tr("Where the cards or the sheet go."),
+         QStringLiteral("PDF")},
         {QStringLiteral("kind"),
          MainTexts::tr("Which sheet: beach, skills, kit, emergency or pictures."),
          QStringLiteral("KIND")},

@@ -338,8 +338,8 @@
         <translation>Zoll</translation>
     </message>
     <message>
-        <source>feet and inches (5'9")</source>
-        <translation>Fuß und Zoll (5'9")</translation>
+        <source>feet and inches (5&apos;9&quot;)</source>
+        <translation>Fuß und Zoll (5&apos;9&quot;)</translation>
     </message>
     <message>
         <source>UTF-8</source>
@@ -362,35 +362,35 @@
         <translation>%1 Zeichen; höchstens %2 können behalten werden. Kürzen Sie den Text in der Liste.</translation>
     </message>
     <message>
-        <source>"%1" is not a date in this order. Check it, or choose the order of dates above.</source>
+        <source>&quot;%1&quot; is not a date in this order. Check it, or choose the order of dates above.</source>
         <translation>„%1“ ist in dieser Reihenfolge kein Datum. Prüfen Sie es, oder wählen Sie oben die Reihenfolge der Daten.</translation>
     </message>
     <message>
-        <source>"%1" is after the session on %2. Check the year.</source>
+        <source>&quot;%1&quot; is after the session on %2. Check the year.</source>
         <translation>„%1“ liegt nach dem Termin am %2. Prüfen Sie das Jahr.</translation>
     </message>
     <message>
-        <source>"%1" is not a weight. Wanted: a number, with kg or lb behind it if you like.</source>
+        <source>&quot;%1&quot; is not a weight. Wanted: a number, with kg or lb behind it if you like.</source>
         <translation>„%1“ ist kein Gewicht. Erwartet: eine Zahl, auf Wunsch mit kg oder lb dahinter.</translation>
     </message>
     <message>
-        <source>"%1" is not a height. Wanted: 175, 1.75 m or 5'9".</source>
-        <translation>„%1“ ist keine Körpergröße. Erwartet: 175, 1,75 m oder 5'9".</translation>
+        <source>&quot;%1&quot; is not a height. Wanted: 175, 1.75 m or 5&apos;9&quot;.</source>
+        <translation>„%1“ ist keine Körpergröße. Erwartet: 175, 1,75 m oder 5&apos;9&quot;.</translation>
     </message>
     <message>
-        <source>"%1" is outside 15 to 250 kg. Check the number and the unit above.</source>
+        <source>&quot;%1&quot; is outside 15 to 250 kg. Check the number and the unit above.</source>
         <translation>„%1“ liegt nicht zwischen 15 und 250 kg. Prüfen Sie die Zahl und die Einheit oben.</translation>
     </message>
     <message>
-        <source>"%1" is outside 80 to 250 cm. Check the number and the unit above.</source>
+        <source>&quot;%1&quot; is outside 80 to 250 cm. Check the number and the unit above.</source>
         <translation>„%1“ liegt nicht zwischen 80 und 250 cm. Prüfen Sie die Zahl und die Einheit oben.</translation>
     </message>
     <message>
-        <source>"%1" can be read in more than one way. Answer the question above.</source>
+        <source>&quot;%1&quot; can be read in more than one way. Answer the question above.</source>
         <translation>„%1“ lässt sich auf mehrere Arten lesen. Beantworten Sie die Frage oben.</translation>
     </message>
     <message>
-        <source>"%1": the year was taken for %2. Check it with the guest.</source>
+        <source>&quot;%1&quot;: the year was taken for %2. Check it with the guest.</source>
         <translation>„%1“: Als Jahr wurde %2 angenommen. Fragen Sie den Gast.</translation>
     </message>
     <message>
@@ -406,31 +406,31 @@
         <translation>Die Liste sagt %1 Jahre, das Geburtsdatum %2. Eines davon ist falsch; fragen Sie den Gast.</translation>
     </message>
     <message>
-        <source>"%1" is not an age. Left out.</source>
+        <source>&quot;%1&quot; is not an age. Left out.</source>
         <translation>„%1“ ist kein Alter. Weggelassen.</translation>
     </message>
     <message>
-        <source>"%1" is no language known here. English is put; choose another in the Roster.</source>
+        <source>&quot;%1&quot; is no language known here. English is put; choose another in the Roster.</source>
         <translation>„%1“ ist hier als Sprache nicht bekannt. Englisch wurde eingesetzt; wählen Sie in der Gästeliste eine andere.</translation>
     </message>
     <message>
-        <source>"%1" is no European shoe size (20 to 55). Left empty.</source>
+        <source>&quot;%1&quot; is no European shoe size (20 to 55). Left empty.</source>
         <translation>„%1“ ist keine europäische Schuhgröße (20 bis 55). Leer gelassen.</translation>
     </message>
     <message>
-        <source>"%1" is not a number of dives. Left empty.</source>
+        <source>&quot;%1&quot; is not a number of dives. Left empty.</source>
         <translation>„%1“ ist keine Zahl von Tauchgängen. Leer gelassen.</translation>
     </message>
     <message>
-        <source>"%1" does not look like an e-mail address. Taken over as it is.</source>
+        <source>&quot;%1&quot; does not look like an e-mail address. Taken over as it is.</source>
         <translation>„%1“ sieht nicht wie eine E-Mail-Adresse aus. Unverändert übernommen.</translation>
     </message>
     <message>
-        <source>"%1" does not look like a phone number. Taken over as it is.</source>
+        <source>&quot;%1&quot; does not look like a phone number. Taken over as it is.</source>
         <translation>„%1“ sieht nicht wie eine Telefonnummer aus. Unverändert übernommen.</translation>
     </message>
     <message>
-        <source>"%1": some letters could not be read. Correct them in the Roster.</source>
+        <source>&quot;%1&quot;: some letters could not be read. Correct them in the Roster.</source>
         <translation>„%1“: Einige Buchstaben waren nicht lesbar. Berichtigen Sie sie in der Gästeliste.</translation>
     </message>
     <message>
@@ -508,7 +508,7 @@
 <context>
     <name>Commands</name>
     <message>
-        <source>No card for %1: a stop stands. "leadline plan" says which.</source>
+        <source>No card for %1: a stop stands. &quot;leadline plan&quot; says which.</source>
         <translation>Keine Karte für %1: Ein Stopp besteht. „leadline plan“ zeigt, welcher.</translation>
     </message>
     <message>
@@ -532,7 +532,7 @@
         <translation>%1 kann nicht geschrieben werden.</translation>
     </message>
     <message>
-        <source>No font here has the letters %1 of "%2": write them by hand, or install a font that has them.</source>
+        <source>No font here has the letters %1 of &quot;%2&quot;: write them by hand, or install a font that has them.</source>
         <translation>Keine Schrift hier hat die Zeichen %1 aus „%2“: von Hand schreiben oder eine Schrift installieren, die sie hat.</translation>
     </message>
     <message>
@@ -548,15 +548,15 @@
         <translation>--kind ist eines von %1.</translation>
     </message>
     <message>
-        <source>Nothing was written: there is no group.</source>
-        <translation>Nichts geschrieben: Es gibt keine Gruppe.</translation>
+        <source>Nothing was written: there is no group. Make one on the Roster.</source>
+        <translation>Nichts geschrieben: Es gibt keine Gruppe. Legen Sie eine in der Gästeliste an.</translation>
     </message>
     <message>
         <source>Pages: %1. Written to %2</source>
         <translation>Seiten: %1. Geschrieben nach %2</translation>
     </message>
     <message>
-        <source>Cut on a card for want of room: "%1". Shorten it.</source>
+        <source>Cut on a card for want of room: &quot;%1&quot;. Shorten it.</source>
         <translation>Auf einer Karte aus Platzmangel gekürzt: „%1“. Kürzer fassen.</translation>
     </message>
     <message numerus="yes">
@@ -717,7 +717,7 @@
         <translation>Wer heute Erste Hilfe leistet</translation>
     </message>
     <message>
-        <source>Local rules, the centre's own plan and the rescue service come first. Put right by hand what has changed.</source>
+        <source>Local rules, the centre&apos;s own plan and the rescue service come first. Put right by hand what has changed.</source>
         <translation>Örtliche Regeln, der eigene Plan der Basis und der Rettungsdienst gehen vor. Von Hand berichtigen, was sich geändert hat.</translation>
     </message>
 </context>
@@ -808,11 +808,11 @@
         <translation>%1: %2 ist nicht %3. Berichtigen Sie es.</translation>
     </message>
     <message>
-        <source>%1: there is no field "%2". Remove it or use one of: %3.</source>
+        <source>%1: there is no field &quot;%2&quot;. Remove it or use one of: %3.</source>
         <translation>%1: Es gibt kein Feld „%2“. Entfernen Sie es oder verwenden Sie eines von: %3.</translation>
     </message>
     <message>
-        <source>%1: the field "%2" is missing. Add it.</source>
+        <source>%1: the field &quot;%2&quot; is missing. Add it.</source>
         <translation>%1: Das Feld „%2“ fehlt. Ergänzen Sie es.</translation>
     </message>
     <message>
@@ -820,11 +820,11 @@
         <translation>%1: %2 liegt nicht in %3. Geben Sie einen Wert aus diesem Bereich ein.</translation>
     </message>
     <message>
-        <source>%1: "%2" is not a choice. Use one of: %3.</source>
+        <source>%1: &quot;%2&quot; is not a choice. Use one of: %3.</source>
         <translation>%1: „%2“ steht nicht zur Wahl. Verwenden Sie eines von: %3.</translation>
     </message>
     <message>
-        <source>%1: "%2" does not fit. Wanted: %3.</source>
+        <source>%1: &quot;%2&quot; does not fit. Wanted: %3.</source>
         <translation>%1: „%2“ passt nicht. Erwartet: %3.</translation>
     </message>
     <message>
@@ -832,7 +832,7 @@
         <translation>%1: hat %2 Einträge, erwartet %3.</translation>
     </message>
     <message>
-        <source>%1: "%2" is not a date. Write it as 2026-07-31.</source>
+        <source>%1: &quot;%2&quot; is not a date. Write it as 2026-07-31.</source>
         <translation>%1: „%2“ ist kein Datum. Schreiben Sie es als 2026-07-31.</translation>
     </message>
     <message>
@@ -840,11 +840,11 @@
         <translation>%1: geboren am %2, nach dem Termin am %3. Berichtigen Sie das Datum.</translation>
     </message>
     <message>
-        <source>%1: "%2" is there twice. Give each its own.</source>
+        <source>%1: &quot;%2&quot; is there twice. Give each its own.</source>
         <translation>%1: „%2“ steht zweimal da. Geben Sie jedem einen eigenen Wert.</translation>
     </message>
     <message>
-        <source>%1: nothing is called "%2". Correct the name or add what it names.</source>
+        <source>%1: nothing is called &quot;%2&quot;. Correct the name or add what it names.</source>
         <translation>%1: Nichts heißt „%2“. Berichtigen Sie den Namen, oder ergänzen Sie, was er nennt.</translation>
     </message>
     <message>
@@ -868,7 +868,7 @@
         <translation>%1: %2 m; der Tauchgang muss an der Oberfläche (0 m) beginnen und enden.</translation>
     </message>
     <message>
-        <source>%1: the log is of %2; here it is %3. Open this session's own log, or enter it by hand.</source>
+        <source>%1: the log is of %2; here it is %3. Open this session&apos;s own log, or enter it by hand.</source>
         <translation>%1: Das Protokoll ist von %2; hier ist %3. Öffnen Sie das eigene Protokoll dieses Termins, oder geben Sie es von Hand ein.</translation>
     </message>
     <message>
@@ -892,7 +892,7 @@
         <translation>Der Gesundheitstresor ist verschlossen. Öffnen Sie ihn zuerst.</translation>
     </message>
     <message>
-        <source>The key in this computer's keyring does not open the vault. Use another way.</source>
+        <source>The key in this computer&apos;s keyring does not open the vault. Use another way.</source>
         <translation>Der Schlüssel im Schlüsselbund dieses Computers öffnet den Tresor nicht. Nehmen Sie einen anderen Weg.</translation>
     </message>
     <message>
@@ -928,7 +928,7 @@
         <translation>Nicht genug Arbeitsspeicher, um die Passphrase zu prüfen (%1 nötig). Schließen Sie andere Programme und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <source>This computer's keyring does not answer (%1). Use the passphrase or the recovery key.</source>
+        <source>This computer&apos;s keyring does not answer (%1). Use the passphrase or the recovery key.</source>
         <translation>Der Schlüsselbund dieses Computers antwortet nicht (%1). Nehmen Sie die Passphrase oder den Wiederherstellungsschlüssel.</translation>
     </message>
 </context>
@@ -1011,7 +1011,7 @@
         <translation>Die Sicht beträgt %1; mindestens %2 sind erwünscht.</translation>
     </message>
     <message>
-        <source>Take fewer guests within arm's reach, or do not dive.</source>
+        <source>Take fewer guests within arm&apos;s reach, or do not dive.</source>
         <translation>Nehmen Sie weniger Gäste in Armreichweite, oder tauchen Sie nicht.</translation>
     </message>
     <message>
@@ -1087,11 +1087,11 @@
         <translation>Geben Sie das Geburtsdatum ein.</translation>
     </message>
     <message>
-        <source>Is %1 and no guardian's consent is on record.</source>
+        <source>Is %1 and no guardian&apos;s consent is on record.</source>
         <translation>Ist %1, und es liegt keine Einwilligung der Sorgeberechtigten vor.</translation>
     </message>
     <message>
-        <source>Get a guardian's signed consent and tick it.</source>
+        <source>Get a guardian&apos;s signed consent and tick it.</source>
         <translation>Holen Sie eine unterschriebene Einwilligung der Sorgeberechtigten ein und haken Sie sie an.</translation>
     </message>
     <message>
@@ -1139,7 +1139,7 @@
         <translation>Die Gesundheitsfragen sind noch offen.</translation>
     </message>
     <message>
-        <source>Go through them with the guest, or take the centre's own form.</source>
+        <source>Go through them with the guest, or take the centre&apos;s own form.</source>
         <translation>Gehen Sie sie mit dem Gast durch, oder nehmen Sie das eigene Formular des Zentrums.</translation>
     </message>
     <message>
@@ -1147,7 +1147,7 @@
         <translation>Nach den Gesundheitsfragen ist zuerst ein Arzt zu fragen.</translation>
     </message>
     <message>
-        <source>Ask the guest for a physician's written release to dive, and tick it when you have read it.</source>
+        <source>Ask the guest for a physician&apos;s written release to dive, and tick it when you have read it.</source>
         <translation>Bitten Sie den Gast um eine schriftliche ärztliche Freigabe zum Tauchen, und haken Sie sie an, wenn Sie sie gelesen haben.</translation>
     </message>
     <message>
@@ -1175,7 +1175,7 @@
         <translation>Besprechen Sie es mit dem Gast, sorgen Sie dafür, dass alle gefragt wurden, und tauchen Sie im Zweifel heute nicht.</translation>
     </message>
     <message>
-        <source>Today's questions are still open.</source>
+        <source>Today&apos;s questions are still open.</source>
         <translation>Die Fragen von heute sind noch offen.</translation>
     </message>
     <message>
@@ -1195,7 +1195,7 @@
         <translation>Der Gesundheitscheck vom %1 gilt %2 Monate und ist abgelaufen.</translation>
     </message>
     <message>
-        <source>The health check or the physician's release has the date %1, after the session.</source>
+        <source>The health check or the physician&apos;s release has the date %1, after the session.</source>
         <translation>Der Gesundheitscheck oder die ärztliche Freigabe hat das Datum %1, nach dem Termin.</translation>
     </message>
     <message>
@@ -1203,7 +1203,7 @@
         <translation>Berichtigen Sie das Datum, oder gehen Sie die Fragen noch einmal durch.</translation>
     </message>
     <message>
-        <source>The day of the physician's release is not on record.</source>
+        <source>The day of the physician&apos;s release is not on record.</source>
         <translation>Der Tag der ärztlichen Freigabe ist nicht vermerkt.</translation>
     </message>
     <message>
@@ -1211,7 +1211,7 @@
         <translation>Lesen Sie die Freigabe und tragen Sie ihr Datum ein; ohne Datum weiß niemand, ob sie noch gilt.</translation>
     </message>
     <message>
-        <source>The physician's release of %1 is out of date.</source>
+        <source>The physician&apos;s release of %1 is out of date.</source>
         <translation>Die ärztliche Freigabe vom %1 ist abgelaufen.</translation>
     </message>
     <message>
@@ -1219,7 +1219,7 @@
         <translation>Bitten Sie den Gast um eine neue.</translation>
     </message>
     <message>
-        <source>The physician's release of %1 is older than the health check.</source>
+        <source>The physician&apos;s release of %1 is older than the health check.</source>
         <translation>Die ärztliche Freigabe vom %1 ist älter als der Gesundheitscheck.</translation>
     </message>
     <message>
@@ -1311,7 +1311,7 @@
         <translation>Sehen Sie im Register Luft, was mehr Minuten brächte, oder planen Sie einen kürzeren Tauchgang.</translation>
     </message>
     <message>
-        <source>If a guest's air fails, this cylinder brings both up in only %1 of 100 cases.</source>
+        <source>If a guest&apos;s air fails, this cylinder brings both up in only %1 of 100 cases.</source>
         <translation>Fällt einem Gast die Luft aus, bringt diese Flasche nur in %1 von 100 Fällen beide nach oben.</translation>
     </message>
     <message>
@@ -1411,7 +1411,7 @@
         <translation>Kam mit %1 zurück; %2 hätten übrig sein sollen.</translation>
     </message>
     <message>
-        <source>Use the guest's own breathing rate for the next plan.</source>
+        <source>Use the guest&apos;s own breathing rate for the next plan.</source>
         <translation>Nehmen Sie für den nächsten Plan den eigenen Luftverbrauch des Gastes.</translation>
     </message>
     <message>
@@ -1474,7 +1474,7 @@
         <translation>%1: Für %2 ist keine Flasche bekannt; daher ist das Teilen der Luft nicht berechnet.</translation>
     </message>
     <message>
-        <source>%1: if a guest's air fails at depth, both reach the surface on the cylinder of %2 in %3.</source>
+        <source>%1: if a guest&apos;s air fails at depth, both reach the surface on the cylinder of %2 in %3.</source>
         <translation>%1: Fällt einem Gast in der Tiefe die Luft aus, erreichen beide mit der Flasche von %2 in %3 die Oberfläche.</translation>
     </message>
     <message>
@@ -1562,7 +1562,7 @@
         <translation>Noch in keiner Gruppe: %1. Ordnen Sie sie im Register Gästeliste einer zu.</translation>
     </message>
     <message>
-        <source>%1: all last the planned dive in %2 dives; in %3 when %4 starts with %5 less; in %6 when somebody's regulator blows off air for 10 to 60 s.</source>
+        <source>%1: all last the planned dive in %2 dives; in %3 when %4 starts with %5 less; in %6 when somebody&apos;s regulator blows off air for 10 to 60 s.</source>
         <translation>%1: Die Luft reicht allen für den geplanten Tauchgang in %2 Tauchgängen; in %3, wenn %4 mit %5 weniger beginnt; in %6, wenn jemandes Atemregler 10 bis 60 s lang abbläst.</translation>
     </message>
     <message>
@@ -1574,11 +1574,11 @@
         <translation>Die Minuten gelten für eine Gruppe, die auf der Tiefe bleibt, von der der letzte Aufstieg beginnt. In Klammern: 10 von 100 solchen Tauchgängen sind vor der ersten Zahl so weit, 10 nach der zweiten. Minuten und Chancen sind abgerundet.</translation>
     </message>
     <message>
-        <source>The same session always gives the same figures: the runs start from one fixed number, %1. They are estimates for planning: in the water the gauge and the guest's sign decide.</source>
+        <source>The same session always gives the same figures: the runs start from one fixed number, %1. They are estimates for planning: in the water the gauge and the guest&apos;s sign decide.</source>
         <translation>Derselbe Termin ergibt immer dieselben Zahlen: Die Läufe beginnen bei einer festen Zahl, %1. Es sind Schätzungen zum Planen: Im Wasser entscheiden das Finimeter und das Zeichen des Gastes.</translation>
     </message>
     <message>
-        <source>Not changed: %1 is over the working pressure of %2's cylinder, %3. Read the gauge again; never use an overfilled cylinder.</source>
+        <source>Not changed: %1 is over the working pressure of %2&apos;s cylinder, %3. Read the gauge again; never use an overfilled cylinder.</source>
         <translation>Nicht geändert: %1 ist mehr als der Betriebsdruck der Flasche von %2, %3. Lesen Sie das Finimeter noch einmal ab; verwenden Sie nie eine überfüllte Flasche.</translation>
     </message>
     <message>
@@ -1649,7 +1649,7 @@
         <translation>%1: leer %2, voll %3</translation>
     </message>
     <message>
-        <source>Cylinders in this water, by usual models (from memory; the maker's figures prevail). %1.</source>
+        <source>Cylinders in this water, by usual models (from memory; the maker&apos;s figures prevail). %1.</source>
         <translation>Flaschen in diesem Wasser, nach üblichen Modellen (aus dem Gedächtnis; die Angaben des Herstellers gehen vor). %1.</translation>
     </message>
     <message>
@@ -1661,7 +1661,7 @@
         <translation>Friert: ein Nettoverlust von 40 Wh/m² eines Normkörpers (ISO 11079:2007, aus dem Gedächtnis).</translation>
     </message>
     <message>
-        <source>Warmth is a heat balance of core and shell, in the form of Gagge 1971 (from memory): body surface by DuBois and DuBois 1916, fat by Deurenberg and others 1991, oxygen uptake by Knafelc 1989 and Arieli and others 1997. The suit's gas cells are squeezed by Boyle's law and conduct by Maxwell's relation; 1 clo is 0.155 m²K/W. Shivering, which makes heat, is left out: the safe side. Nobody has measured novices or children on such dives.</source>
+        <source>Warmth is a heat balance of core and shell, in the form of Gagge 1971 (from memory): body surface by DuBois and DuBois 1916, fat by Deurenberg and others 1991, oxygen uptake by Knafelc 1989 and Arieli and others 1997. The suit&apos;s gas cells are squeezed by Boyle&apos;s law and conduct by Maxwell&apos;s relation; 1 clo is 0.155 m²K/W. Shivering, which makes heat, is left out: the safe side. Nobody has measured novices or children on such dives.</source>
         <translation>Die Wärme ist eine Wärmebilanz von Kern und Schale, in der Form von Gagge 1971 (aus dem Gedächtnis): Körperoberfläche nach DuBois und DuBois 1916, Fett nach Deurenberg und anderen 1991, Sauerstoffaufnahme nach Knafelc 1989 und Arieli und anderen 1997. Die Gaszellen des Anzugs werden nach dem Gesetz von Boyle zusammengedrückt und leiten nach der Beziehung von Maxwell; 1 clo ist 0,155 m²K/W. Zittern, das Wärme erzeugt, ist weggelassen: die sichere Seite. Niemand hat Anfänger oder Kinder bei solchen Tauchgängen gemessen.</translation>
     </message>
     <message>
@@ -1669,7 +1669,7 @@
         <translation>Blei nach Archimedes, um am Ende des Tauchgangs an der Oberfläche zu schweben: Flasche auf Reserve, Lunge halb voll, Jacket leer, und kein Zuschlag zur Bequemlichkeit. Dichte des Körpers nach Siri 1961, Lunge nach Quanjer und anderen 1993 (aus dem Gedächtnis; Kinder: keine Quelle), Schaum von 150 bis 250 kg/m³, Blei 11 340 kg/m³. Atemregler, Jacket, Flossen und Maske ziehen zusammen %1 nach unten: übliche Praxis, keine Quelle. Spannen werden quadratisch addiert (JCGM 100:2008).</translation>
     </message>
     <message>
-        <source>Try first is the middle in the pieces that are in stock, or in whole kilograms. Too heavy is the greater danger, but a guest too light floats up when the cylinder is nearly empty: at the surface with a full one, a guest should sink by what the air weighs. What the BCD lifts is taken from its size (S %1, M %2, L %3), the lower end of jackets as sold, from memory; the maker's figure prevails.</source>
+        <source>Try first is the middle in the pieces that are in stock, or in whole kilograms. Too heavy is the greater danger, but a guest too light floats up when the cylinder is nearly empty: at the surface with a full one, a guest should sink by what the air weighs. What the BCD lifts is taken from its size (S %1, M %2, L %3), the lower end of jackets as sold, from memory; the maker&apos;s figure prevails.</source>
         <translation>Zuerst versuchen ist die Mitte, in den Stücken des Bestands oder in ganzen Kilogramm. Zu schwer ist die größere Gefahr; ein zu leichter Gast aber treibt auf, wenn die Flasche fast leer ist: An der Oberfläche sollte ein Gast mit voller Flasche um das sinken, was die Luft wiegt. Was das Jacket trägt, ist nach seiner Größe angenommen (S %1, M %2, L %3), am unteren Ende der verkauften Jackets, aus dem Gedächtnis; die Angabe des Herstellers geht vor.</translation>
     </message>
     <message>
@@ -1908,7 +1908,7 @@
         <translation>Gefragt von</translation>
     </message>
     <message>
-        <source>Physician's release seen</source>
+        <source>Physician&apos;s release seen</source>
         <translation>Ärztliche Freigabe gesehen</translation>
     </message>
     <message>
@@ -1968,7 +1968,7 @@
         <translation>Brevetiert</translation>
     </message>
     <message>
-        <source>Guardian's consent seen</source>
+        <source>Guardian&apos;s consent seen</source>
         <translation>Einwilligung der Sorgeberechtigten gesehen</translation>
     </message>
     <message>
@@ -2044,7 +2044,7 @@
         <translation>Auch aufgezeichnet als</translation>
     </message>
     <message>
-        <source>Written on %1. All that the centre's records hold of this person: nothing of other guests, nothing of staff but the name of who decided something. Notes on a whole dive are left out, as they may speak of others.</source>
+        <source>Written on %1. All that the centre&apos;s records hold of this person: nothing of other guests, nothing of staff but the name of who decided something. Notes on a whole dive are left out, as they may speak of others.</source>
         <translation>Geschrieben am %1. Alles, was die Aufzeichnungen des Zentrums über diese Person enthalten: nichts über andere Gäste, nichts über das Team außer dem Namen dessen, der etwas entschieden hat. Notizen zu einem ganzen Tauchgang sind weggelassen, da sie von anderen sprechen können.</translation>
     </message>
     <message>
@@ -2144,7 +2144,7 @@ bei</translation>
         <translation>Gäste der Gruppe; wer wohl zuerst auf Reserve ist, steht fett.</translation>
     </message>
     <message>
-        <source>The guest's group.</source>
+        <source>The guest&apos;s group.</source>
         <translation>Die Gruppe des Gastes.</translation>
     </message>
     <message>
@@ -2180,7 +2180,7 @@ bei</translation>
         <translation>Vom Anfang, bis der Gast auf Reserve ist, im mittleren aller solchen Tauchgänge, wenn die Gruppe auf der Tiefe bliebe, von der der letzte Aufstieg beginnt. Abgerundet.</translation>
     </message>
     <message>
-        <source>Minutes until the reserve in the 10th and in the 90th of 100 such dives, fastest first: how much this guest's breathing may differ from what is planned with (lognormal; its width is common practice, no source). Rounded down.</source>
+        <source>Minutes until the reserve in the 10th and in the 90th of 100 such dives, fastest first: how much this guest&apos;s breathing may differ from what is planned with (lognormal; its width is common practice, no source). Rounded down.</source>
         <translation>Minuten bis zur Reserve im 10. und im 90. von 100 solchen Tauchgängen, der schnellste zuerst: wie weit die Atmung dieses Gastes vom Plan abweichen kann (lognormal; die Breite ist übliche Praxis, keine Quelle). Abgerundet.</translation>
     </message>
     <message>
@@ -2671,7 +2671,7 @@ bei</translation>
 <context>
     <name>Main</name>
     <message>
-        <source>"leadline --help" shows how to call it.</source>
+        <source>&quot;leadline --help&quot; shows how to call it.</source>
         <translation>„leadline --help“ zeigt, wie man es aufruft.</translation>
     </message>
     <message>
@@ -2699,11 +2699,11 @@ bei</translation>
         <translation>Mit dunkler Darstellung beginnen.</translation>
     </message>
     <message>
-        <source>One file at a time: "%1" is too much.</source>
+        <source>One file at a time: &quot;%1&quot; is too much.</source>
         <translation>Nur eine Datei auf einmal: „%1“ ist zu viel.</translation>
     </message>
     <message>
-        <source>"%1" needs a session file.</source>
+        <source>&quot;%1&quot; needs a session file.</source>
         <translation>„%1“ braucht eine Termindatei.</translation>
     </message>
     <message>
@@ -2711,11 +2711,11 @@ bei</translation>
         <translation>Kein Bildschirm gefunden, und keine Termindatei genannt.</translation>
     </message>
     <message>
-        <source>Language of the window, for example "en".</source>
+        <source>Language of the window, for example &quot;en&quot;.</source>
         <translation>Sprache des Fensters, zum Beispiel „en“.</translation>
     </message>
     <message>
-        <source>"%1" is no language of the window. There are: %2.</source>
+        <source>&quot;%1&quot; is no language of the window. There are: %2.</source>
         <translation>„%1“ ist keine Sprache des Fensters. Es gibt: %2.</translation>
     </message>
     <message>
@@ -2753,15 +2753,15 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
         <translation>Letter-Papier: Karten als Viertel statt A6.</translation>
     </message>
     <message>
-        <source>"%1" needs --output OUT.pdf.</source>
+        <source>&quot;%1&quot; needs --output OUT.pdf.</source>
         <translation>„%1“ braucht --output OUT.pdf.</translation>
     </message>
     <message>
-        <source>Cards: %1; a name with "paper" has one card on a sheet of that size.</source>
+        <source>Cards: %1; a name with &quot;paper&quot; has one card on a sheet of that size.</source>
         <translation>Karten: %1; bei einem Namen mit „paper“ eine Karte je Blatt dieser Größe.</translation>
     </message>
     <message>
-        <source>The page of pictures: one language or two, for example "de,ar"; English if none is given. There are: %1.</source>
+        <source>The page of pictures: one language or two, for example &quot;de,ar&quot;; English if none is given. There are: %1.</source>
         <translation>Die Bilderseite: eine Sprache oder zwei, zum Beispiel „de,ar“; ohne Angabe Englisch. Es gibt: %1.</translation>
     </message>
 </context>
@@ -2944,7 +2944,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
         <translation>Auf Papier unterschrieben</translation>
     </message>
     <message>
-        <source>by the centre's own form</source>
+        <source>by the centre&apos;s own form</source>
         <translation>mit dem eigenen Formular des Zentrums</translation>
     </message>
     <message>
@@ -2956,7 +2956,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
         <translation>Geburtsdatum</translation>
     </message>
     <message>
-        <source>guardian's consent</source>
+        <source>guardian&apos;s consent</source>
         <translation>Einwilligung der Sorgeberechtigten</translation>
     </message>
     <message>
@@ -2964,7 +2964,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
         <translation>Gesundheitsfragen</translation>
     </message>
     <message>
-        <source>physician's release</source>
+        <source>physician&apos;s release</source>
         <translation>ärztliche Freigabe</translation>
     </message>
     <message>
@@ -2980,7 +2980,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
         <translation>Datum des Gesundheitschecks</translation>
     </message>
     <message>
-        <source>physician's release anew</source>
+        <source>physician&apos;s release anew</source>
         <translation>ärztliche Freigabe neu</translation>
     </message>
     <message>
@@ -3143,7 +3143,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
         <translation>Ein dort angehaltener Atem wächst</translation>
     </message>
     <message>
-        <source>Pressure at %1 / pressure at the surface (Boyle's law). The lung cannot follow: never hold the breath.</source>
+        <source>Pressure at %1 / pressure at the surface (Boyle&apos;s law). The lung cannot follow: never hold the breath.</source>
         <translation>Druck auf %1 / Druck an der Oberfläche (Gesetz von Boyle). Die Lunge kann nicht folgen: nie den Atem anhalten.</translation>
     </message>
     <message>
@@ -3303,7 +3303,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>
-Estimates for planning, on the side of more air used. The gauge, the guest's signal, shivering and the instructor decide. Lead: check at the surface. Staff: the diver's own computer and a physician prevail.
+Estimates for planning, on the side of more air used. The gauge, the guest&apos;s signal, shivering and the instructor decide. Lead: check at the surface. Staff: the diver&apos;s own computer and a physician prevail.
 </source>
         <translation>
 Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeichen des Gastes, Zittern und der Tauchlehrer entscheiden. Blei: an der Oberfläche prüfen. Team: Der eigene Tauchcomputer und der Arzt gehen vor.
@@ -3507,11 +3507,11 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Erstellt am %1</translation>
     </message>
     <message>
-        <source>Whoever has this paper and the records can read every guest's health answers. Keep it locked away, apart from the computer. Do not photograph it.</source>
+        <source>Whoever has this paper and the records can read every guest&apos;s health answers. Keep it locked away, apart from the computer. Do not photograph it.</source>
         <translation>Wer dieses Papier und die Aufzeichnungen hat, kann die Gesundheitsantworten jedes Gastes lesen. Bewahren Sie es verschlossen auf, getrennt vom Computer. Fotografieren Sie es nicht.</translation>
     </message>
     <message>
-        <source>It opens the vault when the passphrase is forgotten or the computer's keyring is lost: choose "Use the recovery key" when unlocking. The nine groups hold no 0, 1, I or O. Small letters will do.</source>
+        <source>It opens the vault when the passphrase is forgotten or the computer&apos;s keyring is lost: choose &quot;Use the recovery key&quot; when unlocking. The nine groups hold no 0, 1, I or O. Small letters will do.</source>
         <translation>Er öffnet den Tresor, wenn die Passphrase vergessen oder der Schlüsselbund des Computers verloren ist: Wählen Sie beim Öffnen „Wiederherstellungsschlüssel verwenden“. Die neun Gruppen enthalten weder 0 noch 1, I oder O. Kleinbuchstaben genügen.</translation>
     </message>
     <message>
@@ -3845,7 +3845,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Als ausgeruht angenommen, da kein früherer Tauchgang aufgezeichnet ist: %1. Tragen Sie Tauchgänge im Register Gästeliste unter Gruppen und Team ein, mit dem Knopf in der Spalte Tauchgänge.</translation>
     </message>
     <message>
-        <source>Nitrogen in sixteen tissues by ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm and Nussberger, 2002; partly from memory), with gradient factors %1/%2 of the house: common practice, no source. With %2 at the surface no time without a stop is longer than in the DCIEM table of 1992 (to %3) or in the U.S. Navy's Revision 7 (to %4). What is left without a stop is at the deepest planned point before this session, rounded down.</source>
+        <source>Nitrogen in sixteen tissues by ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm and Nussberger, 2002; partly from memory), with gradient factors %1/%2 of the house: common practice, no source. With %2 at the surface no time without a stop is longer than in the DCIEM table of 1992 (to %3) or in the U.S. Navy&apos;s Revision 7 (to %4). What is left without a stop is at the deepest planned point before this session, rounded down.</source>
         <translation>Stickstoff in sechzehn Geweben nach ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm und Nussberger, 2002; teils aus dem Gedächtnis), mit den Gradientenfaktoren %1/%2 des Hauses: übliche Praxis, keine Quelle. Mit %2 an der Oberfläche ist keine Zeit ohne Stopp länger als in der DCIEM-Tabelle von 1992 (bis %3) oder in der Revision 7 der U.S. Navy (bis %4). Was ohne Stopp übrig ist, gilt am tiefsten geplanten Punkt vor diesem Termin, abgerundet.</translation>
     </message>
     <message>
@@ -3962,7 +3962,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Datensatz gelöscht</translation>
     </message>
     <message>
-        <source>Erased a record without the vault's key</source>
+        <source>Erased a record without the vault&apos;s key</source>
         <translation>Datensatz ohne den Schlüssel des Tresors gelöscht</translation>
     </message>
     <message>
@@ -3978,7 +3978,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Antworten der Befragung</translation>
     </message>
     <message>
-        <source>Physician's note</source>
+        <source>Physician&apos;s note</source>
         <translation>Notiz des Arztes</translation>
     </message>
     <message>
@@ -4029,7 +4029,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Flasche, Anzeige, Temperatur, Atmung und AMV lassen sich in der Tabelle ändern: Zelle wählen und tippen, oder F2 drücken.</translation>
     </message>
     <message>
-        <source>Estimates for planning, on the high side of use. In the water the gauge, the guest's signal and the instructor decide.</source>
+        <source>Estimates for planning, on the high side of use. In the water the gauge, the guest&apos;s signal and the instructor decide.</source>
         <translation>Schätzungen zum Planen, zur Seite des höheren Verbrauchs. Im Wasser entscheiden das Finimeter, das Zeichen des Gastes und der Tauchlehrer.</translation>
     </message>
     <message>
@@ -4070,7 +4070,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Noch einmal &amp;prüfen</translation>
     </message>
     <message>
-        <source>"Who" is the name given when unlocking; nobody checks it. A file put back to an older state as a whole is not noticed.</source>
+        <source>&quot;Who&quot; is the name given when unlocking; nobody checks it. A file put back to an older state as a whole is not noticed.</source>
         <translation>„Wer“ ist der beim Öffnen angegebene Name; niemand prüft ihn. Eine Datei, die als Ganzes auf einen älteren Stand zurückgesetzt wurde, fällt nicht auf.</translation>
     </message>
     <message>
@@ -4355,7 +4355,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Die Liste ist uneinheitlich geschrieben. Wählen Sie eine Art; die Zellen, die nicht passen, werden gezeigt.</translation>
     </message>
     <message>
-        <source>"%1" can be read in more than one way. Please choose.</source>
+        <source>&quot;%1&quot; can be read in more than one way. Please choose.</source>
         <translation>„%1“ lässt sich auf mehrere Arten lesen. Bitte wählen Sie.</translation>
     </message>
     <message>
@@ -4593,7 +4593,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Gäste und Übungen, zum Abhaken im Wasser.</translation>
     </message>
     <message>
-        <source>Everybody's kit to tick while packing, and how many of each.</source>
+        <source>Everybody&apos;s kit to tick while packing, and how many of each.</source>
         <translation>Die Ausrüstung aller, zum Abhaken beim Packen, und wie viel wovon.</translation>
     </message>
     <message>
@@ -4838,15 +4838,15 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>&amp;Einheiten</translation>
     </message>
     <message>
-        <source>Change the card's language</source>
+        <source>Change the card&apos;s language</source>
         <translation>Sprache der Karte ändern</translation>
     </message>
     <message>
-        <source>Change the card's second language</source>
+        <source>Change the card&apos;s second language</source>
         <translation>Zweitsprache der Karte ändern</translation>
     </message>
     <message>
-        <source>Change the card's units</source>
+        <source>Change the card&apos;s units</source>
         <translation>Einheiten der Karte ändern</translation>
     </message>
     <message>
@@ -4912,7 +4912,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Eigenes Formular</translation>
     </message>
     <message>
-        <source>Outcome by the centre's own form</source>
+        <source>Outcome by the centre&apos;s own form</source>
         <translation>Ergebnis nach dem eigenen Formular des Zentrums</translation>
     </message>
     <message>
@@ -4940,7 +4940,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
         <translation>Was der Arzt schrieb</translation>
     </message>
     <message>
-        <source>Physician's note</source>
+        <source>Physician&apos;s note</source>
         <translation>Notiz des Arztes</translation>
     </message>
     <message>
@@ -5285,7 +5285,7 @@ Plan → Ist</translation>
         <translation>Noch kein Protokoll</translation>
     </message>
     <message>
-        <source>After the dive, enter each guest's pressure and time, or open a file that holds the log. Planned and actual then stand side by side.</source>
+        <source>After the dive, enter each guest&apos;s pressure and time, or open a file that holds the log. Planned and actual then stand side by side.</source>
         <translation>Tragen Sie nach dem Tauchgang Druck und Zeit jedes Gastes ein, oder öffnen Sie eine Datei mit dem Protokoll. Plan und Ist stehen dann nebeneinander.</translation>
     </message>
     <message>
@@ -5349,7 +5349,7 @@ Plan → Ist</translation>
         <translation>Stopp: noch einmal zählen</translation>
     </message>
     <message>
-        <source>%1: enter each guest's end pressure and minutes.</source>
+        <source>%1: enter each guest&apos;s end pressure and minutes.</source>
         <translation>%1: Tragen Sie für jeden Gast Enddruck und Minuten ein.</translation>
     </message>
     <message>
@@ -5630,7 +5630,7 @@ Riss bei %1</translation>
         <translation>Frühere Tauchgänge von %1</translation>
     </message>
     <message>
-        <source>Dives of the seven days before this one count. Times are those of this site's clock.</source>
+        <source>Dives of the seven days before this one count. Times are those of this site&apos;s clock.</source>
         <translation>Tauchgänge der sieben Tage vor diesem zählen. Die Zeiten sind die der Uhr an diesem Tauchplatz.</translation>
     </message>
     <message>
@@ -5987,7 +5987,7 @@ voll</translation>
         <translation>Gäste; wer in einer Gruppe wohl zuerst friert, steht fett.</translation>
     </message>
     <message>
-        <source>The guest's group.</source>
+        <source>The guest&apos;s group.</source>
         <translation>Die Gruppe des Gastes.</translation>
     </message>
     <message>
@@ -6019,7 +6019,7 @@ voll</translation>
         <translation>Am tiefsten geplanten Punkt, Anzug zusammengedrückt, Flasche voll, Jacket leer: was das Jacket tragen muss.</translation>
     </message>
     <message>
-        <source>Thickness of the foam, read from the suit's label.</source>
+        <source>Thickness of the foam, read from the suit&apos;s label.</source>
         <translation>Dicke des Schaums, vom Etikett des Anzugs abgelesen.</translation>
     </message>
     <message>
@@ -6179,15 +6179,15 @@ voll</translation>
         <translation>%1, nach Klasse</translation>
     </message>
     <message>
-        <source>Change a guest's cylinder</source>
+        <source>Change a guest&apos;s cylinder</source>
         <translation>Flasche eines Gastes ändern</translation>
     </message>
     <message>
-        <source>Change a guest's pressure</source>
+        <source>Change a guest&apos;s pressure</source>
         <translation>Druck eines Gastes ändern</translation>
     </message>
     <message>
-        <source>Change the temperature of a guest's air</source>
+        <source>Change the temperature of a guest&apos;s air</source>
         <translation>Lufttemperatur eines Gastes ändern</translation>
     </message>
     <message>
@@ -6195,7 +6195,7 @@ voll</translation>
         <translation>Atmung eines Gastes ändern</translation>
     </message>
     <message>
-        <source>Change a guest's RMV</source>
+        <source>Change a guest&apos;s RMV</source>
         <translation>AMV eines Gastes ändern</translation>
     </message>
 </context>
@@ -6699,7 +6699,7 @@ Lunge kann reißen</translation>
         <translation>Trotz dieser Feststellung weitermachen</translation>
     </message>
     <message>
-        <source>The reason is kept with the session. Local law and your centre's standard come first: they cannot be set aside here.</source>
+        <source>The reason is kept with the session. Local law and your centre&apos;s standard come first: they cannot be set aside here.</source>
         <translation>Der Grund wird mit dem Termin aufbewahrt. Das örtliche Recht und die Vorgaben Ihres Zentrums gehen vor: Sie lassen sich hier nicht übergehen.</translation>
     </message>
     <message>
@@ -6866,7 +6866,7 @@ Lunge kann reißen</translation>
         <translation>Mit diesem Gast zusammengelegt: %1</translation>
     </message>
     <message numerus="yes">
-        <source>%Ln guests are due for erasure by the centre's periods. Nothing is erased by itself.</source>
+        <source>%Ln guests are due for erasure by the centre&apos;s periods. Nothing is erased by itself.</source>
         <translation>
             <numerusform>%Ln Gast ist nach den Fristen des Zentrums zu löschen. Nichts wird von selbst gelöscht.</numerusform>
             <numerusform>%Ln Gäste sind nach den Fristen des Zentrums zu löschen. Nichts wird von selbst gelöscht.</numerusform>
@@ -7003,7 +7003,7 @@ Lunge kann reißen</translation>
         <translation>Begleitung</translation>
     </message>
     <message>
-        <source>In the guest's life, before this one. Empty: not asked.</source>
+        <source>In the guest&apos;s life, before this one. Empty: not asked.</source>
         <translation>Im Leben des Gastes, vor diesem. Leer: nicht gefragt.</translation>
     </message>
     <message>
@@ -7011,7 +7011,7 @@ Lunge kann reißen</translation>
         <translation>Bisherige Tauchgänge</translation>
     </message>
     <message>
-        <source>Guardian's written consent seen</source>
+        <source>Guardian&apos;s written consent seen</source>
         <translation>Schriftliche Einwilligung der Sorgeberechtigten gesehen</translation>
     </message>
     <message>
@@ -7051,7 +7051,7 @@ Lunge kann reißen</translation>
         <translation>Geburtsdatum</translation>
     </message>
     <message>
-        <source>%1: "%2" is not a date. Write it as 17/5/1990, with four digits for the year.</source>
+        <source>%1: &quot;%2&quot; is not a date. Write it as 17/5/1990, with four digits for the year.</source>
         <translation>%1: „%2“ ist kein Datum. Schreiben Sie es als 17.5.1990, das Jahr mit vier Ziffern.</translation>
     </message>
     <message>
@@ -7141,7 +7141,7 @@ Lunge kann reißen</translation>
         <translation>Brackwasser</translation>
     </message>
     <message>
-        <source>Change the site's name</source>
+        <source>Change the site&apos;s name</source>
         <translation>Namen des Tauchplatzes ändern</translation>
     </message>
     <message>
@@ -7209,7 +7209,7 @@ Lunge kann reißen</translation>
         <translation>Art des Wassers</translation>
     </message>
     <message>
-        <source>Of the water's surface above the sea</source>
+        <source>Of the water&apos;s surface above the sea</source>
         <translation>Der Wasseroberfläche über dem Meer</translation>
     </message>
     <message>
@@ -7786,7 +7786,7 @@ Lunge kann reißen</translation>
         <translation>Termine: %1, protokollierte Tauchgänge: %2</translation>
     </message>
     <message>
-        <source>%1, with the guest's name and all else</source>
+        <source>%1, with the guest&apos;s name and all else</source>
         <translation>%1, mit dem Namen des Gastes und allem anderen</translation>
     </message>
     <message>
@@ -7806,7 +7806,7 @@ Lunge kann reißen</translation>
         <translation>Mit diesem Gast zusammengelegt: %1</translation>
     </message>
     <message>
-        <source>%1. In them stands "Guest removed", with lead, cylinder and what was logged.</source>
+        <source>%1. In them stands &quot;Guest removed&quot;, with lead, cylinder and what was logged.</source>
         <translation>%1. Darin steht „Guest removed“ statt des Namens, mit Blei, Flasche und dem Protokollierten.</translation>
     </message>
 </context>
@@ -8012,7 +8012,7 @@ Lunge kann reißen</translation>
         <translation>Noch keine Gäste. Fügen Sie den ersten hinzu (Einfg), oder öffnen Sie einen Termin.</translation>
     </message>
     <message>
-        <source>Nobody is called "%1". Esc shows all guests again.</source>
+        <source>Nobody is called &quot;%1&quot;. Esc shows all guests again.</source>
         <translation>Niemand heißt „%1“. Esc zeigt wieder alle Gäste.</translation>
     </message>
     <message>
@@ -8068,7 +8068,7 @@ Lunge kann reißen</translation>
         <translation>Geltende Regelwerke</translation>
     </message>
     <message>
-        <source>Where several apply, the strictest value counts. Local law and your centre's standard come first.</source>
+        <source>Where several apply, the strictest value counts. Local law and your centre&apos;s standard come first.</source>
         <translation>Wo mehrere gelten, zählt der strengste Wert. Das örtliche Recht und die Vorgaben Ihres Zentrums gehen vor.</translation>
     </message>
     <message>
@@ -8131,15 +8131,15 @@ Lunge kann reißen</translation>
         <translation>Letzten Gesundheitscheck übernehmen</translation>
     </message>
     <message>
-        <source>Physician's release</source>
+        <source>Physician&apos;s release</source>
         <translation>Ärztliche Freigabe</translation>
     </message>
     <message>
-        <source>Physician's &amp;written release seen</source>
+        <source>Physician&apos;s &amp;written release seen</source>
         <translation>&amp;Schriftliche ärztliche Freigabe gesehen</translation>
     </message>
     <message>
-        <source>Date of the physician's release</source>
+        <source>Date of the physician&apos;s release</source>
         <translation>Datum der ärztlichen Freigabe</translation>
     </message>
     <message>
@@ -8147,7 +8147,7 @@ Lunge kann reißen</translation>
         <translation>vom</translation>
     </message>
     <message>
-        <source>"%1" is not a date. Write it as 17/5/2026, with four digits for the year.</source>
+        <source>&quot;%1&quot; is not a date. Write it as 17/5/2026, with four digits for the year.</source>
         <translation>„%1“ ist kein Datum. Schreiben Sie es als 17.5.2026, das Jahr mit vier Ziffern.</translation>
     </message>
     <message>
@@ -8163,7 +8163,7 @@ Lunge kann reißen</translation>
         <translation>Fragen öff&amp;nen</translation>
     </message>
     <message>
-        <source>By the centre's own &amp;form</source>
+        <source>By the centre&apos;s own &amp;form</source>
         <translation>Mit dem eigenen F&amp;ormular des Zentrums</translation>
     </message>
     <message>
@@ -8179,7 +8179,7 @@ Lunge kann reißen</translation>
         <translation>Schließen, ohne zu vermerken</translation>
     </message>
     <message>
-        <source>Short questions for talking it over. They diagnose nobody: the centre's own form and the physician prevail.</source>
+        <source>Short questions for talking it over. They diagnose nobody: the centre&apos;s own form and the physician prevail.</source>
         <translation>Kurze Fragen zum Durchsprechen. Sie stellen keine Diagnose: Das eigene Formular des Zentrums und der Arzt gehen vor.</translation>
     </message>
     <message>
@@ -8357,7 +8357,7 @@ Lunge kann reißen</translation>
         <translation>Termin löschen</translation>
     </message>
     <message>
-        <source>Delete "%1" with its plan and log for good? The guests stay on record.</source>
+        <source>Delete &quot;%1&quot; with its plan and log for good? The guests stay on record.</source>
         <translation>„%1“ mit Plan und Protokoll endgültig löschen? Die Gäste bleiben aufgezeichnet.</translation>
     </message>
 </context>
@@ -8538,7 +8538,7 @@ Fliegen</translation>
         <translation>Minuten am tiefsten geplanten Punkt, %1, bis ein direkter Aufstieg nicht mehr erlaubt wäre, vor diesem Termin. Abgerundet.</translation>
     </message>
     <message>
-        <source>Time of this session's dive.</source>
+        <source>Time of this session&apos;s dive.</source>
         <translation>Zeit des Tauchgangs dieses Termins.</translation>
     </message>
     <message>
@@ -8558,7 +8558,7 @@ Fliegen</translation>
         <translation>Tage mit Tauchgang bis heute.</translation>
     </message>
     <message>
-        <source>Surface interval up to this session's dive. Rounded down.</source>
+        <source>Surface interval up to this session&apos;s dive. Rounded down.</source>
         <translation>Oberflächenpause bis zum Tauchgang dieses Termins. Abgerundet.</translation>
     </message>
     <message>
@@ -8601,7 +8601,7 @@ Fliegen</translation>
         <translation>Noch niemand im Team. Fügen Sie im Register Gästeliste unter Gruppen und Team Personen hinzu, und tragen Sie dort mit dem Knopf in der Spalte Tauchgänge ihre Tauchgänge der letzten sieben Tage ein; dann steht hier, wer diesen Tauchgang führen kann.</translation>
     </message>
     <message>
-        <source>An aid for planning. What the diver's own computer, a physician and the makers say prevails. Tissues by ZH-L16C with gradient factors %1/%2, common practice.</source>
+        <source>An aid for planning. What the diver&apos;s own computer, a physician and the makers say prevails. Tissues by ZH-L16C with gradient factors %1/%2, common practice.</source>
         <translation>Eine Planungshilfe. Was der eigene Tauchcomputer, ein Arzt und die Hersteller sagen, geht vor. Gewebe nach ZH-L16C mit den Gradientenfaktoren %1/%2, übliche Praxis.</translation>
     </message>
     <message>
@@ -8782,7 +8782,7 @@ Fliegen</translation>
         <translation>Mehr als %1 Bezeichnungen gehen nicht.</translation>
     </message>
     <message>
-        <source>Lead pieces: "%1" is not a list of sizes. Write numbers with spaces between: 0.5 1 2.</source>
+        <source>Lead pieces: &quot;%1&quot; is not a list of sizes. Write numbers with spaces between: 0.5 1 2.</source>
         <translation>Bleistücke: „%1“ ist keine Liste von Größen. Schreiben Sie Zahlen mit Leerzeichen dazwischen: 0,5 1 2.</translation>
     </message>
     <message>
@@ -8988,7 +8988,7 @@ Fliegen</translation>
         <translation>Eine &amp;Passphrase des Zentrums</translation>
     </message>
     <message>
-        <source>This computer's &amp;keyring</source>
+        <source>This computer&apos;s &amp;keyring</source>
         <translation>&amp;Schlüsselbund dieses Computers</translation>
     </message>
     <message>
@@ -9028,7 +9028,7 @@ Fliegen</translation>
         <translation>&amp;Fertig</translation>
     </message>
     <message>
-        <source>This computer's keyring does not answer. Choose a passphrase.</source>
+        <source>This computer&apos;s keyring does not answer. Choose a passphrase.</source>
         <translation>Der Schlüsselbund dieses Computers antwortet nicht. Wählen Sie eine Passphrase.</translation>
     </message>
 </context>
@@ -9071,7 +9071,7 @@ Fliegen</translation>
         <translation>%1 s warten</translation>
     </message>
     <message>
-        <source>This computer's keyring has no key of this vault. Use the recovery key.</source>
+        <source>This computer&apos;s keyring has no key of this vault. Use the recovery key.</source>
         <translation>Im Schlüsselbund dieses Computers ist kein Schlüssel zu diesem Tresor. Nehmen Sie den Wiederherstellungsschlüssel.</translation>
     </message>
 </context>
@@ -9194,7 +9194,7 @@ Fliegen</translation>
         <translation>Über Leadline</translation>
     </message>
     <message>
-        <source>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plans a first, supervised scuba session, prints a card for every guest and reviews the log.&lt;/p&gt;&lt;p&gt;A planning aid: no dive computer, no medical device, no legal advice. Local law, your organisation's standard, the instructor and a physician come first. Numbers are estimates to be checked in the water.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later.&lt;/p&gt;</source>
+        <source>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plans a first, supervised scuba session, prints a card for every guest and reviews the log.&lt;/p&gt;&lt;p&gt;A planning aid: no dive computer, no medical device, no legal advice. Local law, your organisation&apos;s standard, the instructor and a physician come first. Numbers are estimates to be checked in the water.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later.&lt;/p&gt;</source>
         <translation>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plant einen ersten, begleiteten Tauchgang, druckt eine Karte für jeden Gast und wertet das Protokoll aus.&lt;/p&gt;&lt;p&gt;Eine Planungshilfe: kein Tauchcomputer, kein Medizinprodukt, keine Rechtsberatung. Das örtliche Recht, die Vorgaben Ihrer Organisation, der Tauchlehrer und der Arzt gehen vor. Die Zahlen sind Schätzungen, die im Wasser zu prüfen sind.&lt;/p&gt;&lt;p&gt;Freie Software unter der GNU General Public License, Version 3 oder neuer.&lt;/p&gt;</translation>
     </message>
     <message>

@@ -338,8 +338,8 @@
         <translation>pulgadas</translation>
     </message>
     <message>
-        <source>feet and inches (5'9")</source>
-        <translation>pies y pulgadas (5'9")</translation>
+        <source>feet and inches (5&apos;9&quot;)</source>
+        <translation>pies y pulgadas (5&apos;9&quot;)</translation>
     </message>
     <message>
         <source>UTF-8</source>
@@ -362,35 +362,35 @@
         <translation>%1 caracteres; se pueden guardar %2 como máximo. Acórtelo en la lista.</translation>
     </message>
     <message>
-        <source>"%1" is not a date in this order. Check it, or choose the order of dates above.</source>
+        <source>&quot;%1&quot; is not a date in this order. Check it, or choose the order of dates above.</source>
         <translation>«%1» no es una fecha en este orden. Compruébela o elija arriba el orden de las fechas.</translation>
     </message>
     <message>
-        <source>"%1" is after the session on %2. Check the year.</source>
+        <source>&quot;%1&quot; is after the session on %2. Check the year.</source>
         <translation>«%1» es posterior a la sesión del %2. Compruebe el año.</translation>
     </message>
     <message>
-        <source>"%1" is not a weight. Wanted: a number, with kg or lb behind it if you like.</source>
+        <source>&quot;%1&quot; is not a weight. Wanted: a number, with kg or lb behind it if you like.</source>
         <translation>«%1» no es un peso. Se espera un número, si quiere con kg o lb detrás.</translation>
     </message>
     <message>
-        <source>"%1" is not a height. Wanted: 175, 1.75 m or 5'9".</source>
-        <translation>«%1» no es una estatura. Se espera: 175, 1.75 m o 5'9".</translation>
+        <source>&quot;%1&quot; is not a height. Wanted: 175, 1.75 m or 5&apos;9&quot;.</source>
+        <translation>«%1» no es una estatura. Se espera: 175, 1.75 m o 5&apos;9&quot;.</translation>
     </message>
     <message>
-        <source>"%1" is outside 15 to 250 kg. Check the number and the unit above.</source>
+        <source>&quot;%1&quot; is outside 15 to 250 kg. Check the number and the unit above.</source>
         <translation>«%1» está fuera de 15 a 250 kg. Compruebe el número y la unidad de arriba.</translation>
     </message>
     <message>
-        <source>"%1" is outside 80 to 250 cm. Check the number and the unit above.</source>
+        <source>&quot;%1&quot; is outside 80 to 250 cm. Check the number and the unit above.</source>
         <translation>«%1» está fuera de 80 a 250 cm. Compruebe el número y la unidad de arriba.</translation>
     </message>
     <message>
-        <source>"%1" can be read in more than one way. Answer the question above.</source>
+        <source>&quot;%1&quot; can be read in more than one way. Answer the question above.</source>
         <translation>«%1» se puede leer de varias maneras. Conteste a la pregunta de arriba.</translation>
     </message>
     <message>
-        <source>"%1": the year was taken for %2. Check it with the guest.</source>
+        <source>&quot;%1&quot;: the year was taken for %2. Check it with the guest.</source>
         <translation>«%1»: se tomó el año por %2. Compruébelo con el cliente.</translation>
     </message>
     <message>
@@ -406,31 +406,31 @@
         <translation>La lista dice %1 años; la fecha de nacimiento, %2. Una de las dos está mal; pregunte al cliente.</translation>
     </message>
     <message>
-        <source>"%1" is not an age. Left out.</source>
+        <source>&quot;%1&quot; is not an age. Left out.</source>
         <translation>«%1» no es una edad. Se omite.</translation>
     </message>
     <message>
-        <source>"%1" is no language known here. English is put; choose another in the Roster.</source>
+        <source>&quot;%1&quot; is no language known here. English is put; choose another in the Roster.</source>
         <translation>«%1» no es un idioma conocido aquí. Se pone inglés; elija otro en Clientes.</translation>
     </message>
     <message>
-        <source>"%1" is no European shoe size (20 to 55). Left empty.</source>
+        <source>&quot;%1&quot; is no European shoe size (20 to 55). Left empty.</source>
         <translation>«%1» no es una talla de calzado europea (20 a 55). Se deja vacía.</translation>
     </message>
     <message>
-        <source>"%1" is not a number of dives. Left empty.</source>
+        <source>&quot;%1&quot; is not a number of dives. Left empty.</source>
         <translation>«%1» no es un número de inmersiones. Se deja vacío.</translation>
     </message>
     <message>
-        <source>"%1" does not look like an e-mail address. Taken over as it is.</source>
+        <source>&quot;%1&quot; does not look like an e-mail address. Taken over as it is.</source>
         <translation>«%1» no parece una dirección de correo. Se toma tal cual.</translation>
     </message>
     <message>
-        <source>"%1" does not look like a phone number. Taken over as it is.</source>
+        <source>&quot;%1&quot; does not look like a phone number. Taken over as it is.</source>
         <translation>«%1» no parece un número de teléfono. Se toma tal cual.</translation>
     </message>
     <message>
-        <source>"%1": some letters could not be read. Correct them in the Roster.</source>
+        <source>&quot;%1&quot;: some letters could not be read. Correct them in the Roster.</source>
         <translation>«%1»: algunas letras no se pudieron leer. Corríjalas en Clientes.</translation>
     </message>
     <message>
@@ -508,7 +508,7 @@
 <context>
     <name>Commands</name>
     <message>
-        <source>No card for %1: a stop stands. "leadline plan" says which.</source>
+        <source>No card for %1: a stop stands. &quot;leadline plan&quot; says which.</source>
         <translation>Sin tarjeta para %1: hay un alto. «leadline plan» dice cuál.</translation>
     </message>
     <message>
@@ -532,7 +532,7 @@
         <translation>No se puede escribir %1.</translation>
     </message>
     <message>
-        <source>No font here has the letters %1 of "%2": write them by hand, or install a font that has them.</source>
+        <source>No font here has the letters %1 of &quot;%2&quot;: write them by hand, or install a font that has them.</source>
         <translation>Ninguna fuente de aquí tiene los caracteres %1 de «%2»: escríbalos a mano o instale una fuente que los tenga.</translation>
     </message>
     <message>
@@ -548,15 +548,15 @@
         <translation>--kind es uno de: %1.</translation>
     </message>
     <message>
-        <source>Nothing was written: there is no group.</source>
-        <translation>No se ha escrito nada: no hay ningún grupo.</translation>
+        <source>Nothing was written: there is no group. Make one on the Roster.</source>
+        <translation>No se ha escrito nada: no hay ningún grupo. Cree uno en la pestaña Clientes.</translation>
     </message>
     <message>
         <source>Pages: %1. Written to %2</source>
         <translation>Páginas: %1. Escritas en %2</translation>
     </message>
     <message>
-        <source>Cut on a card for want of room: "%1". Shorten it.</source>
+        <source>Cut on a card for want of room: &quot;%1&quot;. Shorten it.</source>
         <translation>Cortado en una tarjeta por falta de sitio: «%1». Acórtelo.</translation>
     </message>
     <message numerus="yes">
@@ -717,7 +717,7 @@
         <translation>Quién da hoy primeros auxilios</translation>
     </message>
     <message>
-        <source>Local rules, the centre's own plan and the rescue service come first. Put right by hand what has changed.</source>
+        <source>Local rules, the centre&apos;s own plan and the rescue service come first. Put right by hand what has changed.</source>
         <translation>Las normas locales, el plan propio del centro y el servicio de rescate van primero. Corrija a mano lo que haya cambiado.</translation>
     </message>
 </context>
@@ -808,11 +808,11 @@
         <translation>%1: %2 no es %3. Corríjalo.</translation>
     </message>
     <message>
-        <source>%1: there is no field "%2". Remove it or use one of: %3.</source>
+        <source>%1: there is no field &quot;%2&quot;. Remove it or use one of: %3.</source>
         <translation>%1: no existe el campo «%2». Quítelo o use uno de estos: %3.</translation>
     </message>
     <message>
-        <source>%1: the field "%2" is missing. Add it.</source>
+        <source>%1: the field &quot;%2&quot; is missing. Add it.</source>
         <translation>%1: falta el campo «%2». Añádalo.</translation>
     </message>
     <message>
@@ -820,11 +820,11 @@
         <translation>%1: %2 está fuera de %3. Escriba un valor dentro de ese margen.</translation>
     </message>
     <message>
-        <source>%1: "%2" is not a choice. Use one of: %3.</source>
+        <source>%1: &quot;%2&quot; is not a choice. Use one of: %3.</source>
         <translation>%1: «%2» no es una opción. Use una de estas: %3.</translation>
     </message>
     <message>
-        <source>%1: "%2" does not fit. Wanted: %3.</source>
+        <source>%1: &quot;%2&quot; does not fit. Wanted: %3.</source>
         <translation>%1: «%2» no encaja. Se espera: %3.</translation>
     </message>
     <message>
@@ -832,7 +832,7 @@
         <translation>%1: tiene %2 entradas; se esperan %3.</translation>
     </message>
     <message>
-        <source>%1: "%2" is not a date. Write it as 2026-07-31.</source>
+        <source>%1: &quot;%2&quot; is not a date. Write it as 2026-07-31.</source>
         <translation>%1: «%2» no es una fecha. Escríbala así: 2026-07-31.</translation>
     </message>
     <message>
@@ -840,11 +840,11 @@
         <translation>%1: nacimiento el %2, después de la sesión del %3. Corrija la fecha.</translation>
     </message>
     <message>
-        <source>%1: "%2" is there twice. Give each its own.</source>
+        <source>%1: &quot;%2&quot; is there twice. Give each its own.</source>
         <translation>%1: «%2» está dos veces. Dé a cada uno el suyo.</translation>
     </message>
     <message>
-        <source>%1: nothing is called "%2". Correct the name or add what it names.</source>
+        <source>%1: nothing is called &quot;%2&quot;. Correct the name or add what it names.</source>
         <translation>%1: nada se llama «%2». Corrija el nombre o añada lo que nombra.</translation>
     </message>
     <message>
@@ -868,7 +868,7 @@
         <translation>%1: %2 m; la inmersión debe empezar y terminar en la superficie (0 m).</translation>
     </message>
     <message>
-        <source>%1: the log is of %2; here it is %3. Open this session's own log, or enter it by hand.</source>
+        <source>%1: the log is of %2; here it is %3. Open this session&apos;s own log, or enter it by hand.</source>
         <translation>%1: la bitácora es de %2; aquí es %3. Abra la bitácora de esta sesión o introdúzcala a mano.</translation>
     </message>
     <message>
@@ -892,7 +892,7 @@
         <translation>La caja fuerte de salud está cerrada. Ábrala primero.</translation>
     </message>
     <message>
-        <source>The key in this computer's keyring does not open the vault. Use another way.</source>
+        <source>The key in this computer&apos;s keyring does not open the vault. Use another way.</source>
         <translation>La clave del llavero de este ordenador no abre la caja fuerte. Use otra vía.</translation>
     </message>
     <message>
@@ -928,7 +928,7 @@
         <translation>No hay memoria suficiente para comprobar la frase de paso (hacen falta %1). Cierre otros programas e inténtelo de nuevo.</translation>
     </message>
     <message>
-        <source>This computer's keyring does not answer (%1). Use the passphrase or the recovery key.</source>
+        <source>This computer&apos;s keyring does not answer (%1). Use the passphrase or the recovery key.</source>
         <translation>El llavero de este ordenador no responde (%1). Use la frase de paso o la clave de recuperación.</translation>
     </message>
 </context>
@@ -1011,7 +1011,7 @@
         <translation>La visibilidad es de %1; se quieren al menos %2.</translation>
     </message>
     <message>
-        <source>Take fewer guests within arm's reach, or do not dive.</source>
+        <source>Take fewer guests within arm&apos;s reach, or do not dive.</source>
         <translation>Lleve menos clientes al alcance de la mano o no buceen.</translation>
     </message>
     <message>
@@ -1087,11 +1087,11 @@
         <translation>Introduzca la fecha de nacimiento.</translation>
     </message>
     <message>
-        <source>Is %1 and no guardian's consent is on record.</source>
+        <source>Is %1 and no guardian&apos;s consent is on record.</source>
         <translation>Tiene %1 años y no consta el consentimiento de un representante legal.</translation>
     </message>
     <message>
-        <source>Get a guardian's signed consent and tick it.</source>
+        <source>Get a guardian&apos;s signed consent and tick it.</source>
         <translation>Consiga el consentimiento firmado de un representante legal y márquelo.</translation>
     </message>
     <message>
@@ -1139,7 +1139,7 @@
         <translation>Las preguntas de salud siguen sin contestar.</translation>
     </message>
     <message>
-        <source>Go through them with the guest, or take the centre's own form.</source>
+        <source>Go through them with the guest, or take the centre&apos;s own form.</source>
         <translation>Repáselas con el cliente o use el formulario propio del centro.</translation>
     </message>
     <message>
@@ -1147,7 +1147,7 @@
         <translation>Las preguntas de salud exigen un médico.</translation>
     </message>
     <message>
-        <source>Ask the guest for a physician's written release to dive, and tick it when you have read it.</source>
+        <source>Ask the guest for a physician&apos;s written release to dive, and tick it when you have read it.</source>
         <translation>Pida al cliente una autorización médica escrita para bucear y márquela cuando la haya leído.</translation>
     </message>
     <message>
@@ -1175,7 +1175,7 @@
         <translation>Háblelo con el cliente, asegúrese de que se hicieron todas y, en la duda, no buceen hoy.</translation>
     </message>
     <message>
-        <source>Today's questions are still open.</source>
+        <source>Today&apos;s questions are still open.</source>
         <translation>Las preguntas de hoy siguen sin contestar.</translation>
     </message>
     <message>
@@ -1195,7 +1195,7 @@
         <translation>El control de salud del %1 vale %2 meses y ha caducado.</translation>
     </message>
     <message>
-        <source>The health check or the physician's release has the date %1, after the session.</source>
+        <source>The health check or the physician&apos;s release has the date %1, after the session.</source>
         <translation>El control de salud o la autorización médica tiene la fecha %1, posterior a la sesión.</translation>
     </message>
     <message>
@@ -1203,7 +1203,7 @@
         <translation>Corrija la fecha o repase otra vez las preguntas.</translation>
     </message>
     <message>
-        <source>The day of the physician's release is not on record.</source>
+        <source>The day of the physician&apos;s release is not on record.</source>
         <translation>No consta el día de la autorización médica.</translation>
     </message>
     <message>
@@ -1211,7 +1211,7 @@
         <translation>Lea la autorización y anote su fecha; sin ella nadie puede saber si sigue valiendo.</translation>
     </message>
     <message>
-        <source>The physician's release of %1 is out of date.</source>
+        <source>The physician&apos;s release of %1 is out of date.</source>
         <translation>La autorización médica del %1 ha caducado.</translation>
     </message>
     <message>
@@ -1219,7 +1219,7 @@
         <translation>Pida al cliente una nueva.</translation>
     </message>
     <message>
-        <source>The physician's release of %1 is older than the health check.</source>
+        <source>The physician&apos;s release of %1 is older than the health check.</source>
         <translation>La autorización médica del %1 es anterior al control de salud.</translation>
     </message>
     <message>
@@ -1311,7 +1311,7 @@
         <translation>Mire en la pestaña Gas qué daría más minutos o planifique una inmersión más corta.</translation>
     </message>
     <message>
-        <source>If a guest's air fails, this cylinder brings both up in only %1 of 100 cases.</source>
+        <source>If a guest&apos;s air fails, this cylinder brings both up in only %1 of 100 cases.</source>
         <translation>Si a un cliente le falla el aire, esta botella sube a los dos solo en %1 de 100 casos.</translation>
     </message>
     <message>
@@ -1411,7 +1411,7 @@
         <translation>Volvió con %1; deberían haber quedado %2.</translation>
     </message>
     <message>
-        <source>Use the guest's own breathing rate for the next plan.</source>
+        <source>Use the guest&apos;s own breathing rate for the next plan.</source>
         <translation>Use el consumo propio del cliente para el próximo plan.</translation>
     </message>
     <message>
@@ -1474,7 +1474,7 @@
         <translation>%1: no se conoce la botella de %2, así que no se calcula compartirla.</translation>
     </message>
     <message>
-        <source>%1: if a guest's air fails at depth, both reach the surface on the cylinder of %2 in %3.</source>
+        <source>%1: if a guest&apos;s air fails at depth, both reach the surface on the cylinder of %2 in %3.</source>
         <translation>%1: si a un cliente le falla el aire en el fondo, los dos llegan a la superficie con la botella de %2 en %3.</translation>
     </message>
     <message>
@@ -1562,7 +1562,7 @@
         <translation>Aún sin grupo: %1. Póngalos en uno en la pestaña Clientes.</translation>
     </message>
     <message>
-        <source>%1: all last the planned dive in %2 dives; in %3 when %4 starts with %5 less; in %6 when somebody's regulator blows off air for 10 to 60 s.</source>
+        <source>%1: all last the planned dive in %2 dives; in %3 when %4 starts with %5 less; in %6 when somebody&apos;s regulator blows off air for 10 to 60 s.</source>
         <translation>%1: a todos les dura la inmersión prevista en %2 inmersiones; en %3 si %4 empieza con %5 menos; en %6 si el regulador de alguien pierde aire en flujo continuo de 10 a 60 s.</translation>
     </message>
     <message>
@@ -1574,11 +1574,11 @@
         <translation>Los minutos valen para un grupo que se queda a la profundidad desde la que empieza el ascenso final. Entre paréntesis: 10 de 100 inmersiones así llegan ahí antes de la primera cifra y 10 después de la segunda. Minutos y probabilidades se redondean hacia abajo.</translation>
     </message>
     <message>
-        <source>The same session always gives the same figures: the runs start from one fixed number, %1. They are estimates for planning: in the water the gauge and the guest's sign decide.</source>
+        <source>The same session always gives the same figures: the runs start from one fixed number, %1. They are estimates for planning: in the water the gauge and the guest&apos;s sign decide.</source>
         <translation>La misma sesión da siempre las mismas cifras: las simulaciones parten de un número fijo, %1. Son estimaciones para planificar: en el agua deciden el manómetro y la señal del cliente.</translation>
     </message>
     <message>
-        <source>Not changed: %1 is over the working pressure of %2's cylinder, %3. Read the gauge again; never use an overfilled cylinder.</source>
+        <source>Not changed: %1 is over the working pressure of %2&apos;s cylinder, %3. Read the gauge again; never use an overfilled cylinder.</source>
         <translation>Sin cambios: %1 supera la presión de trabajo de la botella de %2, %3. Lea otra vez el manómetro; no use nunca una botella sobrecargada.</translation>
     </message>
     <message>
@@ -1649,7 +1649,7 @@
         <translation>%1: vacía %2, llena %3</translation>
     </message>
     <message>
-        <source>Cylinders in this water, by usual models (from memory; the maker's figures prevail). %1.</source>
+        <source>Cylinders in this water, by usual models (from memory; the maker&apos;s figures prevail). %1.</source>
         <translation>Botellas en esta agua, según modelos habituales (de memoria; prevalecen los datos del fabricante). %1.</translation>
     </message>
     <message>
@@ -1661,7 +1661,7 @@
         <translation>Siente frío: una pérdida neta de 40 Wh/m² de un cuerpo estándar (ISO 11079:2007, de memoria).</translation>
     </message>
     <message>
-        <source>Warmth is a heat balance of core and shell, in the form of Gagge 1971 (from memory): body surface by DuBois and DuBois 1916, fat by Deurenberg and others 1991, oxygen uptake by Knafelc 1989 and Arieli and others 1997. The suit's gas cells are squeezed by Boyle's law and conduct by Maxwell's relation; 1 clo is 0.155 m²K/W. Shivering, which makes heat, is left out: the safe side. Nobody has measured novices or children on such dives.</source>
+        <source>Warmth is a heat balance of core and shell, in the form of Gagge 1971 (from memory): body surface by DuBois and DuBois 1916, fat by Deurenberg and others 1991, oxygen uptake by Knafelc 1989 and Arieli and others 1997. The suit&apos;s gas cells are squeezed by Boyle&apos;s law and conduct by Maxwell&apos;s relation; 1 clo is 0.155 m²K/W. Shivering, which makes heat, is left out: the safe side. Nobody has measured novices or children on such dives.</source>
         <translation>El calor es un balance térmico de núcleo y capa externa, en la forma de Gagge 1971 (de memoria): superficie corporal según DuBois y DuBois 1916, grasa según Deurenberg y otros 1991, consumo de oxígeno según Knafelc 1989 y Arieli y otros 1997. Las celdas de gas del traje se comprimen según la ley de Boyle y conducen según la relación de Maxwell; 1 clo es 0,155 m²K/W. Se omite la tiritona, que produce calor: el lado seguro. Nadie ha medido a principiantes ni a niños en inmersiones así.</translation>
     </message>
     <message>
@@ -1669,7 +1669,7 @@
         <translation>Plomo por Arquímedes, para estar neutro en la superficie al final de la inmersión: botella en la reserva, pulmones medio llenos, chaleco vacío y nada más por comodidad. Densidad del cuerpo según Siri 1961, pulmones según Quanjer y otros 1993 (de memoria; niños: sin fuente), espuma de 150 a 250 kg/m³, plomo 11 340 kg/m³. Regulador, chaleco, aletas y máscara juntos tiran hacia abajo %1: práctica común, sin fuente. Los márgenes se suman en cuadrados (JCGM 100:2008).</translation>
     </message>
     <message>
-        <source>Try first is the middle in the pieces that are in stock, or in whole kilograms. Too heavy is the greater danger, but a guest too light floats up when the cylinder is nearly empty: at the surface with a full one, a guest should sink by what the air weighs. What the BCD lifts is taken from its size (S %1, M %2, L %3), the lower end of jackets as sold, from memory; the maker's figure prevails.</source>
+        <source>Try first is the middle in the pieces that are in stock, or in whole kilograms. Too heavy is the greater danger, but a guest too light floats up when the cylinder is nearly empty: at the surface with a full one, a guest should sink by what the air weighs. What the BCD lifts is taken from its size (S %1, M %2, L %3), the lower end of jackets as sold, from memory; the maker&apos;s figure prevails.</source>
         <translation>Probar primero es el valor medio, en las piezas que hay en existencias o en kilogramos enteros. Pesar demasiado es el peligro mayor, pero un cliente demasiado ligero flota hacia arriba cuando la botella está casi vacía: en la superficie, con una llena, debería hundirse lo que pesa el aire. Lo que sostiene el chaleco se toma de su talla (S %1, M %2, L %3), el extremo bajo de los chalecos que se venden, de memoria; prevalece el dato del fabricante.</translation>
     </message>
     <message>
@@ -1908,7 +1908,7 @@
         <translation>Preguntado por</translation>
     </message>
     <message>
-        <source>Physician's release seen</source>
+        <source>Physician&apos;s release seen</source>
         <translation>Autorización médica vista</translation>
     </message>
     <message>
@@ -1968,7 +1968,7 @@
         <translation>Certificado</translation>
     </message>
     <message>
-        <source>Guardian's consent seen</source>
+        <source>Guardian&apos;s consent seen</source>
         <translation>Consentimiento del representante visto</translation>
     </message>
     <message>
@@ -2044,7 +2044,7 @@
         <translation>También registrado como</translation>
     </message>
     <message>
-        <source>Written on %1. All that the centre's records hold of this person: nothing of other guests, nothing of staff but the name of who decided something. Notes on a whole dive are left out, as they may speak of others.</source>
+        <source>Written on %1. All that the centre&apos;s records hold of this person: nothing of other guests, nothing of staff but the name of who decided something. Notes on a whole dive are left out, as they may speak of others.</source>
         <translation>Escrito el %1. Todo lo que los registros del centro guardan de esta persona: nada de otros clientes y nada del personal salvo el nombre de quien decidió algo. Se omiten las notas sobre una inmersión entera, porque pueden hablar de otros.</translation>
     </message>
     <message>
@@ -2143,7 +2143,7 @@ a</translation>
         <translation>Clientes del grupo; en negrita quien probablemente llega primero a la reserva.</translation>
     </message>
     <message>
-        <source>The guest's group.</source>
+        <source>The guest&apos;s group.</source>
         <translation>El grupo del cliente.</translation>
     </message>
     <message>
@@ -2152,7 +2152,7 @@ a</translation>
     </message>
     <message>
         <source>Gauge reading when the cylinder was handed out. A gauge may read %1 wrong: 2.5 % of its scale (EN 837-1, from memory), common practice that diving gauges are of this class.</source>
-        <translation>Lectura del manómetro al entregar la botella. Un manómetro puede marcar mal en %1: el 2,5 % de su escala (EN 837-1, de memoria); que los manómetros de buceo sean de esta clase es práctica común.</translation>
+        <translation>Lectura del manómetro al entregar la botella. Un manómetro puede marcar mal en %1: el 2,5&#xa0;% de su escala (EN 837-1, de memoria); que los manómetros de buceo sean de esta clase es práctica común.</translation>
     </message>
     <message>
         <source>Temperature of the air in the cylinder when the gauge was read. Warm air reads high and loses pressure in the water.</source>
@@ -2179,7 +2179,7 @@ a</translation>
         <translation>Desde el comienzo hasta que el cliente llega a la reserva en la inmersión media de todas ellas, si el grupo se quedara a la profundidad desde la que empieza el ascenso final. Redondeado hacia abajo.</translation>
     </message>
     <message>
-        <source>Minutes until the reserve in the 10th and in the 90th of 100 such dives, fastest first: how much this guest's breathing may differ from what is planned with (lognormal; its width is common practice, no source). Rounded down.</source>
+        <source>Minutes until the reserve in the 10th and in the 90th of 100 such dives, fastest first: how much this guest&apos;s breathing may differ from what is planned with (lognormal; its width is common practice, no source). Rounded down.</source>
         <translation>Minutos hasta la reserva en la 10.ª y en la 90.ª de 100 inmersiones así, la más rápida primero: cuánto puede diferir la respiración de este cliente de la prevista (lognormal; su anchura es práctica común, sin fuente). Redondeado hacia abajo.</translation>
     </message>
     <message>
@@ -2670,7 +2670,7 @@ a</translation>
 <context>
     <name>Main</name>
     <message>
-        <source>"leadline --help" shows how to call it.</source>
+        <source>&quot;leadline --help&quot; shows how to call it.</source>
         <translation>«leadline --help» muestra cómo llamarlo.</translation>
     </message>
     <message>
@@ -2698,11 +2698,11 @@ a</translation>
         <translation>Empezar con el aspecto oscuro.</translation>
     </message>
     <message>
-        <source>One file at a time: "%1" is too much.</source>
+        <source>One file at a time: &quot;%1&quot; is too much.</source>
         <translation>Un archivo cada vez: «%1» sobra.</translation>
     </message>
     <message>
-        <source>"%1" needs a session file.</source>
+        <source>&quot;%1&quot; needs a session file.</source>
         <translation>«%1» necesita un archivo de sesión.</translation>
     </message>
     <message>
@@ -2710,11 +2710,11 @@ a</translation>
         <translation>No se encontró pantalla y no se indicó ningún archivo de sesión.</translation>
     </message>
     <message>
-        <source>Language of the window, for example "en".</source>
+        <source>Language of the window, for example &quot;en&quot;.</source>
         <translation>Idioma de la ventana, por ejemplo «en».</translation>
     </message>
     <message>
-        <source>"%1" is no language of the window. There are: %2.</source>
+        <source>&quot;%1&quot; is no language of the window. There are: %2.</source>
         <translation>«%1» no es un idioma de la ventana. Hay: %2.</translation>
     </message>
     <message>
@@ -2752,15 +2752,15 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
         <translation>Papel Letter: tarjetas de un cuarto en vez de A6.</translation>
     </message>
     <message>
-        <source>"%1" needs --output OUT.pdf.</source>
+        <source>&quot;%1&quot; needs --output OUT.pdf.</source>
         <translation>«%1» necesita --output OUT.pdf.</translation>
     </message>
     <message>
-        <source>Cards: %1; a name with "paper" has one card on a sheet of that size.</source>
+        <source>Cards: %1; a name with &quot;paper&quot; has one card on a sheet of that size.</source>
         <translation>Tarjetas: %1; los nombres con «paper» llevan una tarjeta por hoja de ese tamaño.</translation>
     </message>
     <message>
-        <source>The page of pictures: one language or two, for example "de,ar"; English if none is given. There are: %1.</source>
+        <source>The page of pictures: one language or two, for example &quot;de,ar&quot;; English if none is given. There are: %1.</source>
         <translation>La página de imágenes: un idioma o dos, por ejemplo «de,ar»; en inglés si no se indica. Hay: %1.</translation>
     </message>
 </context>
@@ -2943,7 +2943,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
         <translation>Firmado en papel</translation>
     </message>
     <message>
-        <source>by the centre's own form</source>
+        <source>by the centre&apos;s own form</source>
         <translation>según el formulario del centro</translation>
     </message>
     <message>
@@ -2955,7 +2955,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
         <translation>fecha de nacimiento</translation>
     </message>
     <message>
-        <source>guardian's consent</source>
+        <source>guardian&apos;s consent</source>
         <translation>consentimiento del representante</translation>
     </message>
     <message>
@@ -2963,7 +2963,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
         <translation>preguntas de salud</translation>
     </message>
     <message>
-        <source>physician's release</source>
+        <source>physician&apos;s release</source>
         <translation>autorización médica</translation>
     </message>
     <message>
@@ -2979,7 +2979,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
         <translation>fecha del control de salud</translation>
     </message>
     <message>
-        <source>physician's release anew</source>
+        <source>physician&apos;s release anew</source>
         <translation>nueva autorización médica</translation>
     </message>
     <message>
@@ -3079,7 +3079,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
     </message>
     <message>
         <source>Standard atmosphere at %1 of altitude (ICAO Doc 7488, 1993); weather moves it by up to 5 %. A barometer reading at the site takes its place.</source>
-        <translation>Atmósfera estándar a %1 de altitud (ICAO Doc 7488, 1993); el tiempo la cambia hasta un 5 %. Una lectura del barómetro en el lugar la sustituye.</translation>
+        <translation>Atmósfera estándar a %1 de altitud (ICAO Doc 7488, 1993); el tiempo la cambia hasta un 5&#xa0;%. Una lectura del barómetro en el lugar la sustituye.</translation>
     </message>
     <message>
         <source>Pressure at %1</source>
@@ -3142,7 +3142,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
         <translation>Una respiración contenida desde allí crece</translation>
     </message>
     <message>
-        <source>Pressure at %1 / pressure at the surface (Boyle's law). The lung cannot follow: never hold the breath.</source>
+        <source>Pressure at %1 / pressure at the surface (Boyle&apos;s law). The lung cannot follow: never hold the breath.</source>
         <translation>Presión a %1 / presión en la superficie (ley de Boyle). El pulmón no puede seguir: no contenga nunca la respiración.</translation>
     </message>
     <message>
@@ -3302,7 +3302,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
     </message>
     <message>
         <source>
-Estimates for planning, on the side of more air used. The gauge, the guest's signal, shivering and the instructor decide. Lead: check at the surface. Staff: the diver's own computer and a physician prevail.
+Estimates for planning, on the side of more air used. The gauge, the guest&apos;s signal, shivering and the instructor decide. Lead: check at the surface. Staff: the diver&apos;s own computer and a physician prevail.
 </source>
         <translation>
 Estimaciones para planificar, del lado de más aire gastado. Deciden el manómetro, la señal del cliente, la tiritona y el instructor. Plomo: compruébelo en la superficie. Personal: prevalecen el ordenador de buceo propio y un médico.
@@ -3483,7 +3483,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source>ddd d MMMM yyyy</source>
-        <translation>ddd d 'de' MMMM 'de' yyyy</translation>
+        <translation>ddd d &apos;de&apos; MMMM &apos;de&apos; yyyy</translation>
     </message>
     <message>
         <source>%1 %2, %3</source>
@@ -3506,11 +3506,11 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
         <translation>Creada el %1</translation>
     </message>
     <message>
-        <source>Whoever has this paper and the records can read every guest's health answers. Keep it locked away, apart from the computer. Do not photograph it.</source>
+        <source>Whoever has this paper and the records can read every guest&apos;s health answers. Keep it locked away, apart from the computer. Do not photograph it.</source>
         <translation>Quien tenga este papel y los registros puede leer las respuestas de salud de todos los clientes. Guárdelo bajo llave, lejos del ordenador. No lo fotografíe.</translation>
     </message>
     <message>
-        <source>It opens the vault when the passphrase is forgotten or the computer's keyring is lost: choose "Use the recovery key" when unlocking. The nine groups hold no 0, 1, I or O. Small letters will do.</source>
+        <source>It opens the vault when the passphrase is forgotten or the computer&apos;s keyring is lost: choose &quot;Use the recovery key&quot; when unlocking. The nine groups hold no 0, 1, I or O. Small letters will do.</source>
         <translation>Abre la caja fuerte cuando se olvida la frase de paso o se pierde el llavero del ordenador: al abrirla, elija «Usar la clave de recuperación». Los nueve grupos no contienen 0, 1, I ni O. Valen las minúsculas.</translation>
     </message>
     <message>
@@ -3821,7 +3821,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1: %2 Set aside: %3</source>
@@ -3844,7 +3844,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
         <translation>Se da por descansado, porque no consta ninguna inmersión anterior: %1. Anote las inmersiones en la pestaña Clientes, Grupos y personal, con el botón de la columna Inmersiones.</translation>
     </message>
     <message>
-        <source>Nitrogen in sixteen tissues by ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm and Nussberger, 2002; partly from memory), with gradient factors %1/%2 of the house: common practice, no source. With %2 at the surface no time without a stop is longer than in the DCIEM table of 1992 (to %3) or in the U.S. Navy's Revision 7 (to %4). What is left without a stop is at the deepest planned point before this session, rounded down.</source>
+        <source>Nitrogen in sixteen tissues by ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm and Nussberger, 2002; partly from memory), with gradient factors %1/%2 of the house: common practice, no source. With %2 at the surface no time without a stop is longer than in the DCIEM table of 1992 (to %3) or in the U.S. Navy&apos;s Revision 7 (to %4). What is left without a stop is at the deepest planned point before this session, rounded down.</source>
         <translation>Nitrógeno en dieciséis tejidos según ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm y Nussberger, 2002; en parte de memoria), con los factores de gradiente %1/%2 de la casa: práctica común, sin fuente. Con %2 en la superficie, ningún tiempo sin parada es más largo que en la tabla DCIEM de 1992 (hasta %3) o en la Revisión 7 de la U.S. Navy (hasta %4). Lo que queda sin parada vale en el punto previsto más profundo antes de esta sesión, redondeado hacia abajo.</translation>
     </message>
     <message>
@@ -3961,7 +3961,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
         <translation>Borró un registro</translation>
     </message>
     <message>
-        <source>Erased a record without the vault's key</source>
+        <source>Erased a record without the vault&apos;s key</source>
         <translation>Borró un registro sin la clave de la caja fuerte</translation>
     </message>
     <message>
@@ -3977,7 +3977,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
         <translation>Respuestas de salud</translation>
     </message>
     <message>
-        <source>Physician's note</source>
+        <source>Physician&apos;s note</source>
         <translation>Nota del médico</translation>
     </message>
     <message>
@@ -4028,7 +4028,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
         <translation>Botella, lectura, temperatura, respiración y VMR se pueden cambiar en la tabla: elija una celda y escriba, o pulse F2.</translation>
     </message>
     <message>
-        <source>Estimates for planning, on the high side of use. In the water the gauge, the guest's signal and the instructor decide.</source>
+        <source>Estimates for planning, on the high side of use. In the water the gauge, the guest&apos;s signal and the instructor decide.</source>
         <translation>Estimaciones para planificar, del lado de más gasto. En el agua deciden el manómetro, la señal del cliente y el instructor.</translation>
     </message>
     <message>
@@ -4069,7 +4069,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
         <translation>Comprobar de &amp;nuevo</translation>
     </message>
     <message>
-        <source>"Who" is the name given when unlocking; nobody checks it. A file put back to an older state as a whole is not noticed.</source>
+        <source>&quot;Who&quot; is the name given when unlocking; nobody checks it. A file put back to an older state as a whole is not noticed.</source>
         <translation>«Quién» es el nombre dado al abrir; nadie lo comprueba. No se nota si un archivo entero se devuelve a un estado anterior.</translation>
     </message>
     <message>
@@ -4354,7 +4354,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
         <translation>La lista está escrita de más de una manera. Elija una; se mostrarán las celdas que no encajen.</translation>
     </message>
     <message>
-        <source>"%1" can be read in more than one way. Please choose.</source>
+        <source>&quot;%1&quot; can be read in more than one way. Please choose.</source>
         <translation>«%1» se puede leer de más de una manera. Elija, por favor.</translation>
     </message>
     <message>
@@ -4592,7 +4592,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
         <translation>Clientes y ejercicios, para marcar en el agua.</translation>
     </message>
     <message>
-        <source>Everybody's kit to tick while packing, and how many of each.</source>
+        <source>Everybody&apos;s kit to tick while packing, and how many of each.</source>
         <translation>El equipo de todos para marcar al prepararlo, y cuánto de cada cosa.</translation>
     </message>
     <message>
@@ -4837,15 +4837,15 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
         <translation>U&amp;nidades</translation>
     </message>
     <message>
-        <source>Change the card's language</source>
+        <source>Change the card&apos;s language</source>
         <translation>Cambiar el idioma de la tarjeta</translation>
     </message>
     <message>
-        <source>Change the card's second language</source>
+        <source>Change the card&apos;s second language</source>
         <translation>Cambiar el segundo idioma de la tarjeta</translation>
     </message>
     <message>
-        <source>Change the card's units</source>
+        <source>Change the card&apos;s units</source>
         <translation>Cambiar las unidades de la tarjeta</translation>
     </message>
     <message>
@@ -4911,7 +4911,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
         <translation>Formulario propio</translation>
     </message>
     <message>
-        <source>Outcome by the centre's own form</source>
+        <source>Outcome by the centre&apos;s own form</source>
         <translation>Resultado según el formulario del centro</translation>
     </message>
     <message>
@@ -4939,7 +4939,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
         <translation>Lo que escribió el médico</translation>
     </message>
     <message>
-        <source>Physician's note</source>
+        <source>Physician&apos;s note</source>
         <translation>Nota del médico</translation>
     </message>
     <message>
@@ -5165,11 +5165,11 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     <name>leadline::DebriefModel</name>
     <message>
         <source>%1 % more</source>
-        <translation>%1 % más</translation>
+        <translation>%1&#xa0;% más</translation>
     </message>
     <message>
         <source>%1 % less</source>
-        <translation>%1 % menos</translation>
+        <translation>%1&#xa0;% menos</translation>
     </message>
     <message>
         <source>as planned</source>
@@ -5283,7 +5283,7 @@ plan → real</translation>
         <translation>Aún sin bitácora</translation>
     </message>
     <message>
-        <source>After the dive, enter each guest's pressure and time, or open a file that holds the log. Planned and actual then stand side by side.</source>
+        <source>After the dive, enter each guest&apos;s pressure and time, or open a file that holds the log. Planned and actual then stand side by side.</source>
         <translation>Después de la inmersión, anote la presión y el tiempo de cada cliente o abra un archivo que contenga la bitácora. Entonces lo previsto y lo real quedan uno junto a otro.</translation>
     </message>
     <message>
@@ -5347,7 +5347,7 @@ plan → real</translation>
         <translation>Alto: cuenten otra vez</translation>
     </message>
     <message>
-        <source>%1: enter each guest's end pressure and minutes.</source>
+        <source>%1: enter each guest&apos;s end pressure and minutes.</source>
         <translation>%1: anote la presión final y los minutos de cada cliente.</translation>
     </message>
     <message>
@@ -5628,7 +5628,7 @@ se rompió a %1</translation>
         <translation>Inmersiones anteriores de %1</translation>
     </message>
     <message>
-        <source>Dives of the seven days before this one count. Times are those of this site's clock.</source>
+        <source>Dives of the seven days before this one count. Times are those of this site&apos;s clock.</source>
         <translation>Cuentan las inmersiones de los siete días anteriores a esta. Las horas son las del reloj de este lugar.</translation>
     </message>
     <message>
@@ -5985,7 +5985,7 @@ llena</translation>
         <translation>Clientes; en negrita quien probablemente tiene frío primero de un grupo.</translation>
     </message>
     <message>
-        <source>The guest's group.</source>
+        <source>The guest&apos;s group.</source>
         <translation>El grupo del cliente.</translation>
     </message>
     <message>
@@ -6017,7 +6017,7 @@ llena</translation>
         <translation>En el punto previsto más profundo, traje comprimido, botella llena, chaleco vacío: lo que debe sostener el chaleco.</translation>
     </message>
     <message>
-        <source>Thickness of the foam, read from the suit's label.</source>
+        <source>Thickness of the foam, read from the suit&apos;s label.</source>
         <translation>Grosor de la espuma, leído en la etiqueta del traje.</translation>
     </message>
     <message>
@@ -6177,15 +6177,15 @@ llena</translation>
         <translation>%1, por clase</translation>
     </message>
     <message>
-        <source>Change a guest's cylinder</source>
+        <source>Change a guest&apos;s cylinder</source>
         <translation>Cambiar la botella de un cliente</translation>
     </message>
     <message>
-        <source>Change a guest's pressure</source>
+        <source>Change a guest&apos;s pressure</source>
         <translation>Cambiar la presión de un cliente</translation>
     </message>
     <message>
-        <source>Change the temperature of a guest's air</source>
+        <source>Change the temperature of a guest&apos;s air</source>
         <translation>Cambiar la temperatura del aire de un cliente</translation>
     </message>
     <message>
@@ -6193,7 +6193,7 @@ llena</translation>
         <translation>Cambiar cómo respira un cliente</translation>
     </message>
     <message>
-        <source>Change a guest's RMV</source>
+        <source>Change a guest&apos;s RMV</source>
         <translation>Cambiar el VMR de un cliente</translation>
     </message>
 </context>
@@ -6697,7 +6697,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Seguir adelante pese a este aviso</translation>
     </message>
     <message>
-        <source>The reason is kept with the session. Local law and your centre's standard come first: they cannot be set aside here.</source>
+        <source>The reason is kept with the session. Local law and your centre&apos;s standard come first: they cannot be set aside here.</source>
         <translation>El motivo se guarda con la sesión. La ley local y las normas de su centro van primero: aquí no se pueden desestimar.</translation>
     </message>
     <message>
@@ -6864,7 +6864,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Unidos a este cliente: %1</translation>
     </message>
     <message numerus="yes">
-        <source>%Ln guests are due for erasure by the centre's periods. Nothing is erased by itself.</source>
+        <source>%Ln guests are due for erasure by the centre&apos;s periods. Nothing is erased by itself.</source>
         <translation>
             <numerusform>%Ln cliente está pendiente de borrar según los plazos del centro. Nada se borra por sí solo.</numerusform>
             <numerusform>%Ln clientes están pendientes de borrar según los plazos del centro. Nada se borra por sí solo.</numerusform>
@@ -7001,7 +7001,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Acompañante</translation>
     </message>
     <message>
-        <source>In the guest's life, before this one. Empty: not asked.</source>
+        <source>In the guest&apos;s life, before this one. Empty: not asked.</source>
         <translation>En la vida del cliente, antes de esta. Vacío: no se preguntó.</translation>
     </message>
     <message>
@@ -7009,7 +7009,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Inmersiones hechas antes</translation>
     </message>
     <message>
-        <source>Guardian's written consent seen</source>
+        <source>Guardian&apos;s written consent seen</source>
         <translation>Consentimiento escrito del representante legal visto</translation>
     </message>
     <message>
@@ -7049,7 +7049,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Fecha de nacimiento</translation>
     </message>
     <message>
-        <source>%1: "%2" is not a date. Write it as 17/5/1990, with four digits for the year.</source>
+        <source>%1: &quot;%2&quot; is not a date. Write it as 17/5/1990, with four digits for the year.</source>
         <translation>%1: «%2» no es una fecha. Escríbala así: 17/5/1990, con el año de cuatro cifras.</translation>
     </message>
     <message>
@@ -7139,7 +7139,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Salobre</translation>
     </message>
     <message>
-        <source>Change the site's name</source>
+        <source>Change the site&apos;s name</source>
         <translation>Cambiar el nombre del lugar</translation>
     </message>
     <message>
@@ -7207,7 +7207,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Tipo de agua</translation>
     </message>
     <message>
-        <source>Of the water's surface above the sea</source>
+        <source>Of the water&apos;s surface above the sea</source>
         <translation>De la superficie del agua sobre el mar</translation>
     </message>
     <message>
@@ -7784,7 +7784,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Sesiones: %1, inmersiones con bitácora: %2</translation>
     </message>
     <message>
-        <source>%1, with the guest's name and all else</source>
+        <source>%1, with the guest&apos;s name and all else</source>
         <translation>%1, con el nombre del cliente y todo lo demás</translation>
     </message>
     <message>
@@ -7804,7 +7804,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Unidos a este cliente: %1</translation>
     </message>
     <message>
-        <source>%1. In them stands "Guest removed", with lead, cylinder and what was logged.</source>
+        <source>%1. In them stands &quot;Guest removed&quot;, with lead, cylinder and what was logged.</source>
         <translation>%1. En ellas figura «Cliente eliminado», con el plomo, la botella y lo anotado en la bitácora.</translation>
     </message>
 </context>
@@ -8010,7 +8010,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Aún no hay clientes. Añada el primero (Ins) o abra una sesión.</translation>
     </message>
     <message>
-        <source>Nobody is called "%1". Esc shows all guests again.</source>
+        <source>Nobody is called &quot;%1&quot;. Esc shows all guests again.</source>
         <translation>Nadie se llama «%1». Esc muestra otra vez a todos los clientes.</translation>
     </message>
     <message>
@@ -8066,7 +8066,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Conjuntos de reglas que se aplican</translation>
     </message>
     <message>
-        <source>Where several apply, the strictest value counts. Local law and your centre's standard come first.</source>
+        <source>Where several apply, the strictest value counts. Local law and your centre&apos;s standard come first.</source>
         <translation>Donde se aplican varios, cuenta el valor más estricto. La ley local y las normas de su centro van primero.</translation>
     </message>
     <message>
@@ -8129,15 +8129,15 @@ un pulmón puede desgarrarse</translation>
         <translation>Tomar el último control de salud</translation>
     </message>
     <message>
-        <source>Physician's release</source>
+        <source>Physician&apos;s release</source>
         <translation>Autorización médica</translation>
     </message>
     <message>
-        <source>Physician's &amp;written release seen</source>
+        <source>Physician&apos;s &amp;written release seen</source>
         <translation>Autorización &amp;médica escrita vista</translation>
     </message>
     <message>
-        <source>Date of the physician's release</source>
+        <source>Date of the physician&apos;s release</source>
         <translation>Fecha de la autorización médica</translation>
     </message>
     <message>
@@ -8145,7 +8145,7 @@ un pulmón puede desgarrarse</translation>
         <translation>con fecha</translation>
     </message>
     <message>
-        <source>"%1" is not a date. Write it as 17/5/2026, with four digits for the year.</source>
+        <source>&quot;%1&quot; is not a date. Write it as 17/5/2026, with four digits for the year.</source>
         <translation>«%1» no es una fecha. Escríbala así: 17/5/2026, con el año de cuatro cifras.</translation>
     </message>
     <message>
@@ -8161,7 +8161,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Abrir las &amp;preguntas</translation>
     </message>
     <message>
-        <source>By the centre's own &amp;form</source>
+        <source>By the centre&apos;s own &amp;form</source>
         <translation>Con el f&amp;ormulario del centro</translation>
     </message>
     <message>
@@ -8177,7 +8177,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Cerrar sin registrar</translation>
     </message>
     <message>
-        <source>Short questions for talking it over. They diagnose nobody: the centre's own form and the physician prevail.</source>
+        <source>Short questions for talking it over. They diagnose nobody: the centre&apos;s own form and the physician prevail.</source>
         <translation>Preguntas breves para hablarlo. No diagnostican a nadie: prevalecen el formulario del centro y el médico.</translation>
     </message>
     <message>
@@ -8355,7 +8355,7 @@ un pulmón puede desgarrarse</translation>
         <translation>Eliminar la sesión</translation>
     </message>
     <message>
-        <source>Delete "%1" with its plan and log for good? The guests stay on record.</source>
+        <source>Delete &quot;%1&quot; with its plan and log for good? The guests stay on record.</source>
         <translation>¿Eliminar para siempre «%1» con su plan y su bitácora? Los clientes siguen registrados.</translation>
     </message>
 </context>
@@ -8536,12 +8536,12 @@ volar</translation>
         <translation>Minutos en el punto previsto más profundo, %1, hasta que ya no se permitiría subir directamente, antes de esta sesión. Redondeado hacia abajo.</translation>
     </message>
     <message>
-        <source>Time of this session's dive.</source>
+        <source>Time of this session&apos;s dive.</source>
         <translation>Tiempo de la inmersión de esta sesión.</translation>
     </message>
     <message>
         <source>Of the nitrogen that the house allows for going straight up, the most used at any moment of this dive; ashore, before this session. 100 % is the limit. Rounded up.</source>
-        <translation>Del nitrógeno que la casa permite para subir directamente, lo máximo usado en cualquier momento de esta inmersión; en tierra, antes de esta sesión. 100 % es el límite. Redondeado hacia arriba.</translation>
+        <translation>Del nitrógeno que la casa permite para subir directamente, lo máximo usado en cualquier momento de esta inmersión; en tierra, antes de esta sesión. 100&#xa0;% es el límite. Redondeado hacia arriba.</translation>
     </message>
     <message>
         <source>Dives of this day, this one included.</source>
@@ -8556,7 +8556,7 @@ volar</translation>
         <translation>Días con inmersión hasta hoy.</translation>
     </message>
     <message>
-        <source>Surface interval up to this session's dive. Rounded down.</source>
+        <source>Surface interval up to this session&apos;s dive. Rounded down.</source>
         <translation>Intervalo en superficie hasta la inmersión de esta sesión. Redondeado hacia abajo.</translation>
     </message>
     <message>
@@ -8599,7 +8599,7 @@ volar</translation>
         <translation>Aún no hay nadie en el personal. Añada al personal en la pestaña Clientes, en Grupos y personal, y anote allí sus inmersiones de los últimos siete días con el botón de la columna Inmersiones; entonces aquí se dice quién puede llevar esta inmersión.</translation>
     </message>
     <message>
-        <source>An aid for planning. What the diver's own computer, a physician and the makers say prevails. Tissues by ZH-L16C with gradient factors %1/%2, common practice.</source>
+        <source>An aid for planning. What the diver&apos;s own computer, a physician and the makers say prevails. Tissues by ZH-L16C with gradient factors %1/%2, common practice.</source>
         <translation>Una ayuda para planificar. Prevalece lo que digan el ordenador de buceo propio, un médico y los fabricantes. Tejidos según ZH-L16C con factores de gradiente %1/%2, práctica común.</translation>
     </message>
     <message>
@@ -8780,7 +8780,7 @@ volar</translation>
         <translation>%1 etiquetas es el máximo.</translation>
     </message>
     <message>
-        <source>Lead pieces: "%1" is not a list of sizes. Write numbers with spaces between: 0.5 1 2.</source>
+        <source>Lead pieces: &quot;%1&quot; is not a list of sizes. Write numbers with spaces between: 0.5 1 2.</source>
         <translation>Plomos: «%1» no es una lista de tamaños. Escriba números separados por espacios: 0.5 1 2.</translation>
     </message>
     <message>
@@ -8986,7 +8986,7 @@ volar</translation>
         <translation>Una &amp;frase de paso del centro</translation>
     </message>
     <message>
-        <source>This computer's &amp;keyring</source>
+        <source>This computer&apos;s &amp;keyring</source>
         <translation>El &amp;llavero de este ordenador</translation>
     </message>
     <message>
@@ -9026,7 +9026,7 @@ volar</translation>
         <translation>&amp;Terminar</translation>
     </message>
     <message>
-        <source>This computer's keyring does not answer. Choose a passphrase.</source>
+        <source>This computer&apos;s keyring does not answer. Choose a passphrase.</source>
         <translation>El llavero de este ordenador no responde. Elija una frase de paso.</translation>
     </message>
 </context>
@@ -9069,7 +9069,7 @@ volar</translation>
         <translation>Espere %1 s</translation>
     </message>
     <message>
-        <source>This computer's keyring has no key of this vault. Use the recovery key.</source>
+        <source>This computer&apos;s keyring has no key of this vault. Use the recovery key.</source>
         <translation>El llavero de este ordenador no tiene ninguna clave de esta caja fuerte. Use la clave de recuperación.</translation>
     </message>
 </context>
@@ -9192,7 +9192,7 @@ volar</translation>
         <translation>Acerca de Leadline</translation>
     </message>
     <message>
-        <source>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plans a first, supervised scuba session, prints a card for every guest and reviews the log.&lt;/p&gt;&lt;p&gt;A planning aid: no dive computer, no medical device, no legal advice. Local law, your organisation's standard, the instructor and a physician come first. Numbers are estimates to be checked in the water.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later.&lt;/p&gt;</source>
+        <source>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plans a first, supervised scuba session, prints a card for every guest and reviews the log.&lt;/p&gt;&lt;p&gt;A planning aid: no dive computer, no medical device, no legal advice. Local law, your organisation&apos;s standard, the instructor and a physician come first. Numbers are estimates to be checked in the water.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later.&lt;/p&gt;</source>
         <translation>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Planifica una primera sesión de buceo supervisada, imprime una tarjeta para cada cliente y revisa la bitácora.&lt;/p&gt;&lt;p&gt;Una ayuda para planificar: no es un ordenador de buceo, ni un dispositivo médico, ni asesoramiento legal. La ley local, las normas de su organización, el instructor y un médico van primero. Las cifras son estimaciones que hay que comprobar en el agua.&lt;/p&gt;&lt;p&gt;Software libre bajo la GNU General Public License, versión 3 o posterior.&lt;/p&gt;</translation>
     </message>
     <message>

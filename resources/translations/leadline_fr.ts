@@ -17,25 +17,25 @@
     <message>
         <source>%1: %2</source>
         <comment>severity: what is wrong</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1, %2: %3</source>
         <comment>severity, whom it is about: what is wrong</comment>
-        <translation>%1, %2 : %3</translation>
+        <translation>%1, %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>whom it is about: what is wrong</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 Goes ahead because: %2</source>
-        <translation>%1 Poursuivi parce que : %2</translation>
+        <translation>%1 Poursuivi parce que&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1 Goes ahead because: %2 (%3)</source>
-        <translation>%1 Poursuivi parce que : %2 (%3)</translation>
+        <translation>%1 Poursuivi parce que&#xa0;: %2 (%3)</translation>
     </message>
     <message>
         <source>not asked</source>
@@ -49,8 +49,8 @@
     <message numerus="yes">
         <source>%n years</source>
         <translation>
-            <numerusform>%n an</numerusform>
-            <numerusform>%n ans</numerusform>
+            <numerusform>%n&#xa0;an</numerusform>
+            <numerusform>%n&#xa0;ans</numerusform>
         </translation>
     </message>
     <message>
@@ -59,20 +59,20 @@
     </message>
     <message>
         <source>health clear</source>
-        <translation>santé : rien à signaler</translation>
+        <translation>santé&#xa0;: rien à signaler</translation>
     </message>
     <message>
         <source>health: %1, %2</source>
         <comment>before the day, today</comment>
-        <translation>santé : %1, %2</translation>
+        <translation>santé&#xa0;: %1, %2</translation>
     </message>
     <message>
         <source>signals %1</source>
-        <translation>signes : %1</translation>
+        <translation>signes&#xa0;: %1</translation>
     </message>
     <message>
         <source>Signals not yet known: %1.</source>
-        <translation>Signes pas encore connus : %1.</translation>
+        <translation>Signes pas encore connus&#xa0;: %1.</translation>
     </message>
     <message>
         <source>&gt;%1</source>
@@ -81,11 +81,11 @@
     </message>
     <message>
         <source>Instructor: %1 at least, to bring one guest up.</source>
-        <translation>Moniteur : %1 au moins, pour remonter un client.</translation>
+        <translation>Moniteur&#xa0;: %1 au moins, pour remonter un client.</translation>
     </message>
     <message>
         <source>In %1, up by %2 (%3): the air ends it before the plan does.</source>
-        <translation>À l’eau à %1, remontés à %2 au plus tard (%3) : l’air finit avant le plan.</translation>
+        <translation>À l’eau à %1, remontés à %2 au plus tard (%3)&#xa0;: l’air finit avant le plan.</translation>
     </message>
     <message>
         <source>In %1, back by %2 (%3).</source>
@@ -106,11 +106,11 @@
     </message>
     <message>
         <source>not entered: write it here</source>
-        <translation>non saisi : écrivez-le ici</translation>
+        <translation>non saisi&#xa0;: écrivez-le ici</translation>
     </message>
     <message>
         <source>No emergency plan is entered: write it here (oxygen, phone, chamber, way out)</source>
-        <translation>Aucun plan d’urgence saisi : écrivez-le ici (oxygène, téléphone, caisson, chemin de sortie)</translation>
+        <translation>Aucun plan d’urgence saisi&#xa0;: écrivez-le ici (oxygène, téléphone, caisson, chemin de sortie)</translation>
     </message>
     <message>
         <source>The whole plan stands on the emergency page.</source>
@@ -163,7 +163,7 @@
     <message>
         <source>%1: %2</source>
         <comment>guest, flag</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Signals of need</source>
@@ -234,8 +234,8 @@
     <message numerus="yes">
         <source>%n more: see the findings in the window.</source>
         <translation>
-            <numerusform>%n autre : voir les constats dans la fenêtre.</numerusform>
-            <numerusform>%n autres : voir les constats dans la fenêtre.</numerusform>
+            <numerusform>%n autre&#xa0;: voir les constats dans la fenêtre.</numerusform>
+            <numerusform>%n autres&#xa0;: voir les constats dans la fenêtre.</numerusform>
         </translation>
     </message>
     <message>
@@ -244,7 +244,7 @@
     </message>
     <message>
         <source>Likely low on air first: %1, after about %2 (10 of 100 dives: before %3).</source>
-        <translation>Probablement à court d’air en premier : %1, après environ %2 (10 plongées sur 100 : avant %3).</translation>
+        <translation>Probablement à court d’air en premier&#xa0;: %1, après environ %2 (10 plongées sur 100&#xa0;: avant %3).</translation>
     </message>
 </context>
 <context>
@@ -338,8 +338,8 @@
         <translation>pouces</translation>
     </message>
     <message>
-        <source>feet and inches (5'9")</source>
-        <translation>pieds et pouces (5'9")</translation>
+        <source>feet and inches (5&apos;9&quot;)</source>
+        <translation>pieds et pouces (5&apos;9&quot;)</translation>
     </message>
     <message>
         <source>UTF-8</source>
@@ -359,87 +359,87 @@
     </message>
     <message>
         <source>%1 characters; at most %2 can be kept. Shorten it in the list.</source>
-        <translation>%1 caractères ; on peut en garder %2 au plus. Raccourcissez dans la liste.</translation>
+        <translation>%1 caractères&#x202f;; on peut en garder %2 au plus. Raccourcissez dans la liste.</translation>
     </message>
     <message>
-        <source>"%1" is not a date in this order. Check it, or choose the order of dates above.</source>
-        <translation>« %1 » n’est pas une date dans cet ordre. Vérifiez-la ou choisissez plus haut l’ordre des dates.</translation>
+        <source>&quot;%1&quot; is not a date in this order. Check it, or choose the order of dates above.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une date dans cet ordre. Vérifiez-la ou choisissez plus haut l’ordre des dates.</translation>
     </message>
     <message>
-        <source>"%1" is after the session on %2. Check the year.</source>
-        <translation>« %1 » est après la séance du %2. Vérifiez l’année.</translation>
+        <source>&quot;%1&quot; is after the session on %2. Check the year.</source>
+        <translation>«&#xa0;%1&#xa0;» est après la séance du %2. Vérifiez l’année.</translation>
     </message>
     <message>
-        <source>"%1" is not a weight. Wanted: a number, with kg or lb behind it if you like.</source>
-        <translation>« %1 » n’est pas un poids. Attendu : un nombre, suivi au besoin de kg ou lb.</translation>
+        <source>&quot;%1&quot; is not a weight. Wanted: a number, with kg or lb behind it if you like.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un poids. Attendu&#xa0;: un nombre, suivi au besoin de kg ou lb.</translation>
     </message>
     <message>
-        <source>"%1" is not a height. Wanted: 175, 1.75 m or 5'9".</source>
-        <translation>« %1 » n’est pas une taille. Attendu : 175, 1,75 m ou 5'9".</translation>
+        <source>&quot;%1&quot; is not a height. Wanted: 175, 1.75 m or 5&apos;9&quot;.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une taille. Attendu&#xa0;: 175, 1,75&#xa0;m ou 5&apos;9&quot;.</translation>
     </message>
     <message>
-        <source>"%1" is outside 15 to 250 kg. Check the number and the unit above.</source>
-        <translation>« %1 » n’est pas entre 15 et 250 kg. Vérifiez le nombre et l’unité plus haut.</translation>
+        <source>&quot;%1&quot; is outside 15 to 250 kg. Check the number and the unit above.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas entre 15 et 250&#xa0;kg. Vérifiez le nombre et l’unité plus haut.</translation>
     </message>
     <message>
-        <source>"%1" is outside 80 to 250 cm. Check the number and the unit above.</source>
-        <translation>« %1 » n’est pas entre 80 et 250 cm. Vérifiez le nombre et l’unité plus haut.</translation>
+        <source>&quot;%1&quot; is outside 80 to 250 cm. Check the number and the unit above.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas entre 80 et 250&#xa0;cm. Vérifiez le nombre et l’unité plus haut.</translation>
     </message>
     <message>
-        <source>"%1" can be read in more than one way. Answer the question above.</source>
-        <translation>« %1 » peut se lire de plusieurs façons. Répondez à la question plus haut.</translation>
+        <source>&quot;%1&quot; can be read in more than one way. Answer the question above.</source>
+        <translation>«&#xa0;%1&#xa0;» peut se lire de plusieurs façons. Répondez à la question plus haut.</translation>
     </message>
     <message>
-        <source>"%1": the year was taken for %2. Check it with the guest.</source>
-        <translation>« %1 » : l’année a été lue comme %2. Vérifiez-la avec le client.</translation>
+        <source>&quot;%1&quot;: the year was taken for %2. Check it with the guest.</source>
+        <translation>«&#xa0;%1&#xa0;»&#xa0;: l’année a été lue comme %2. Vérifiez-la avec le client.</translation>
     </message>
     <message>
         <source>%1 years old on the day. Check the birth date.</source>
-        <translation>%1 ans ce jour-là. Vérifiez la date de naissance.</translation>
+        <translation>%1&#xa0;ans ce jour-là. Vérifiez la date de naissance.</translation>
     </message>
     <message>
         <source>Age %1 goes into the note. Ask for the birth date: without it the rules on age cannot be checked.</source>
-        <translation>L’âge, %1 ans, va dans la note. Demandez la date de naissance : sans elle, les règles d’âge ne peuvent pas être vérifiées.</translation>
+        <translation>L’âge, %1&#xa0;ans, va dans la note. Demandez la date de naissance&#xa0;: sans elle, les règles d’âge ne peuvent pas être vérifiées.</translation>
     </message>
     <message>
         <source>The list says %1 years, the birth date %2. One of them is wrong; ask the guest.</source>
-        <translation>La liste dit %1 ans, la date de naissance %2. L’un des deux est faux ; demandez au client.</translation>
+        <translation>La liste dit %1&#xa0;ans, la date de naissance %2. L’un des deux est faux&#x202f;; demandez au client.</translation>
     </message>
     <message>
-        <source>"%1" is not an age. Left out.</source>
-        <translation>« %1 » n’est pas un âge. Ignoré.</translation>
+        <source>&quot;%1&quot; is not an age. Left out.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un âge. Ignoré.</translation>
     </message>
     <message>
-        <source>"%1" is no language known here. English is put; choose another in the Roster.</source>
-        <translation>« %1 » n’est pas une langue connue ici. L’anglais est mis ; choisissez-en une autre dans Clients.</translation>
+        <source>&quot;%1&quot; is no language known here. English is put; choose another in the Roster.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une langue connue ici. L’anglais est mis&#x202f;; choisissez-en une autre dans Clients.</translation>
     </message>
     <message>
-        <source>"%1" is no European shoe size (20 to 55). Left empty.</source>
-        <translation>« %1 » n’est pas une pointure européenne (20 à 55). Laissée vide.</translation>
+        <source>&quot;%1&quot; is no European shoe size (20 to 55). Left empty.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une pointure européenne (20 à 55). Laissée vide.</translation>
     </message>
     <message>
-        <source>"%1" is not a number of dives. Left empty.</source>
-        <translation>« %1 » n’est pas un nombre de plongées. Laissé vide.</translation>
+        <source>&quot;%1&quot; is not a number of dives. Left empty.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas un nombre de plongées. Laissé vide.</translation>
     </message>
     <message>
-        <source>"%1" does not look like an e-mail address. Taken over as it is.</source>
-        <translation>« %1 » ne ressemble pas à une adresse e-mail. Reprise telle quelle.</translation>
+        <source>&quot;%1&quot; does not look like an e-mail address. Taken over as it is.</source>
+        <translation>«&#xa0;%1&#xa0;» ne ressemble pas à une adresse e-mail. Reprise telle quelle.</translation>
     </message>
     <message>
-        <source>"%1" does not look like a phone number. Taken over as it is.</source>
-        <translation>« %1 » ne ressemble pas à un numéro de téléphone. Repris tel quel.</translation>
+        <source>&quot;%1&quot; does not look like a phone number. Taken over as it is.</source>
+        <translation>«&#xa0;%1&#xa0;» ne ressemble pas à un numéro de téléphone. Repris tel quel.</translation>
     </message>
     <message>
-        <source>"%1": some letters could not be read. Correct them in the Roster.</source>
-        <translation>« %1 » : certaines lettres n’ont pas pu être lues. Corrigez-les dans Clients.</translation>
+        <source>&quot;%1&quot;: some letters could not be read. Correct them in the Roster.</source>
+        <translation>«&#xa0;%1&#xa0;»&#xa0;: certaines lettres n’ont pas pu être lues. Corrigez-les dans Clients.</translation>
     </message>
     <message>
         <source>Same phone or e-mail as %1 in the roster: family, perhaps.</source>
-        <translation>Même téléphone ou e-mail que %1 dans la liste des clients : même famille, peut-être.</translation>
+        <translation>Même téléphone ou e-mail que %1 dans la liste des clients&#xa0;: même famille, peut-être.</translation>
     </message>
     <message>
         <source>Same phone or e-mail as %1 in row %2: family, perhaps.</source>
-        <translation>Même téléphone ou e-mail que %1, ligne %2 : même famille, peut-être.</translation>
+        <translation>Même téléphone ou e-mail que %1, ligne %2&#xa0;: même famille, peut-être.</translation>
     </message>
     <message>
         <source>Same as %1 in the roster</source>
@@ -458,23 +458,23 @@
     </message>
     <message>
         <source>Language not entered: the card is in English</source>
-        <translation>Langue non saisie : la fiche est en anglais</translation>
+        <translation>Langue non saisie&#xa0;: la fiche est en anglais</translation>
     </message>
     <message>
         <source>No %1 yet: the card is in English</source>
-        <translation>%1 : pas encore ; la fiche est en anglais</translation>
+        <translation>%1&#xa0;: pas encore&#x202f;; la fiche est en anglais</translation>
     </message>
     <message>
         <source>%1: a draft, not checked by a speaker</source>
-        <translation>%1 : un brouillon, non vérifié par quelqu’un qui parle la langue</translation>
+        <translation>%1&#xa0;: un brouillon, non vérifié par quelqu’un qui parle la langue</translation>
     </message>
     <message>
         <source>%1: checked by a speaker</source>
-        <translation>%1 : vérifié par quelqu’un qui parle la langue</translation>
+        <translation>%1&#xa0;: vérifié par quelqu’un qui parle la langue</translation>
     </message>
     <message>
         <source>%1: checked by %2</source>
-        <translation>%1 : vérifié par %2</translation>
+        <translation>%1&#xa0;: vérifié par %2</translation>
     </message>
     <message>
         <source>%1 (draft)</source>
@@ -498,18 +498,18 @@
     </message>
     <message>
         <source>Cards in %1: drafted, not checked by a speaker.</source>
-        <translation>Fiches en %1 : brouillons, non vérifiés par quelqu’un qui parle la langue.</translation>
+        <translation>Fiches en %1&#xa0;: brouillons, non vérifiés par quelqu’un qui parle la langue.</translation>
     </message>
     <message>
         <source>No cards in %1: in English instead.</source>
-        <translation>Pas de fiches en %1 : en anglais à la place.</translation>
+        <translation>Pas de fiches en %1&#xa0;: en anglais à la place.</translation>
     </message>
 </context>
 <context>
     <name>Commands</name>
     <message>
-        <source>No card for %1: a stop stands. "leadline plan" says which.</source>
-        <translation>Pas de fiche pour %1 : un stop subsiste. « leadline plan » dit lequel.</translation>
+        <source>No card for %1: a stop stands. &quot;leadline plan&quot; says which.</source>
+        <translation>Pas de fiche pour %1&#xa0;: un stop subsiste. «&#xa0;leadline plan&#xa0;» dit lequel.</translation>
     </message>
     <message>
         <source>No cards were written.</source>
@@ -517,11 +517,11 @@
     </message>
     <message>
         <source>Cards: %1. Pages: %2. Written to %3</source>
-        <translation>Fiches : %1. Pages : %2. Écrites dans %3</translation>
+        <translation>Fiches&#xa0;: %1. Pages&#xa0;: %2. Écrites dans %3</translation>
     </message>
     <message>
         <source>No display was found: showing the plan here and writing the cards.</source>
-        <translation>Aucun écran trouvé : le plan est affiché ici et les fiches sont écrites.</translation>
+        <translation>Aucun écran trouvé&#xa0;: le plan est affiché ici et les fiches sont écrites.</translation>
     </message>
     <message>
         <source>%1 cannot be made.</source>
@@ -532,7 +532,7 @@
         <translation>Impossible d’écrire %1.</translation>
     </message>
     <message>
-        <source>No font here has the letters %1 of "%2": write them by hand, or install a font that has them.</source>
+        <source>No font here has the letters %1 of &quot;%2&quot;: write them by hand, or install a font that has them.</source>
         <translation>Aucune police ici n’a les caractères %1 de « %2 » : écrivez-les à la main ou installez une police qui les a.</translation>
     </message>
     <message>
@@ -548,15 +548,15 @@
         <translation>--kind est l’un de : %1.</translation>
     </message>
     <message>
-        <source>Nothing was written: there is no group.</source>
-        <translation>Rien n’a été écrit : il n’y a pas de palanquée.</translation>
+        <source>Nothing was written: there is no group. Make one on the Roster.</source>
+        <translation>Rien n’a été écrit : il n’y a pas de palanquée. Formez-en une dans l’onglet des clients.</translation>
     </message>
     <message>
         <source>Pages: %1. Written to %2</source>
         <translation>Pages : %1. Écrites dans %2</translation>
     </message>
     <message>
-        <source>Cut on a card for want of room: "%1". Shorten it.</source>
+        <source>Cut on a card for want of room: &quot;%1&quot;. Shorten it.</source>
         <translation>Coupé sur une carte, faute de place : « %1 ». Raccourcissez.</translation>
     </message>
     <message numerus="yes">
@@ -579,11 +579,11 @@
     <name>EarsAndLungs</name>
     <message>
         <source>3 ft</source>
-        <translation>3 ft</translation>
+        <translation>3&#xa0;ft</translation>
     </message>
     <message>
         <source>1 m</source>
-        <translation>1 m</translation>
+        <translation>1&#xa0;m</translation>
     </message>
     <message>
         <source>less than a second</source>
@@ -591,15 +591,15 @@
     </message>
     <message>
         <source>%1 s</source>
-        <translation>%1 s</translation>
+        <translation>%1&#xa0;s</translation>
     </message>
     <message>
         <source>%1 mmHg</source>
-        <translation>%1 mmHg</translation>
+        <translation>%1&#xa0;mmHg</translation>
     </message>
     <message>
         <source>Clear before %1: this dive is shallower than one step. The tube locks after %2 without clearing.</source>
-        <translation>Équilibrer avant %1 : cette plongée est moins profonde qu’un seul pas. Sans équilibrer, la trompe se bloque après %2.</translation>
+        <translation>Équilibrer avant %1&#xa0;: cette plongée est moins profonde qu’un seul pas. Sans équilibrer, la trompe se bloque après %2.</translation>
     </message>
     <message>
         <source>once on the way down</source>
@@ -611,19 +611,19 @@
     </message>
     <message>
         <source>Clear at least every %1: %2. The tube locks after %3 without clearing.</source>
-        <translation>Équilibrer au moins tous les %1 : %2. Sans équilibrer, la trompe se bloque après %3.</translation>
+        <translation>Équilibrer au moins tous les %1&#xa0;: %2. Sans équilibrer, la trompe se bloque après %3.</translation>
     </message>
     <message>
         <source>Largest step for half of that: %1. The step of the rules is longer.</source>
-        <translation>Plus grand pas pour la moitié de cette valeur : %1. Le pas des règles est plus long.</translation>
+        <translation>Plus grand pas pour la moitié de cette valeur&#xa0;: %1. Le pas des règles est plus long.</translation>
     </message>
     <message>
         <source>Largest step for half of that: %1.</source>
-        <translation>Plus grand pas pour la moitié de cette valeur : %1.</translation>
+        <translation>Plus grand pas pour la moitié de cette valeur&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Pain is the limit, not a figure: stop, go up %1, clear, go on. Never force. Ears that will not clear end the dive; ears that still hurt afterwards need a physician.</source>
-        <translation>La limite est la douleur, pas un chiffre : s’arrêter, remonter de %1, équilibrer, repartir. Ne jamais forcer. Des oreilles qui ne passent pas mettent fin à la plongée ; des oreilles qui font encore mal ensuite doivent être vues par un médecin.</translation>
+        <translation>La limite est la douleur, pas un chiffre&#xa0;: s’arrêter, remonter de %1, équilibrer, repartir. Ne jamais forcer. Des oreilles qui ne passent pas mettent fin à la plongée&#x202f;; des oreilles qui font encore mal ensuite doivent être vues par un médecin.</translation>
     </message>
     <message>
         <source>People were hurt from %1.</source>
@@ -639,14 +639,14 @@
     </message>
     <message>
         <source>Breathe all the time, most of all on the way up. Pain in the chest, trouble breathing or anything odd after a dive: oxygen, the emergency line, a physician.</source>
-        <translation>Respirer tout le temps, surtout à la remontée. Douleur à la poitrine, gêne pour respirer ou quoi que ce soit d’anormal après une plongée : oxygène, numéro d’urgence, médecin.</translation>
+        <translation>Respirer tout le temps, surtout à la remontée. Douleur à la poitrine, gêne pour respirer ou quoi que ce soit d’anormal après une plongée&#xa0;: oxygène, numéro d’urgence, médecin.</translation>
     </message>
 </context>
 <context>
     <name>EmergencySheet</name>
     <message>
         <source>In an emergency: the plan goes on</source>
-        <translation>En cas d’urgence : suite du plan</translation>
+        <translation>En cas d’urgence&#xa0;: suite du plan</translation>
     </message>
     <message>
         <source>In an emergency call</source>
@@ -654,7 +654,7 @@
     </message>
     <message>
         <source>not entered: write it here</source>
-        <translation>non saisi : écrivez-le ici</translation>
+        <translation>non saisi&#xa0;: écrivez-le ici</translation>
     </message>
     <message>
         <source>Where to come to</source>
@@ -662,7 +662,7 @@
     </message>
     <message>
         <source>Where to come to:</source>
-        <translation>Où venir :</translation>
+        <translation>Où venir&#xa0;:</translation>
     </message>
     <message>
         <source>Site without a name</source>
@@ -670,15 +670,15 @@
     </message>
     <message>
         <source>The water lies %1 above sea level: tell the physician.</source>
-        <translation>L’eau est à %1 au-dessus du niveau de la mer : dites-le au médecin.</translation>
+        <translation>L’eau est à %1 au-dessus du niveau de la mer&#xa0;: dites-le au médecin.</translation>
     </message>
     <message>
         <source>The water lies %1 below sea level: tell the physician.</source>
-        <translation>L’eau est à %1 au-dessous du niveau de la mer : dites-le au médecin.</translation>
+        <translation>L’eau est à %1 au-dessous du niveau de la mer&#xa0;: dites-le au médecin.</translation>
     </message>
     <message>
         <source>Guests are taken to %1; the bottom lies at %2.</source>
-        <translation>Les clients sont emmenés à %1 ; le fond est à %2.</translation>
+        <translation>Les clients sont emmenés à %1&#x202f;; le fond est à %2.</translation>
     </message>
     <message>
         <source>Guests are taken to %1.</source>
@@ -717,7 +717,7 @@
         <translation>Qui donne les premiers secours aujourd’hui</translation>
     </message>
     <message>
-        <source>Local rules, the centre's own plan and the rescue service come first. Put right by hand what has changed.</source>
+        <source>Local rules, the centre&apos;s own plan and the rescue service come first. Put right by hand what has changed.</source>
         <translation>Les règles locales, le plan du centre et les secours passent avant. Corrigez à la main ce qui a changé.</translation>
     </message>
 </context>
@@ -733,11 +733,11 @@
     </message>
     <message>
         <source>%1 is too large (%2 bytes; at most %3). Choose another file.</source>
-        <translation>%1 est trop gros (%2 octets ; %3 au plus). Choisissez un autre fichier.</translation>
+        <translation>%1 est trop gros (%2 octets&#x202f;; %3 au plus). Choisissez un autre fichier.</translation>
     </message>
     <message>
         <source>Not valid JSON at %1: %2. Correct the text there.</source>
-        <translation>JSON non valide à %1 : %2. Corrigez le texte à cet endroit.</translation>
+        <translation>JSON non valide à %1&#xa0;: %2. Corrigez le texte à cet endroit.</translation>
     </message>
     <message>
         <source>Nested too deep at %1 (at most %2 levels). This is not a session file.</source>
@@ -745,7 +745,7 @@
     </message>
     <message>
         <source>The file has version %1; this program reads up to %2. Update Leadline.</source>
-        <translation>Le fichier a la version %1 ; ce programme lit jusqu’à la %2. Mettez Leadline à jour.</translation>
+        <translation>Le fichier a la version %1&#x202f;; ce programme lit jusqu’à la %2. Mettez Leadline à jour.</translation>
     </message>
     <message>
         <source>%1 %2 was not found. It may have been removed meanwhile.</source>
@@ -757,7 +757,7 @@
     </message>
     <message>
         <source>The records in %1 were written by a newer Leadline (schema %2; this one knows %3). Update Leadline; nothing was changed.</source>
-        <translation>Le registre dans %1 a été écrit par un Leadline plus récent (schéma %2 ; celui-ci connaît le %3). Mettez Leadline à jour ; rien n’a été modifié.</translation>
+        <translation>Le registre dans %1 a été écrit par un Leadline plus récent (schéma %2&#x202f;; celui-ci connaît le %3). Mettez Leadline à jour&#x202f;; rien n’a été modifié.</translation>
     </message>
     <message>
         <source>The records in %1 are in use by another program. Close it and try again.</source>
@@ -765,11 +765,11 @@
     </message>
     <message>
         <source>The list has %1 rows; at most %2 can be read. Split it.</source>
-        <translation>La liste a %1 lignes ; on peut en lire %2 au plus. Divisez-la.</translation>
+        <translation>La liste a %1 lignes&#x202f;; on peut en lire %2 au plus. Divisez-la.</translation>
     </message>
     <message>
         <source>The list has %1 columns; at most %2 can be read. Take out those that are not needed.</source>
-        <translation>La liste a %1 colonnes ; on peut en lire %2 au plus. Retirez celles qui ne servent pas.</translation>
+        <translation>La liste a %1 colonnes&#x202f;; on peut en lire %2 au plus. Retirez celles qui ne servent pas.</translation>
     </message>
     <message>
         <source>A quotation mark is opened in %1 of the list and never closed. Close it, or save the list anew as CSV.</source>
@@ -781,11 +781,11 @@
     </message>
     <message>
         <source>%1 is damaged or holds no records (%2). Put back a copy: Records, Copies of the records. The damaged file is kept.</source>
-        <translation>%1 est endommagé ou ne contient pas de registre (%2). Restaurez une copie : Registre, Copies du registre. Le fichier endommagé est conservé.</translation>
+        <translation>%1 est endommagé ou ne contient pas de registre (%2). Restaurez une copie&#xa0;: Registre, Copies du registre. Le fichier endommagé est conservé.</translation>
     </message>
     <message>
         <source>The records file %1 is not there, or another one took its place. Bring the folder or disk back and try again; until then nothing can be saved.</source>
-        <translation>Le fichier du registre %1 n’est plus là, ou un autre a pris sa place. Remettez le dossier ou le disque et réessayez ; d’ici là, rien ne peut être enregistré.</translation>
+        <translation>Le fichier du registre %1 n’est plus là, ou un autre a pris sa place. Remettez le dossier ou le disque et réessayez&#x202f;; d’ici là, rien ne peut être enregistré.</translation>
     </message>
     <message>
         <source>The records in %1 may not be written (%2). Change the permissions of the file and its folder, then try again.</source>
@@ -793,83 +793,83 @@
     </message>
     <message>
         <source>There is no room on the disk for %1 (%2). Free some space and try again; what was saved before stands.</source>
-        <translation>Il n’y a plus de place sur le disque pour %1 (%2). Libérez de la place et réessayez ; ce qui était enregistré avant est intact.</translation>
+        <translation>Il n’y a plus de place sur le disque pour %1 (%2). Libérez de la place et réessayez&#x202f;; ce qui était enregistré avant est intact.</translation>
     </message>
     <message>
         <source>%1 holds no records of Leadline (%2). Choose another file; nothing was changed.</source>
-        <translation>%1 ne contient pas de registre de Leadline (%2). Choisissez un autre fichier ; rien n’a été modifié.</translation>
+        <translation>%1 ne contient pas de registre de Leadline (%2). Choisissez un autre fichier&#x202f;; rien n’a été modifié.</translation>
     </message>
     <message>
         <source>Stopped; nothing was changed (%1).</source>
-        <translation>Arrêté ; rien n’a été modifié (%1).</translation>
+        <translation>Arrêté&#x202f;; rien n’a été modifié (%1).</translation>
     </message>
     <message>
         <source>%1: %2 is not %3. Correct it.</source>
-        <translation>%1 : %2 n’est pas %3. Corrigez.</translation>
+        <translation>%1&#xa0;: %2 n’est pas %3. Corrigez.</translation>
     </message>
     <message>
-        <source>%1: there is no field "%2". Remove it or use one of: %3.</source>
-        <translation>%1 : le champ « %2 » n’existe pas. Retirez-le ou utilisez l’un de ceux-ci : %3.</translation>
+        <source>%1: there is no field &quot;%2&quot;. Remove it or use one of: %3.</source>
+        <translation>%1&#xa0;: le champ «&#xa0;%2&#xa0;» n’existe pas. Retirez-le ou utilisez l’un de ceux-ci&#xa0;: %3.</translation>
     </message>
     <message>
-        <source>%1: the field "%2" is missing. Add it.</source>
-        <translation>%1 : le champ « %2 » manque. Ajoutez-le.</translation>
+        <source>%1: the field &quot;%2&quot; is missing. Add it.</source>
+        <translation>%1&#xa0;: le champ «&#xa0;%2&#xa0;» manque. Ajoutez-le.</translation>
     </message>
     <message>
         <source>%1: %2 is outside %3. Enter a value in that range.</source>
-        <translation>%1 : %2 est hors de %3. Entrez une valeur dans cet intervalle.</translation>
+        <translation>%1&#xa0;: %2 est hors de %3. Entrez une valeur dans cet intervalle.</translation>
     </message>
     <message>
-        <source>%1: "%2" is not a choice. Use one of: %3.</source>
-        <translation>%1 : « %2 » n’est pas un choix possible. Utilisez l’un de ceux-ci : %3.</translation>
+        <source>%1: &quot;%2&quot; is not a choice. Use one of: %3.</source>
+        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» n’est pas un choix possible. Utilisez l’un de ceux-ci&#xa0;: %3.</translation>
     </message>
     <message>
-        <source>%1: "%2" does not fit. Wanted: %3.</source>
-        <translation>%1 : « %2 » ne convient pas. Attendu : %3.</translation>
+        <source>%1: &quot;%2&quot; does not fit. Wanted: %3.</source>
+        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» ne convient pas. Attendu&#xa0;: %3.</translation>
     </message>
     <message>
         <source>%1: has %2 entries, wanted %3.</source>
-        <translation>%1 : a %2 entrées, attendu : %3.</translation>
+        <translation>%1&#xa0;: a %2 entrées, attendu&#xa0;: %3.</translation>
     </message>
     <message>
-        <source>%1: "%2" is not a date. Write it as 2026-07-31.</source>
-        <translation>%1 : « %2 » n’est pas une date. Écrivez-la ainsi : 2026-07-31.</translation>
+        <source>%1: &quot;%2&quot; is not a date. Write it as 2026-07-31.</source>
+        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» n’est pas une date. Écrivez-la ainsi&#xa0;: 2026-07-31.</translation>
     </message>
     <message>
         <source>%1: born on %2, after the session on %3. Correct the date.</source>
-        <translation>%1 : naissance le %2, après la séance du %3. Corrigez la date.</translation>
+        <translation>%1&#xa0;: naissance le %2, après la séance du %3. Corrigez la date.</translation>
     </message>
     <message>
-        <source>%1: "%2" is there twice. Give each its own.</source>
-        <translation>%1 : « %2 » existe deux fois. Donnez à chacun le sien.</translation>
+        <source>%1: &quot;%2&quot; is there twice. Give each its own.</source>
+        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» existe deux fois. Donnez à chacun le sien.</translation>
     </message>
     <message>
-        <source>%1: nothing is called "%2". Correct the name or add what it names.</source>
-        <translation>%1 : rien ne s’appelle « %2 ». Corrigez le nom ou ajoutez ce qu’il désigne.</translation>
+        <source>%1: nothing is called &quot;%2&quot;. Correct the name or add what it names.</source>
+        <translation>%1&#xa0;: rien ne s’appelle «&#xa0;%2&#xa0;». Corrigez le nom ou ajoutez ce qu’il désigne.</translation>
     </message>
     <message>
         <source>%1: %2 bar is over the working pressure of %3 bar. Read the gauge again; never use an overfilled cylinder.</source>
-        <translation>%1 : %2 bar dépasse la pression de service de %3 bar. Relisez le manomètre ; n’utilisez jamais une bouteille trop gonflée.</translation>
+        <translation>%1&#xa0;: %2&#xa0;bar dépasse la pression de service de %3&#xa0;bar. Relisez le manomètre&#x202f;; n’utilisez jamais une bouteille trop gonflée.</translation>
     </message>
     <message>
         <source>%1: %2 min is not later than the point before (%3 min). Times must grow.</source>
-        <translation>%1 : %2 min n’est pas après le point précédent (%3 min). Les temps doivent croître.</translation>
+        <translation>%1&#xa0;: %2&#xa0;min n’est pas après le point précédent (%3&#xa0;min). Les temps doivent croître.</translation>
     </message>
     <message>
         <source>%1: starts at %2, while another lasts until %3. Correct the times.</source>
-        <translation>%1 : commence à %2, alors qu’une autre dure jusqu’à %3. Corrigez les heures.</translation>
+        <translation>%1&#xa0;: commence à %2, alors qu’une autre dure jusqu’à %3. Corrigez les heures.</translation>
     </message>
     <message>
         <source>%1: ends at %2, before it starts at %3. Correct the times.</source>
-        <translation>%1 : finit à %2, avant de commencer à %3. Corrigez les heures.</translation>
+        <translation>%1&#xa0;: finit à %2, avant de commencer à %3. Corrigez les heures.</translation>
     </message>
     <message>
         <source>%1: %2 m; the dive must start and end at the surface (0 m).</source>
-        <translation>%1 : %2 m ; la plongée doit commencer et finir à la surface (0 m).</translation>
+        <translation>%1&#xa0;: %2&#xa0;m&#x202f;; la plongée doit commencer et finir à la surface (0&#xa0;m).</translation>
     </message>
     <message>
-        <source>%1: the log is of %2; here it is %3. Open this session's own log, or enter it by hand.</source>
-        <translation>%1 : le relevé est du %2 ; ici c’est le %3. Ouvrez le relevé de cette séance, ou saisissez-le à la main.</translation>
+        <source>%1: the log is of %2; here it is %3. Open this session&apos;s own log, or enter it by hand.</source>
+        <translation>%1&#xa0;: le relevé est du %2&#x202f;; ici c’est le %3. Ouvrez le relevé de cette séance, ou saisissez-le à la main.</translation>
     </message>
     <message>
         <source>nobody</source>
@@ -877,7 +877,7 @@
     </message>
     <message>
         <source>%1: %2 bar is more than the %3 bar at the start. Read the gauge again.</source>
-        <translation>%1 : %2 bar, c’est plus que les %3 bar du début. Relisez le manomètre.</translation>
+        <translation>%1&#xa0;: %2&#xa0;bar, c’est plus que les %3&#xa0;bar du début. Relisez le manomètre.</translation>
     </message>
     <message>
         <source>The health vault is not set up yet. Set it up in the menu Health vault.</source>
@@ -892,7 +892,7 @@
         <translation>Le coffre santé est verrouillé. Ouvrez-le d’abord.</translation>
     </message>
     <message>
-        <source>The key in this computer's keyring does not open the vault. Use another way.</source>
+        <source>The key in this computer&apos;s keyring does not open the vault. Use another way.</source>
         <translation>La clé du trousseau de cet ordinateur n’ouvre pas le coffre. Utilisez un autre moyen.</translation>
     </message>
     <message>
@@ -905,7 +905,7 @@
     </message>
     <message>
         <source>After wrong tries the vault waits. Try again in %1 s.</source>
-        <translation>Après des essais manqués, le coffre attend. Réessayez dans %1 s.</translation>
+        <translation>Après des essais manqués, le coffre attend. Réessayez dans %1&#xa0;s.</translation>
     </message>
     <message>
         <source>This is the last way into the vault. Add another one first.</source>
@@ -913,22 +913,22 @@
     </message>
     <message>
         <source>The passphrase has %1 characters; it needs %2. A few words in a row are easy to keep.</source>
-        <translation>La phrase secrète a %1 caractères ; il en faut %2. Quelques mots à la suite se retiennent facilement.</translation>
+        <translation>La phrase secrète a %1 caractères&#x202f;; il en faut %2. Quelques mots à la suite se retiennent facilement.</translation>
     </message>
     <message>
         <source>This is no recovery key: a sign is missing or mistyped. Compare it with the paper.</source>
-        <translation>Ce n’est pas une clé de secours : un signe manque ou est mal saisi. Comparez avec le papier.</translation>
+        <translation>Ce n’est pas une clé de secours&#xa0;: un signe manque ou est mal saisi. Comparez avec le papier.</translation>
     </message>
     <message>
         <source>%1 %2 cannot be opened: it is damaged, or was changed outside Leadline. Nothing was removed. Take a backup, and ask the guest again.</source>
-        <translation>%1 %2 ne peut pas être ouvert : endommagé, ou modifié hors de Leadline. Rien n’a été retiré. Prenez une copie de sauvegarde et demandez à nouveau au client.</translation>
+        <translation>%1 %2 ne peut pas être ouvert&#xa0;: endommagé, ou modifié hors de Leadline. Rien n’a été retiré. Prenez une copie de sauvegarde et demandez à nouveau au client.</translation>
     </message>
     <message>
         <source>Not enough memory to check the passphrase (%1 needed). Close other programs and try again.</source>
         <translation>Pas assez de mémoire pour vérifier la phrase secrète (il faut %1). Fermez d’autres programmes et réessayez.</translation>
     </message>
     <message>
-        <source>This computer's keyring does not answer (%1). Use the passphrase or the recovery key.</source>
+        <source>This computer&apos;s keyring does not answer (%1). Use the passphrase or the recovery key.</source>
         <translation>Le trousseau de cet ordinateur ne répond pas (%1). Utilisez la phrase secrète ou la clé de secours.</translation>
     </message>
 </context>
@@ -976,7 +976,7 @@
     </message>
     <message>
         <source>Planned to %1; %2 is usual for a first dive.</source>
-        <translation>Prévu à %1 ; %2 est l’usage pour une première plongée.</translation>
+        <translation>Prévu à %1&#x202f;; %2 est l’usage pour une première plongée.</translation>
     </message>
     <message>
         <source>Stay shallower unless the site asks for it.</source>
@@ -984,7 +984,7 @@
     </message>
     <message>
         <source>The bottom lies at %1; no more than %2 is wanted below first-time guests.</source>
-        <translation>Le fond est à %1 ; sous des débutants, %2 au plus sont souhaités.</translation>
+        <translation>Le fond est à %1&#x202f;; sous des débutants, %2 au plus sont souhaités.</translation>
     </message>
     <message>
         <source>Choose a shallower spot, or keep guests over a slope or a line.</source>
@@ -1000,7 +1000,7 @@
     </message>
     <message>
         <source>Planned for %1; at most %2 while the water is below %3.</source>
-        <translation>Prévu pour %1 ; %2 au plus tant que l’eau est sous %3.</translation>
+        <translation>Prévu pour %1&#x202f;; %2 au plus tant que l’eau est sous %3.</translation>
     </message>
     <message>
         <source>Shorten the dive to %1.</source>
@@ -1008,10 +1008,10 @@
     </message>
     <message>
         <source>Visibility is %1; at least %2 is wanted.</source>
-        <translation>La visibilité est de %1 ; au moins %2 sont souhaités.</translation>
+        <translation>La visibilité est de %1&#x202f;; au moins %2 sont souhaités.</translation>
     </message>
     <message>
-        <source>Take fewer guests within arm's reach, or do not dive.</source>
+        <source>Take fewer guests within arm&apos;s reach, or do not dive.</source>
         <translation>Prenez moins de clients, à portée de main, ou ne plongez pas.</translation>
     </message>
     <message>
@@ -1024,7 +1024,7 @@
     </message>
     <message>
         <source>Waves reach %1; at most %2 is wanted.</source>
-        <translation>Les vagues atteignent %1 ; %2 au plus sont souhaités.</translation>
+        <translation>Les vagues atteignent %1&#x202f;; %2 au plus sont souhaités.</translation>
     </message>
     <message>
         <source>Choose a sheltered entry or do not dive.</source>
@@ -1044,11 +1044,11 @@
     </message>
     <message>
         <source>Give the way down more time: ears need it.</source>
-        <translation>Prévoyez plus de temps pour la descente : les oreilles en ont besoin.</translation>
+        <translation>Prévoyez plus de temps pour la descente&#xa0;: les oreilles en ont besoin.</translation>
     </message>
     <message>
         <source>Clearing every %1 is too seldom: the tube to the ear can lock after %2.</source>
-        <translation>Équilibrer tous les %1 est trop rare : la trompe peut se bloquer après %2.</translation>
+        <translation>Équilibrer tous les %1 est trop rare&#xa0;: la trompe peut se bloquer après %2.</translation>
     </message>
     <message>
         <source>Clear in smaller steps.</source>
@@ -1056,7 +1056,7 @@
     </message>
     <message>
         <source>No rules are chosen, so no limit of depth, age or ratio is checked.</source>
-        <translation>Aucune règle n’est choisie : ni profondeur, ni âge, ni effectif ne sont vérifiés.</translation>
+        <translation>Aucune règle n’est choisie&#xa0;: ni profondeur, ni âge, ni effectif ne sont vérifiés.</translation>
     </message>
     <message>
         <source>Tick the rules that apply on the Site tab.</source>
@@ -1068,30 +1068,30 @@
     </message>
     <message>
         <source>Enter the number to call; it is printed on every card.</source>
-        <translation>Saisissez le numéro à appeler ; il est imprimé sur chaque fiche.</translation>
+        <translation>Saisissez le numéro à appeler&#x202f;; il est imprimé sur chaque fiche.</translation>
     </message>
     <message>
         <source>Is %1; the least age is %2.</source>
-        <translation>A %1 ans ; l’âge minimal est de %2 ans.</translation>
+        <translation>A %1&#xa0;ans&#x202f;; l’âge minimal est de %2&#xa0;ans.</translation>
     </message>
     <message>
         <source>Offer something else: no dive before %1.</source>
-        <translation>Proposez autre chose : pas de plongée avant %1 ans.</translation>
+        <translation>Proposez autre chose&#xa0;: pas de plongée avant %1&#xa0;ans.</translation>
     </message>
     <message>
         <source>The birth date is missing, so no age limit can be checked.</source>
-        <translation>La date de naissance manque : aucune limite d’âge ne peut être vérifiée.</translation>
+        <translation>La date de naissance manque&#xa0;: aucune limite d’âge ne peut être vérifiée.</translation>
     </message>
     <message>
         <source>Enter the birth date.</source>
         <translation>Saisissez la date de naissance.</translation>
     </message>
     <message>
-        <source>Is %1 and no guardian's consent is on record.</source>
-        <translation>A %1 ans et aucune autorisation du représentant légal n’est enregistrée.</translation>
+        <source>Is %1 and no guardian&apos;s consent is on record.</source>
+        <translation>A %1&#xa0;ans et aucune autorisation du représentant légal n’est enregistrée.</translation>
     </message>
     <message>
-        <source>Get a guardian's signed consent and tick it.</source>
+        <source>Get a guardian&apos;s signed consent and tick it.</source>
         <translation>Faites signer l’autorisation par un représentant légal et cochez-la.</translation>
     </message>
     <message>
@@ -1104,7 +1104,7 @@
     </message>
     <message>
         <source>Reads %1, which nobody leading the group speaks.</source>
-        <translation>Langue de lecture : %1 ; personne parmi les encadrants de la palanquée ne la parle.</translation>
+        <translation>Langue de lecture&#xa0;: %1&#x202f;; personne parmi les encadrants de la palanquée ne la parle.</translation>
     </message>
     <message>
         <source>Swap groups, find a translator, or brief with pictures and a small group.</source>
@@ -1120,7 +1120,7 @@
     </message>
     <message>
         <source>Still missing: %1.</source>
-        <translation>Manque encore : %1.</translation>
+        <translation>Manque encore&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Fit it and enter the size or number.</source>
@@ -1139,7 +1139,7 @@
         <translation>Les questions de santé sont encore ouvertes.</translation>
     </message>
     <message>
-        <source>Go through them with the guest, or take the centre's own form.</source>
+        <source>Go through them with the guest, or take the centre&apos;s own form.</source>
         <translation>Passez-les en revue avec le client, ou prenez le formulaire du centre.</translation>
     </message>
     <message>
@@ -1147,7 +1147,7 @@
         <translation>Les questions de santé exigent un médecin.</translation>
     </message>
     <message>
-        <source>Ask the guest for a physician's written release to dive, and tick it when you have read it.</source>
+        <source>Ask the guest for a physician&apos;s written release to dive, and tick it when you have read it.</source>
         <translation>Demandez au client l’accord écrit d’un médecin pour plonger, et cochez-le quand vous l’avez lu.</translation>
     </message>
     <message>
@@ -1175,7 +1175,7 @@
         <translation>Parlez-en avec le client, voyez si tout a été demandé et, dans le doute, ne plongez pas aujourd’hui.</translation>
     </message>
     <message>
-        <source>Today's questions are still open.</source>
+        <source>Today&apos;s questions are still open.</source>
         <translation>Les questions du jour sont encore ouvertes.</translation>
     </message>
     <message>
@@ -1195,7 +1195,7 @@
         <translation>Le contrôle santé du %1 vaut %2 mois et il est périmé.</translation>
     </message>
     <message>
-        <source>The health check or the physician's release has the date %1, after the session.</source>
+        <source>The health check or the physician&apos;s release has the date %1, after the session.</source>
         <translation>Le contrôle santé ou l’accord du médecin porte la date du %1, après la séance.</translation>
     </message>
     <message>
@@ -1203,15 +1203,15 @@
         <translation>Corrigez la date, ou reprenez les questions.</translation>
     </message>
     <message>
-        <source>The day of the physician's release is not on record.</source>
+        <source>The day of the physician&apos;s release is not on record.</source>
         <translation>Le jour de l’accord du médecin n’est pas enregistré.</translation>
     </message>
     <message>
         <source>Read the release and enter its date; without one nobody can tell whether it still counts.</source>
-        <translation>Lisez l’accord et saisissez sa date ; sans date, nul ne sait s’il vaut encore.</translation>
+        <translation>Lisez l’accord et saisissez sa date&#x202f;; sans date, nul ne sait s’il vaut encore.</translation>
     </message>
     <message>
-        <source>The physician's release of %1 is out of date.</source>
+        <source>The physician&apos;s release of %1 is out of date.</source>
         <translation>L’accord du médecin du %1 est périmé.</translation>
     </message>
     <message>
@@ -1219,12 +1219,12 @@
         <translation>Demandez-en un nouveau au client.</translation>
     </message>
     <message>
-        <source>The physician's release of %1 is older than the health check.</source>
+        <source>The physician&apos;s release of %1 is older than the health check.</source>
         <translation>L’accord du médecin du %1 est plus ancien que le contrôle santé.</translation>
     </message>
     <message>
         <source>Make sure that the physician knew what the guest answered since; else ask for a new one.</source>
-        <translation>Assurez-vous que le médecin savait ce que le client a répondu depuis ; sinon, demandez un nouvel accord.</translation>
+        <translation>Assurez-vous que le médecin savait ce que le client a répondu depuis&#x202f;; sinon, demandez un nouvel accord.</translation>
     </message>
     <message>
         <source>Nobody has signed the health check.</source>
@@ -1288,7 +1288,7 @@
     </message>
     <message>
         <source>Would surface with %1; %2 must be left. The reserve is reached after %3.</source>
-        <translation>Ferait surface avec %1 ; il doit rester %2. La réserve est atteinte après %3.</translation>
+        <translation>Ferait surface avec %1&#x202f;; il doit rester %2. La réserve est atteinte après %3.</translation>
     </message>
     <message>
         <source>Shorten the dive, go shallower, or give a bigger or fuller cylinder.</source>
@@ -1300,7 +1300,7 @@
     </message>
     <message>
         <source>Have the guest signal at the higher pressure; the card says so.</source>
-        <translation>Faites signaler le client à la pression la plus haute ; la fiche le dit.</translation>
+        <translation>Faites signaler le client à la pression la plus haute&#x202f;; la fiche le dit.</translation>
     </message>
     <message>
         <source>All last the planned dive in only %1 of 100 such dives.</source>
@@ -1311,7 +1311,7 @@
         <translation>Voyez dans l’onglet Air ce qui donnerait des minutes de plus, ou prévoyez une plongée plus courte.</translation>
     </message>
     <message>
-        <source>If a guest's air fails, this cylinder brings both up in only %1 of 100 cases.</source>
+        <source>If a guest&apos;s air fails, this cylinder brings both up in only %1 of 100 cases.</source>
         <translation>En cas de panne d’air d’un client, cette bouteille ne remonte les deux que dans %1 cas sur 100.</translation>
     </message>
     <message>
@@ -1320,7 +1320,7 @@
     </message>
     <message>
         <source>Is planned to have %1 at the ascent; bringing a guest up takes %2.</source>
-        <translation>Devrait avoir %1 à la remontée ; remonter un client demande %2.</translation>
+        <translation>Devrait avoir %1 à la remontée&#x202f;; remonter un client demande %2.</translation>
     </message>
     <message>
         <source>Take a bigger or fuller cylinder, or shorten the dive.</source>
@@ -1328,7 +1328,7 @@
     </message>
     <message>
         <source>Would make dive number %1 today; at most %2 are wanted.</source>
-        <translation>Ferait la plongée n° %1 aujourd’hui ; %2 au plus sont souhaitées.</translation>
+        <translation>Ferait la plongée n° %1 aujourd’hui&#x202f;; %2 au plus sont souhaitées.</translation>
     </message>
     <message>
         <source>Have somebody else lead this group, or dive on another day.</source>
@@ -1336,7 +1336,7 @@
     </message>
     <message>
         <source>Would come up %1 times today; at most %2 are wanted.</source>
-        <translation>Remonterait %1 fois aujourd’hui ; %2 au plus sont souhaitées.</translation>
+        <translation>Remonterait %1 fois aujourd’hui&#x202f;; %2 au plus sont souhaitées.</translation>
     </message>
     <message>
         <source>Plan fewer training ascents, or share them with others.</source>
@@ -1344,7 +1344,7 @@
     </message>
     <message>
         <source>Dives on day %1 in a row; at most %2 are wanted.</source>
-        <translation>Jour de plongée n° %1 de suite ; %2 au plus sont souhaités.</translation>
+        <translation>Jour de plongée n° %1 de suite&#x202f;; %2 au plus sont souhaités.</translation>
     </message>
     <message>
         <source>Plan a day without diving.</source>
@@ -1352,7 +1352,7 @@
     </message>
     <message>
         <source>Would be in the water for %1 with %2 left before a stop is needed: could not go straight up with a guest.</source>
-        <translation>Serait dans l’eau pendant %1, avec %2 restant avant qu’un palier soit nécessaire : ne pourrait pas remonter directement avec un client.</translation>
+        <translation>Serait dans l’eau pendant %1, avec %2 restant avant qu’un palier soit nécessaire&#xa0;: ne pourrait pas remonter directement avec un client.</translation>
     </message>
     <message>
         <source>Dive shallower or shorter, wait longer, or have somebody else lead.</source>
@@ -1360,7 +1360,7 @@
     </message>
     <message>
         <source>May be cold after %1; %2 are planned.</source>
-        <translation>Peut avoir froid après %1 ; %2 sont prévus.</translation>
+        <translation>Peut avoir froid après %1&#x202f;; %2 sont prévus.</translation>
     </message>
     <message>
         <source>Give a warmer suit or shorten the dive. Shivering ends it at once.</source>
@@ -1376,7 +1376,7 @@
     </message>
     <message>
         <source>With %1 of lead is likely to float up near the end, with little air left; %2 to %3 is expected.</source>
-        <translation>Avec %1 de lest, remontera sans doute malgré lui vers la fin, avec peu d’air ; %2 à %3 sont attendus.</translation>
+        <translation>Avec %1 de lest, remontera sans doute malgré lui vers la fin, avec peu d’air&#x202f;; %2 à %3 sont attendus.</translation>
     </message>
     <message>
         <source>Check at the surface, and take spare lead along.</source>
@@ -1384,7 +1384,7 @@
     </message>
     <message>
         <source>Carries %1 of lead; %2 to %3 is expected.</source>
-        <translation>Porte %1 de lest ; %2 à %3 sont attendus.</translation>
+        <translation>Porte %1 de lest&#x202f;; %2 à %3 sont attendus.</translation>
     </message>
     <message>
         <source>Check at the surface before going down.</source>
@@ -1392,7 +1392,7 @@
     </message>
     <message>
         <source>Went to %1; %2 was planned.</source>
-        <translation>Est allé à %1 ; %2 étaient prévus.</translation>
+        <translation>Est allé à %1&#x202f;; %2 étaient prévus.</translation>
     </message>
     <message>
         <source>Talk it over and hold the depth next time.</source>
@@ -1408,15 +1408,15 @@
     </message>
     <message>
         <source>Came back with %1; %2 should have been left.</source>
-        <translation>Est revenu avec %1 ; il devait rester %2.</translation>
+        <translation>Est revenu avec %1&#x202f;; il devait rester %2.</translation>
     </message>
     <message>
-        <source>Use the guest's own breathing rate for the next plan.</source>
+        <source>Use the guest&apos;s own breathing rate for the next plan.</source>
         <translation>Pour le prochain plan, prenez la consommation propre du client.</translation>
     </message>
     <message>
         <source>Was in the water for %1; %2 was planned.</source>
-        <translation>Est resté dans l’eau %1 ; %2 étaient prévus.</translation>
+        <translation>Est resté dans l’eau %1&#x202f;; %2 étaient prévus.</translation>
     </message>
     <message>
         <source>Check the air and the cold for the longer time.</source>
@@ -1467,15 +1467,15 @@
     </message>
     <message>
         <source>%1: no instructor named yet, so nobody to share air with is known.</source>
-        <translation>%1 : pas encore de moniteur désigné ; on ne sait donc pas avec qui partager l’air.</translation>
+        <translation>%1&#xa0;: pas encore de moniteur désigné&#x202f;; on ne sait donc pas avec qui partager l’air.</translation>
     </message>
     <message>
         <source>%1: no cylinder is known for %2, so sharing it is not reckoned.</source>
-        <translation>%1 : aucune bouteille connue pour %2 ; le partage d’air n’est donc pas calculé.</translation>
+        <translation>%1&#xa0;: aucune bouteille connue pour %2&#x202f;; le partage d’air n’est donc pas calculé.</translation>
     </message>
     <message>
-        <source>%1: if a guest's air fails at depth, both reach the surface on the cylinder of %2 in %3.</source>
-        <translation>%1 : en cas de panne d’air d’un client au fond, les deux atteignent la surface sur la bouteille de %2 dans %3.</translation>
+        <source>%1: if a guest&apos;s air fails at depth, both reach the surface on the cylinder of %2 in %3.</source>
+        <translation>%1&#xa0;: en cas de panne d’air d’un client au fond, les deux atteignent la surface sur la bouteille de %2 dans %3.</translation>
     </message>
     <message>
         <source>within the standard error of the runs</source>
@@ -1487,11 +1487,11 @@
     </message>
     <message>
         <source>further apart than the runs explain: do not rely on it</source>
-        <translation>plus éloigné que les tirages ne l’expliquent : ne pas s’y fier</translation>
+        <translation>plus éloigné que les tirages ne l’expliquent&#xa0;: ne pas s’y fier</translation>
     </message>
     <message>
         <source>%1, all last: %2 of 100 in closed form (first of several lognormals: David and Nagaraja, Order Statistics, 2003, from memory); %3 ± %4 of 100 in %5 runs, %6.</source>
-        <translation>%1, l’air suffit à tous : %2 sur 100 en forme fermée (premier de plusieurs log-normales : David et Nagaraja, Order Statistics, 2003, de mémoire) ; %3 ± %4 sur 100 en %5 tirages, %6.</translation>
+        <translation>%1, l’air suffit à tous&#xa0;: %2 sur 100 en forme fermée (premier de plusieurs log-normales&#xa0;: David et Nagaraja, Order Statistics, 2003, de mémoire)&#x202f;; %3 ± %4 sur 100 en %5 tirages, %6.</translation>
     </message>
     <message>
         <source>over %1</source>
@@ -1511,15 +1511,15 @@
     </message>
     <message>
         <source>%1: nobody in this group yet.</source>
-        <translation>%1 : encore personne dans cette palanquée.</translation>
+        <translation>%1&#xa0;: encore personne dans cette palanquée.</translation>
     </message>
     <message>
         <source>%1: too many guests in one group for a forecast. Form groups of at most 100.</source>
-        <translation>%1 : trop de clients dans une palanquée pour une prévision. Formez des palanquées de 100 au plus.</translation>
+        <translation>%1&#xa0;: trop de clients dans une palanquée pour une prévision. Formez des palanquées de 100 au plus.</translation>
     </message>
     <message>
         <source>%1: no cylinder is known. Enter cylinder and pressure in the table.</source>
-        <translation>%1 : aucune bouteille connue. Saisissez bouteille et pression dans le tableau.</translation>
+        <translation>%1&#xa0;: aucune bouteille connue. Saisissez bouteille et pression dans le tableau.</translation>
     </message>
     <message>
         <source>%1 is likely first at %2, after about %3.</source>
@@ -1531,55 +1531,55 @@
     </message>
     <message>
         <source>%1: the air does not last. %2 All last the planned %3 in %4 dives.</source>
-        <translation>%1 : l’air ne suffit pas. %2 Plongées où l’air suffit à tous pour les %3 prévues : %4.</translation>
+        <translation>%1&#xa0;: l’air ne suffit pas. %2 Plongées où l’air suffit à tous pour les %3 prévues&#xa0;: %4.</translation>
     </message>
     <message>
         <source>All last the planned %1 in %2 dives.</source>
-        <translation>Plongées où l’air suffit à tous pour les %1 prévues : %2.</translation>
+        <translation>Plongées où l’air suffit à tous pour les %1 prévues&#xa0;: %2.</translation>
     </message>
     <message>
         <source>The air lasts the planned %1 in %2 dives.</source>
-        <translation>Plongées où l’air suffit pour les %1 prévues : %2.</translation>
+        <translation>Plongées où l’air suffit pour les %1 prévues&#xa0;: %2.</translation>
     </message>
     <message>
         <source>%1: %2 %3</source>
-        <translation>%1 : %2 %3</translation>
+        <translation>%1&#xa0;: %2 %3</translation>
     </message>
     <message>
         <source>%1: no instructor named yet.</source>
-        <translation>%1 : pas encore de moniteur désigné.</translation>
+        <translation>%1&#xa0;: pas encore de moniteur désigné.</translation>
     </message>
     <message>
         <source>%1: no cylinder is known for %2, so the air for bringing a guest up is not checked.</source>
-        <translation>%1 : aucune bouteille connue pour %2 ; l’air pour remonter un client n’est donc pas vérifié.</translation>
+        <translation>%1&#xa0;: aucune bouteille connue pour %2&#x202f;; l’air pour remonter un client n’est donc pas vérifié.</translation>
     </message>
     <message>
         <source>%1: %2 needs %3 to bring a guest up, and is planned to have %4 at the ascent.</source>
-        <translation>%1 : %2 a besoin de %3 pour remonter un client, et devrait avoir %4 à la remontée.</translation>
+        <translation>%1&#xa0;: %2 a besoin de %3 pour remonter un client, et devrait avoir %4 à la remontée.</translation>
     </message>
     <message>
         <source>In no group yet: %1. Put them into one on the Roster tab.</source>
-        <translation>Encore sans palanquée : %1. Répartissez-les dans l’onglet Clients.</translation>
+        <translation>Encore sans palanquée&#xa0;: %1. Répartissez-les dans l’onglet Clients.</translation>
     </message>
     <message>
-        <source>%1: all last the planned dive in %2 dives; in %3 when %4 starts with %5 less; in %6 when somebody's regulator blows off air for 10 to 60 s.</source>
-        <translation>%1, plongées où l’air suffit à tous pour la durée prévue : %2 ; si %4 part avec %5 de moins : %3 ; si le détendeur de quelqu’un fuse de 10 à 60 s : %6.</translation>
+        <source>%1: all last the planned dive in %2 dives; in %3 when %4 starts with %5 less; in %6 when somebody&apos;s regulator blows off air for 10 to 60 s.</source>
+        <translation>%1, plongées où l’air suffit à tous pour la durée prévue&#xa0;: %2&#x202f;; si %4 part avec %5 de moins&#xa0;: %3&#x202f;; si le détendeur de quelqu’un fuse de 10 à 60&#xa0;s&#xa0;: %6.</translation>
     </message>
     <message>
         <source>How one guest breathes is a spread, not a number: lognormal about the RMV in the table. Where nothing is known, of 100 guests the 10th and the 90th differ by a factor of two; sea and briefing move all of a group together. How wide, and how much is shared: common practice, no source.</source>
-        <translation>La consommation d’un client est une dispersion, pas un nombre : log-normale autour du VRM du tableau. Quand rien n’est connu, sur 100 clients, le 10e et le 90e diffèrent d’un facteur deux ; la mer et le briefing font varier ensemble toute une palanquée. L’ampleur et la part commune : usage courant, sans source.</translation>
+        <translation>La consommation d’un client est une dispersion, pas un nombre&#xa0;: log-normale autour du VRM du tableau. Quand rien n’est connu, sur 100 clients, le 10e et le 90e diffèrent d’un facteur deux&#x202f;; la mer et le briefing font varier ensemble toute une palanquée. L’ampleur et la part commune&#xa0;: usage courant, sans source.</translation>
     </message>
     <message>
         <source>The minutes hold for a group that stays at the depth from which the final ascent starts. In brackets: 10 of 100 such dives are there before the first figure, 10 after the second. Minutes and chances are rounded down.</source>
-        <translation>Les minutes valent pour une palanquée qui reste à la profondeur d’où part la remontée finale. Entre parenthèses : 10 plongées sur 100 y arrivent avant le premier chiffre, 10 après le second. Minutes et chances sont arrondies vers le bas.</translation>
+        <translation>Les minutes valent pour une palanquée qui reste à la profondeur d’où part la remontée finale. Entre parenthèses&#xa0;: 10 plongées sur 100 y arrivent avant le premier chiffre, 10 après le second. Minutes et chances sont arrondies vers le bas.</translation>
     </message>
     <message>
-        <source>The same session always gives the same figures: the runs start from one fixed number, %1. They are estimates for planning: in the water the gauge and the guest's sign decide.</source>
-        <translation>La même séance donne toujours les mêmes chiffres : les tirages partent d’un nombre fixe, %1. Ce sont des estimations pour préparer : dans l’eau, le manomètre et le signe du client décident.</translation>
+        <source>The same session always gives the same figures: the runs start from one fixed number, %1. They are estimates for planning: in the water the gauge and the guest&apos;s sign decide.</source>
+        <translation>La même séance donne toujours les mêmes chiffres&#xa0;: les tirages partent d’un nombre fixe, %1. Ce sont des estimations pour préparer&#xa0;: dans l’eau, le manomètre et le signe du client décident.</translation>
     </message>
     <message>
-        <source>Not changed: %1 is over the working pressure of %2's cylinder, %3. Read the gauge again; never use an overfilled cylinder.</source>
-        <translation>Non modifié : %1 dépasse la pression de service de la bouteille de %2, %3. Relisez le manomètre ; n’utilisez jamais une bouteille trop gonflée.</translation>
+        <source>Not changed: %1 is over the working pressure of %2&apos;s cylinder, %3. Read the gauge again; never use an overfilled cylinder.</source>
+        <translation>Non modifié&#xa0;: %1 dépasse la pression de service de la bouteille de %2, %3. Relisez le manomètre&#x202f;; n’utilisez jamais une bouteille trop gonflée.</translation>
     </message>
     <message>
         <source>Not changed for %1. %2</source>
@@ -1610,7 +1610,7 @@
     </message>
     <message>
         <source>Suit %1 mm: %2 clo at the surface, squeezed to %3 clo at %4. Ten minutes after reaching depth the body loses %5 W; %6.</source>
-        <translation>Combinaison %1 mm : %2 clo en surface, comprimée à %3 clo à %4. Dix minutes après l’arrivée au fond, le corps perd %5 W ; %6.</translation>
+        <translation>Combinaison %1&#xa0;mm&#xa0;: %2&#xa0;clo en surface, comprimée à %3&#xa0;clo à %4. Dix minutes après l’arrivée au fond, le corps perd %5&#xa0;W&#x202f;; %6.</translation>
     </message>
     <message>
         <source>with the %1 carried</source>
@@ -1630,11 +1630,11 @@
     </message>
     <message>
         <source>Lead %1; %2, the guest %3 at depth with %4 left; %5.</source>
-        <translation>Lest %1 ; %2, le client %3 au fond avec %4 restant ; %5.</translation>
+        <translation>Lest %1&#x202f;; %2, le client %3 au fond avec %4 restant&#x202f;; %5.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>sinks %1</source>
@@ -1646,31 +1646,31 @@
     </message>
     <message>
         <source>%1: empty %2, full %3</source>
-        <translation>%1 : vide %2, pleine %3</translation>
+        <translation>%1&#xa0;: vide %2, pleine %3</translation>
     </message>
     <message>
-        <source>Cylinders in this water, by usual models (from memory; the maker's figures prevail). %1.</source>
-        <translation>Bouteilles dans cette eau, par modèles courants (de mémoire ; les chiffres du fabricant priment). %1.</translation>
+        <source>Cylinders in this water, by usual models (from memory; the maker&apos;s figures prevail). %1.</source>
+        <translation>Bouteilles dans cette eau, par modèles courants (de mémoire&#x202f;; les chiffres du fabricant priment). %1.</translation>
     </message>
     <message>
         <source>Too cold: the core is at %1 (ISO 9886:2004, from memory) or the body has lost 3 kcal for each kg of its mass (Webb and others, Proposed thermal limits for divers, 1976, from memory), were the group to stay at the depth from which the final ascent starts. In brackets from a leaner guest who keeps stiller in a suit of poorer fit to a fatter one who moves in one of good fit. Rely on the first, the safe side. Rounded down.</source>
-        <translation>Trop froid : le noyau est à %1 (ISO 9886:2004, de mémoire) ou le corps a perdu 3 kcal par kg de sa masse (Webb et autres, Proposed thermal limits for divers, 1976, de mémoire), si la palanquée restait à la profondeur d’où part la remontée finale. Entre parenthèses, d’un client plus maigre qui bouge moins dans une combinaison mal ajustée à un client plus gros qui bouge dans une combinaison bien ajustée. Fiez-vous au premier chiffre, le côté sûr. Arrondi vers le bas.</translation>
+        <translation>Trop froid&#xa0;: le noyau est à %1 (ISO 9886:2004, de mémoire) ou le corps a perdu 3&#xa0;kcal par kg de sa masse (Webb et autres, Proposed thermal limits for divers, 1976, de mémoire), si la palanquée restait à la profondeur d’où part la remontée finale. Entre parenthèses, d’un client plus maigre qui bouge moins dans une combinaison mal ajustée à un client plus gros qui bouge dans une combinaison bien ajustée. Fiez-vous au premier chiffre, le côté sûr. Arrondi vers le bas.</translation>
     </message>
     <message>
         <source>Feels cold: a net loss of 40 Wh/m² of a standard body (ISO 11079:2007, from memory).</source>
-        <translation>Froid : une perte nette de 40 Wh/m² d’un corps type (ISO 11079:2007, de mémoire).</translation>
+        <translation>Froid&#xa0;: une perte nette de 40&#xa0;Wh/m² d’un corps type (ISO 11079:2007, de mémoire).</translation>
     </message>
     <message>
-        <source>Warmth is a heat balance of core and shell, in the form of Gagge 1971 (from memory): body surface by DuBois and DuBois 1916, fat by Deurenberg and others 1991, oxygen uptake by Knafelc 1989 and Arieli and others 1997. The suit's gas cells are squeezed by Boyle's law and conduct by Maxwell's relation; 1 clo is 0.155 m²K/W. Shivering, which makes heat, is left out: the safe side. Nobody has measured novices or children on such dives.</source>
-        <translation>La chaleur est un bilan thermique du noyau et de l’enveloppe, sous la forme de Gagge 1971 (de mémoire) : surface du corps par DuBois et DuBois 1916, graisse par Deurenberg et autres 1991, consommation d’oxygène par Knafelc 1989 et Arieli et autres 1997. Les cellules de gaz de la combinaison sont comprimées selon la loi de Boyle et conduisent selon la relation de Maxwell ; 1 clo vaut 0,155 m²K/W. Le frisson, qui produit de la chaleur, n’est pas compté : le côté sûr. Personne n’a mesuré de débutants ni d’enfants lors de telles plongées.</translation>
+        <source>Warmth is a heat balance of core and shell, in the form of Gagge 1971 (from memory): body surface by DuBois and DuBois 1916, fat by Deurenberg and others 1991, oxygen uptake by Knafelc 1989 and Arieli and others 1997. The suit&apos;s gas cells are squeezed by Boyle&apos;s law and conduct by Maxwell&apos;s relation; 1 clo is 0.155 m²K/W. Shivering, which makes heat, is left out: the safe side. Nobody has measured novices or children on such dives.</source>
+        <translation>La chaleur est un bilan thermique du noyau et de l’enveloppe, sous la forme de Gagge 1971 (de mémoire)&#xa0;: surface du corps par DuBois et DuBois 1916, graisse par Deurenberg et autres 1991, consommation d’oxygène par Knafelc 1989 et Arieli et autres 1997. Les cellules de gaz de la combinaison sont comprimées selon la loi de Boyle et conduisent selon la relation de Maxwell&#x202f;; 1&#xa0;clo vaut 0,155 m²K/W. Le frisson, qui produit de la chaleur, n’est pas compté&#xa0;: le côté sûr. Personne n’a mesuré de débutants ni d’enfants lors de telles plongées.</translation>
     </message>
     <message>
         <source>Lead by Archimedes, for being neutral at the surface at the end of the dive: cylinder at the reserve, lungs half full, BCD empty, and nothing more for comfort. Density of the body by Siri 1961, lungs by Quanjer and others 1993 (from memory; children: no source), foam of 150 to 250 kg/m³, lead 11 340 kg/m³. Regulator, BCD, fins and mask together pull down %1: common practice, no source. Spreads are added in squares (JCGM 100:2008).</source>
-        <translation>Lest par Archimède, pour être neutre en surface à la fin de la plongée : bouteille à la réserve, poumons à moitié pleins, gilet vide, et rien de plus pour le confort. Densité du corps par Siri 1961, poumons par Quanjer et autres 1993 (de mémoire ; enfants : sans source), mousse de 150 à 250 kg/m³, plomb 11 340 kg/m³. Détendeur, gilet, palmes et masque tirent ensemble %1 vers le bas : usage courant, sans source. Les dispersions s’ajoutent au carré (JCGM 100:2008).</translation>
+        <translation>Lest par Archimède, pour être neutre en surface à la fin de la plongée&#xa0;: bouteille à la réserve, poumons à moitié pleins, gilet vide, et rien de plus pour le confort. Densité du corps par Siri 1961, poumons par Quanjer et autres 1993 (de mémoire&#x202f;; enfants&#xa0;: sans source), mousse de 150 à 250&#xa0;kg/m³, plomb 11&#x202f;340&#xa0;kg/m³. Détendeur, gilet, palmes et masque tirent ensemble %1 vers le bas&#xa0;: usage courant, sans source. Les dispersions s’ajoutent au carré (JCGM 100:2008).</translation>
     </message>
     <message>
-        <source>Try first is the middle in the pieces that are in stock, or in whole kilograms. Too heavy is the greater danger, but a guest too light floats up when the cylinder is nearly empty: at the surface with a full one, a guest should sink by what the air weighs. What the BCD lifts is taken from its size (S %1, M %2, L %3), the lower end of jackets as sold, from memory; the maker's figure prevails.</source>
-        <translation>À essayer d’abord est le milieu, avec les plombs en stock ou en kilogrammes entiers. Trop lourd est le plus grand danger, mais un client trop léger remonte malgré lui quand la bouteille est presque vide : en surface, bouteille pleine, un client doit couler du poids de l’air. Ce que porte le gilet est tiré de sa taille (S %1, M %2, L %3), le bas de ce qui se vend, de mémoire ; le chiffre du fabricant prime.</translation>
+        <source>Try first is the middle in the pieces that are in stock, or in whole kilograms. Too heavy is the greater danger, but a guest too light floats up when the cylinder is nearly empty: at the surface with a full one, a guest should sink by what the air weighs. What the BCD lifts is taken from its size (S %1, M %2, L %3), the lower end of jackets as sold, from memory; the maker&apos;s figure prevails.</source>
+        <translation>À essayer d’abord est le milieu, avec les plombs en stock ou en kilogrammes entiers. Trop lourd est le plus grand danger, mais un client trop léger remonte malgré lui quand la bouteille est presque vide&#xa0;: en surface, bouteille pleine, un client doit couler du poids de l’air. Ce que porte le gilet est tiré de sa taille (S %1, M %2, L %3), le bas de ce qui se vend, de mémoire&#x202f;; le chiffre du fabricant prime.</translation>
     </message>
     <message>
         <source>May be too cold before the end</source>
@@ -1694,35 +1694,35 @@
     </message>
     <message>
         <source>Weight is missing: Roster, Kit</source>
-        <translation>Le poids manque : Clients, Matériel</translation>
+        <translation>Le poids manque&#xa0;: Clients, Matériel</translation>
     </message>
     <message>
         <source>Height is missing: Roster, Kit</source>
-        <translation>La taille manque : Clients, Matériel</translation>
+        <translation>La taille manque&#xa0;: Clients, Matériel</translation>
     </message>
     <message>
         <source>Suit in mm is missing: Roster, Kit</source>
-        <translation>La combinaison en mm manque : Clients, Matériel</translation>
+        <translation>La combinaison en mm manque&#xa0;: Clients, Matériel</translation>
     </message>
     <message>
         <source>Warmth: outside what the estimate holds for (check weight, height and age)</source>
-        <translation>Chaleur : hors du domaine de l’estimation (vérifiez poids, taille et âge)</translation>
+        <translation>Chaleur&#xa0;: hors du domaine de l’estimation (vérifiez poids, taille et âge)</translation>
     </message>
     <message>
         <source>Cylinder is missing: Roster, Kit</source>
-        <translation>La bouteille manque : Clients, Matériel</translation>
+        <translation>La bouteille manque&#xa0;: Clients, Matériel</translation>
     </message>
     <message>
         <source>Lead: outside what the estimate holds for (check weight, height and age)</source>
-        <translation>Lest : hors du domaine de l’estimation (vérifiez poids, taille et âge)</translation>
+        <translation>Lest&#xa0;: hors du domaine de l’estimation (vérifiez poids, taille et âge)</translation>
     </message>
     <message>
         <source>BCD is missing, so what it holds up is not checked: Roster, Kit</source>
-        <translation>Le gilet manque, ce qu’il porte n’est donc pas vérifié : Clients, Matériel</translation>
+        <translation>Le gilet manque, ce qu’il porte n’est donc pas vérifié&#xa0;: Clients, Matériel</translation>
     </message>
     <message>
         <source>Perhaps too cold before the end, too: %1.</source>
-        <translation>Peut-être aussi trop froid avant la fin : %1.</translation>
+        <translation>Peut-être aussi trop froid avant la fin&#xa0;: %1.</translation>
     </message>
     <message>
         <source>likely after %1</source>
@@ -1734,7 +1734,7 @@
     </message>
     <message>
         <source>Planned: %1.</source>
-        <translation>Prévu : %1.</translation>
+        <translation>Prévu&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Nobody is likely to get cold within %1. %2</source>
@@ -1742,15 +1742,15 @@
     </message>
     <message>
         <source>Nobody is likely to get too cold within %1. First to feel cold: %2, after about %3. %4</source>
-        <translation>Sans doute personne n’aura trop froid dans les %1. Premier à avoir froid : %2, après %3 environ. %4</translation>
+        <translation>Sans doute personne n’aura trop froid dans les %1. Premier à avoir froid&#xa0;: %2, après %3 environ. %4</translation>
     </message>
     <message>
         <source>First to get too cold: %1, %2. %3</source>
-        <translation>Premier à avoir trop froid : %1, %2. %3</translation>
+        <translation>Premier à avoir trop froid&#xa0;: %1, %2. %3</translation>
     </message>
     <message>
         <source>First to get too cold: %1, %2. Likely feels cold from %3 on. %4</source>
-        <translation>Premier à avoir trop froid : %1, %2. Aura sans doute froid à partir de %3. %4</translation>
+        <translation>Premier à avoir trop froid&#xa0;: %1, %2. Aura sans doute froid à partir de %3. %4</translation>
     </message>
     <message>
         <source>%1 – %2</source>
@@ -1762,23 +1762,23 @@
     </message>
     <message>
         <source>%1: </source>
-        <translation>%1 : </translation>
+        <translation>%1&#xa0;: </translation>
     </message>
     <message>
         <source>%1 – %2: %3 %4</source>
-        <translation>%1 – %2 : %3 %4</translation>
+        <translation>%1 – %2&#xa0;: %3 %4</translation>
     </message>
     <message>
         <source>%1 – too heavy for the BCD, perhaps, %2 more: see the table.</source>
-        <translation>%1 – peut-être trop lourd pour le gilet, %2 de plus : voir le tableau.</translation>
+        <translation>%1 – peut-être trop lourd pour le gilet, %2 de plus&#xa0;: voir le tableau.</translation>
     </message>
     <message>
         <source>May not stay down with a nearly empty cylinder: %1.</source>
-        <translation>Peut ne pas tenir au fond, bouteille presque vide : %1.</translation>
+        <translation>Peut ne pas tenir au fond, bouteille presque vide&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Lead: as far as there is an estimate, nobody is too heavy for the BCD or too light at the end.</source>
-        <translation>Lest : là où une estimation existe, personne n’est trop lourd pour le gilet ni trop léger à la fin.</translation>
+        <translation>Lest&#xa0;: là où une estimation existe, personne n’est trop lourd pour le gilet ni trop léger à la fin.</translation>
     </message>
     <message>
         <source>%1 (%2).</source>
@@ -1810,11 +1810,11 @@
     </message>
     <message>
         <source>%1 Set aside: %2</source>
-        <translation>%1 Écarté : %2</translation>
+        <translation>%1 Écarté&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: %2 %3</source>
-        <translation>%1 : %2 %3</translation>
+        <translation>%1&#xa0;: %2 %3</translation>
     </message>
 </context>
 <context>
@@ -1908,7 +1908,7 @@
         <translation>Posées par</translation>
     </message>
     <message>
-        <source>Physician's release seen</source>
+        <source>Physician&apos;s release seen</source>
         <translation>Accord du médecin vu</translation>
     </message>
     <message>
@@ -1945,7 +1945,7 @@
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Depths</source>
@@ -1968,7 +1968,7 @@
         <translation>Certifié</translation>
     </message>
     <message>
-        <source>Guardian's consent seen</source>
+        <source>Guardian&apos;s consent seen</source>
         <translation>Autorisation du représentant légal vue</translation>
     </message>
     <message>
@@ -2029,7 +2029,7 @@
     </message>
     <message>
         <source>Records on file: %1. Sealed: open the vault to include them.</source>
-        <translation>Éléments enregistrés : %1. Scellés : ouvrez le coffre pour les inclure.</translation>
+        <translation>Éléments enregistrés&#xa0;: %1. Scellés&#xa0;: ouvrez le coffre pour les inclure.</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -2044,8 +2044,8 @@
         <translation>Aussi enregistré comme</translation>
     </message>
     <message>
-        <source>Written on %1. All that the centre's records hold of this person: nothing of other guests, nothing of staff but the name of who decided something. Notes on a whole dive are left out, as they may speak of others.</source>
-        <translation>Écrit le %1. Tout ce que le registre du centre contient sur cette personne : rien sur d’autres clients, rien sur les encadrants sauf le nom de qui a décidé quelque chose. Les notes sur une plongée entière sont omises, car elles peuvent parler d’autres personnes.</translation>
+        <source>Written on %1. All that the centre&apos;s records hold of this person: nothing of other guests, nothing of staff but the name of who decided something. Notes on a whole dive are left out, as they may speak of others.</source>
+        <translation>Écrit le %1. Tout ce que le registre du centre contient sur cette personne&#xa0;: rien sur d’autres clients, rien sur les encadrants sauf le nom de qui a décidé quelque chose. Les notes sur une plongée entière sont omises, car elles peuvent parler d’autres personnes.</translation>
     </message>
     <message>
         <source>Person</source>
@@ -2140,10 +2140,10 @@ at</source>
     </message>
     <message>
         <source>Guests of the group; who is likely first at the reserve in bold.</source>
-        <translation>Clients de la palanquée ; en gras, qui sera sans doute le premier à la réserve.</translation>
+        <translation>Clients de la palanquée&#x202f;; en gras, qui sera sans doute le premier à la réserve.</translation>
     </message>
     <message>
-        <source>The guest's group.</source>
+        <source>The guest&apos;s group.</source>
         <translation>La palanquée du client.</translation>
     </message>
     <message>
@@ -2152,7 +2152,7 @@ at</source>
     </message>
     <message>
         <source>Gauge reading when the cylinder was handed out. A gauge may read %1 wrong: 2.5 % of its scale (EN 837-1, from memory), common practice that diving gauges are of this class.</source>
-        <translation>Lecture du manomètre à la remise de la bouteille. Un manomètre peut se tromper de %1 : 2,5 % de son échelle (EN 837-1, de mémoire) ; usage courant que les manomètres de plongée soient de cette classe.</translation>
+        <translation>Lecture du manomètre à la remise de la bouteille. Un manomètre peut se tromper de %1&#xa0;: 2,5&#xa0;% de son échelle (EN 837-1, de mémoire)&#x202f;; usage courant que les manomètres de plongée soient de cette classe.</translation>
     </message>
     <message>
         <source>Temperature of the air in the cylinder when the gauge was read. Warm air reads high and loses pressure in the water.</source>
@@ -2160,27 +2160,27 @@ at</source>
     </message>
     <message>
         <source>How the guest is likely to breathe: calm %1, not known %2, nervous %3, child %4. Common practice, no source; errs to the high side.</source>
-        <translation>Comment le client respirera sans doute : calme %1, inconnu %2, anxieux %3, enfant %4. Usage courant, sans source ; par prudence, plutôt trop haut.</translation>
+        <translation>Comment le client respirera sans doute&#xa0;: calme %1, inconnu %2, anxieux %3, enfant %4. Usage courant, sans source&#x202f;; par prudence, plutôt trop haut.</translation>
     </message>
     <message>
         <source>Respiratory minute volume: air breathed a minute at the pressure around the guest. By class, or measured on an own past dive; empty it to go back to the class.</source>
-        <translation>Volume respiratoire par minute (VRM) : air respiré par minute à la pression autour du client. Par classe, ou mesuré lors d’une plongée passée ; videz pour revenir à la classe.</translation>
+        <translation>Volume respiratoire par minute (VRM)&#xa0;: air respiré par minute à la pression autour du client. Par classe, ou mesuré lors d’une plongée passée&#x202f;; videz pour revenir à la classe.</translation>
     </message>
     <message>
         <source>What the reading becomes once the cylinder is as cold as the water: no air is lost, but pressure. Air as a real gas: Lemmon and others, J. Phys. Chem. Ref. Data 29 (2000). Rounded down.</source>
-        <translation>Ce que devient la lecture quand la bouteille est aussi froide que l’eau : on ne perd pas d’air, mais de la pression. L’air comme gaz réel : Lemmon et autres, J. Phys. Chem. Ref. Data 29 (2000). Arrondi vers le bas.</translation>
+        <translation>Ce que devient la lecture quand la bouteille est aussi froide que l’eau&#xa0;: on ne perd pas d’air, mais de la pression. L’air comme gaz réel&#xa0;: Lemmon et autres, J. Phys. Chem. Ref. Data 29 (2000). Arrondi vers le bas.</translation>
     </message>
     <message>
         <source>Left at the end of the planned dive. RMV × pressure around the guest × time, with more for settling, the way down and skills (common practice); errs to the low side.</source>
-        <translation>Reste à la fin de la plongée prévue. VRM × pression autour du client × temps, plus une part pour la mise en route, la descente et les exercices (usage courant) ; par prudence, plutôt trop bas.</translation>
+        <translation>Reste à la fin de la plongée prévue. VRM × pression autour du client × temps, plus une part pour la mise en route, la descente et les exercices (usage courant)&#x202f;; par prudence, plutôt trop bas.</translation>
     </message>
     <message>
         <source>From the start until the guest is at the reserve in the middle one of all such dives, were the group to stay at the depth from which the final ascent starts. Rounded down.</source>
         <translation>Du départ jusqu’à ce que le client soit à la réserve, dans la plongée médiane de toutes, si la palanquée restait à la profondeur d’où part la remontée finale. Arrondi vers le bas.</translation>
     </message>
     <message>
-        <source>Minutes until the reserve in the 10th and in the 90th of 100 such dives, fastest first: how much this guest's breathing may differ from what is planned with (lognormal; its width is common practice, no source). Rounded down.</source>
-        <translation>Minutes jusqu’à la réserve dans la 10e et la 90e de 100 plongées, la plus rapide d’abord : de combien la respiration de ce client peut s’écarter de ce qui est prévu (log-normale ; sa largeur est d’usage courant, sans source). Arrondi vers le bas.</translation>
+        <source>Minutes until the reserve in the 10th and in the 90th of 100 such dives, fastest first: how much this guest&apos;s breathing may differ from what is planned with (lognormal; its width is common practice, no source). Rounded down.</source>
+        <translation>Minutes jusqu’à la réserve dans la 10e et la 90e de 100 plongées, la plus rapide d’abord&#xa0;: de combien la respiration de ce client peut s’écarter de ce qui est prévu (log-normale&#x202f;; sa largeur est d’usage courant, sans source). Arrondi vers le bas.</translation>
     </message>
     <message>
         <source>How many of 100 such dives end because this guest is the first of the group at the reserve. Rounded down.</source>
@@ -2188,7 +2188,7 @@ at</source>
     </message>
     <message>
         <source>Half of what the tour may use is gone: go back. Common practice, no source. Rounded up.</source>
-        <translation>La moitié de ce que la balade peut utiliser est partie : demi-tour. Usage courant, sans source. Arrondi vers le haut.</translation>
+        <translation>La moitié de ce que la balade peut utiliser est partie&#xa0;: demi-tour. Usage courant, sans source. Arrondi vers le haut.</translation>
     </message>
     <message>
         <source>Start the ascent now to surface with the reserve, and never with less than the minimum for two and the %1 that a gauge may read too high. Rounded up.</source>
@@ -2196,11 +2196,11 @@ at</source>
     </message>
     <message>
         <source>Enough in this cylinder for guest and instructor, both stressed (%1 and %2, common practice): one minute at the deepest point, then up at the allowed rate, with a margin for the regulator (U.S. Navy Diving Manual, vol. 2, p. 8-3). Rounded up.</source>
-        <translation>Assez dans cette bouteille pour le client et le moniteur, tous deux stressés (%1 et %2, usage courant) : une minute au point le plus profond, puis la remontée à la vitesse autorisée, avec une marge pour le détendeur (U.S. Navy Diving Manual, vol. 2, p. 8-3). Arrondi vers le haut.</translation>
+        <translation>Assez dans cette bouteille pour le client et le moniteur, tous deux stressés (%1 et %2, usage courant)&#xa0;: une minute au point le plus profond, puis la remontée à la vitesse autorisée, avec une marge pour le détendeur (U.S. Navy Diving Manual, vol. 2, p. 8-3). Arrondi vers le haut.</translation>
     </message>
     <message>
         <source>What the card says: the reserve, or the minimum for two with the %1 that a gauge may read too high, the greater, rounded well up. At this reading the guest tells the instructor.</source>
-        <translation>Ce que dit la fiche : la réserve, ou le minimum à deux avec les %1 qu’un manomètre peut lire en trop, le plus grand des deux, bien arrondi vers le haut. À cette lecture, le client prévient le moniteur.</translation>
+        <translation>Ce que dit la fiche&#xa0;: la réserve, ou le minimum à deux avec les %1 qu’un manomètre peut lire en trop, le plus grand des deux, bien arrondi vers le haut. À cette lecture, le client prévient le moniteur.</translation>
     </message>
 </context>
 <context>
@@ -2211,23 +2211,23 @@ at</source>
     </message>
     <message>
         <source>Do your lungs or your breathing ever give you trouble?</source>
-        <translation>Vos poumons ou votre respiration vous posent-ils parfois problème ?</translation>
+        <translation>Vos poumons ou votre respiration vous posent-ils parfois problème&#x202f;?</translation>
     </message>
     <message>
         <source>Do you wheeze, have asthma, or carry an inhaler?</source>
-        <translation>Avez-vous une respiration sifflante, de l’asthme, ou un inhalateur sur vous ?</translation>
+        <translation>Avez-vous une respiration sifflante, de l’asthme, ou un inhalateur sur vous&#x202f;?</translation>
     </message>
     <message>
         <source>Has a lung ever collapsed, or has your chest been operated on?</source>
-        <translation>Un de vos poumons s’est-il déjà affaissé, ou avez-vous été opéré de la poitrine ?</translation>
+        <translation>Un de vos poumons s’est-il déjà affaissé, ou avez-vous été opéré de la poitrine&#x202f;?</translation>
     </message>
     <message>
         <source>Have you had pneumonia, or a cough that went on for weeks, in the past year?</source>
-        <translation>Avez-vous eu, dans l’année passée, une pneumonie ou une toux pendant des semaines ?</translation>
+        <translation>Avez-vous eu, dans l’année passée, une pneumonie ou une toux pendant des semaines&#x202f;?</translation>
     </message>
     <message>
         <source>Has a doctor ever found anything else wrong with your lungs?</source>
-        <translation>Un médecin a-t-il déjà trouvé autre chose à vos poumons ?</translation>
+        <translation>Un médecin a-t-il déjà trouvé autre chose à vos poumons&#x202f;?</translation>
     </message>
     <message>
         <source>Heart and blood</source>
@@ -2235,51 +2235,51 @@ at</source>
     </message>
     <message>
         <source>Has anything ever been found wrong with your heart, your blood pressure or your blood?</source>
-        <translation>A-t-on déjà trouvé quelque chose d’anormal à votre cœur, votre tension ou votre sang ?</translation>
+        <translation>A-t-on déjà trouvé quelque chose d’anormal à votre cœur, votre tension ou votre sang&#x202f;?</translation>
     </message>
     <message>
         <source>Is your blood pressure high, or do you take something to lower it?</source>
-        <translation>Votre tension est-elle élevée, ou prenez-vous quelque chose pour la baisser ?</translation>
+        <translation>Votre tension est-elle élevée, ou prenez-vous quelque chose pour la baisser&#x202f;?</translation>
     </message>
     <message>
         <source>Have you had a heart attack, pain in the chest on effort, or heart failure?</source>
-        <translation>Avez-vous eu un infarctus, des douleurs à la poitrine à l’effort, ou une insuffisance cardiaque ?</translation>
+        <translation>Avez-vous eu un infarctus, des douleurs à la poitrine à l’effort, ou une insuffisance cardiaque&#x202f;?</translation>
     </message>
     <message>
         <source>Does your heart beat out of step, or do you have a pacemaker or a stent?</source>
-        <translation>Votre cœur bat-il irrégulièrement, ou avez-vous un pacemaker ou un stent ?</translation>
+        <translation>Votre cœur bat-il irrégulièrement, ou avez-vous un pacemaker ou un stent&#x202f;?</translation>
     </message>
     <message>
         <source>Were you born with a fault of the heart, or has a valve or a hole in it been found or mended?</source>
-        <translation>Êtes-vous né avec une malformation du cœur, ou a-t-on trouvé ou réparé une valve ou un trou dans votre cœur ?</translation>
+        <translation>Êtes-vous né avec une malformation du cœur, ou a-t-on trouvé ou réparé une valve ou un trou dans votre cœur&#x202f;?</translation>
     </message>
     <message>
         <source>Do you bleed or clot too easily, or has your blood been treated?</source>
-        <translation>Saignez-vous trop facilement, votre sang coagule-t-il trop facilement, ou a-t-il été traité ?</translation>
+        <translation>Saignez-vous trop facilement, votre sang coagule-t-il trop facilement, ou a-t-il été traité&#x202f;?</translation>
     </message>
     <message>
         <source>Has a doctor found or operated on anything else of your heart, your vessels or your blood?</source>
-        <translation>Un médecin a-t-il trouvé ou opéré autre chose au cœur, aux vaisseaux ou au sang ?</translation>
+        <translation>Un médecin a-t-il trouvé ou opéré autre chose au cœur, aux vaisseaux ou au sang&#x202f;?</translation>
     </message>
     <message>
         <source>From 45 on</source>
-        <translation>À partir de 45 ans</translation>
+        <translation>À partir de 45&#xa0;ans</translation>
     </message>
     <message>
         <source>Do you smoke or breathe in nicotine in any way?</source>
-        <translation>Fumez-vous, ou inhalez-vous de la nicotine de quelque façon ?</translation>
+        <translation>Fumez-vous, ou inhalez-vous de la nicotine de quelque façon&#x202f;?</translation>
     </message>
     <message>
         <source>Have you been told that your cholesterol is high?</source>
-        <translation>Vous a-t-on dit que votre cholestérol est élevé ?</translation>
+        <translation>Vous a-t-on dit que votre cholestérol est élevé&#x202f;?</translation>
     </message>
     <message>
         <source>Did a parent, brother or sister have a heart attack or a stroke before turning 50?</source>
-        <translation>Un parent, un frère ou une sœur a-t-il eu un infarctus ou un AVC avant 50 ans ?</translation>
+        <translation>Un parent, un frère ou une sœur a-t-il eu un infarctus ou un AVC avant 50&#xa0;ans&#x202f;?</translation>
     </message>
     <message>
         <source>Has a doctor asked you to lose weight or to be more careful with your heart?</source>
-        <translation>Un médecin vous a-t-il demandé de perdre du poids ou de ménager votre cœur ?</translation>
+        <translation>Un médecin vous a-t-il demandé de perdre du poids ou de ménager votre cœur&#x202f;?</translation>
     </message>
     <message>
         <source>Effort</source>
@@ -2287,7 +2287,7 @@ at</source>
     </message>
     <message>
         <source>Would a brisk walk for a quarter of an hour, or two lengths of a pool, leave you gasping or in pain?</source>
-        <translation>Un quart d’heure de marche rapide, ou deux longueurs de piscine, vous laisseraient-ils à bout de souffle ou avec des douleurs ?</translation>
+        <translation>Un quart d’heure de marche rapide, ou deux longueurs de piscine, vous laisseraient-ils à bout de souffle ou avec des douleurs&#x202f;?</translation>
     </message>
     <message>
         <source>Eyes, ears, sinuses</source>
@@ -2295,27 +2295,27 @@ at</source>
     </message>
     <message>
         <source>Have your eyes, ears, nose or sinuses been operated on, or do they keep giving you trouble?</source>
-        <translation>Avez-vous été opéré des yeux, des oreilles, du nez ou des sinus, ou vous posent-ils sans cesse problème ?</translation>
+        <translation>Avez-vous été opéré des yeux, des oreilles, du nez ou des sinus, ou vous posent-ils sans cesse problème&#x202f;?</translation>
     </message>
     <message>
         <source>Have your sinuses been operated on in the past half year, or are they often inflamed?</source>
-        <translation>Avez-vous été opéré des sinus dans les six derniers mois, ou sont-ils souvent enflammés ?</translation>
+        <translation>Avez-vous été opéré des sinus dans les six derniers mois, ou sont-ils souvent enflammés&#x202f;?</translation>
     </message>
     <message>
         <source>Has an ear been operated on, or do you hear badly or lose your balance?</source>
-        <translation>Avez-vous été opéré d’une oreille, entendez-vous mal ou perdez-vous l’équilibre ?</translation>
+        <translation>Avez-vous été opéré d’une oreille, entendez-vous mal ou perdez-vous l’équilibre&#x202f;?</translation>
     </message>
     <message>
         <source>Do your ears hurt or stay blocked in aeroplanes, or has an eardrum been torn?</source>
-        <translation>Avez-vous mal aux oreilles ou restent-elles bouchées en avion, ou un tympan a-t-il été déchiré ?</translation>
+        <translation>Avez-vous mal aux oreilles ou restent-elles bouchées en avion, ou un tympan a-t-il été déchiré&#x202f;?</translation>
     </message>
     <message>
         <source>Has an eye been operated on in the past three months?</source>
-        <translation>Avez-vous été opéré d’un œil dans les trois derniers mois ?</translation>
+        <translation>Avez-vous été opéré d’un œil dans les trois derniers mois&#x202f;?</translation>
     </message>
     <message>
         <source>Has a doctor found anything else wrong with your eyes, ears, nose or sinuses?</source>
-        <translation>Un médecin a-t-il trouvé autre chose aux yeux, aux oreilles, au nez ou aux sinus ?</translation>
+        <translation>Un médecin a-t-il trouvé autre chose aux yeux, aux oreilles, au nez ou aux sinus&#x202f;?</translation>
     </message>
     <message>
         <source>Operation</source>
@@ -2323,7 +2323,7 @@ at</source>
     </message>
     <message>
         <source>Were you operated on in the past twelve months, or does an older operation still hold you back?</source>
-        <translation>Avez-vous été opéré dans les douze derniers mois, ou une opération plus ancienne vous gêne-t-elle encore ?</translation>
+        <translation>Avez-vous été opéré dans les douze derniers mois, ou une opération plus ancienne vous gêne-t-elle encore&#x202f;?</translation>
     </message>
     <message>
         <source>Head and nerves</source>
@@ -2331,27 +2331,27 @@ at</source>
     </message>
     <message>
         <source>Have you ever passed out, had a fit, hurt your head badly, or had trouble with your nerves?</source>
-        <translation>Avez-vous déjà perdu connaissance, fait une crise de convulsions, été gravement blessé à la tête, ou eu un problème de nerfs (neurologique) ?</translation>
+        <translation>Avez-vous déjà perdu connaissance, fait une crise de convulsions, été gravement blessé à la tête, ou eu un problème de nerfs (neurologique)&#x202f;?</translation>
     </message>
     <message>
         <source>Did a blow to the head knock you out in the past five years?</source>
-        <translation>Un coup à la tête vous a-t-il fait perdre connaissance dans les cinq dernières années ?</translation>
+        <translation>Un coup à la tête vous a-t-il fait perdre connaissance dans les cinq dernières années&#x202f;?</translation>
     </message>
     <message>
         <source>Have you had a fit or epilepsy, or do you take something against it?</source>
-        <translation>Avez-vous eu une crise de convulsions ou de l’épilepsie, ou prenez-vous quelque chose contre cela ?</translation>
+        <translation>Avez-vous eu une crise de convulsions ou de l’épilepsie, ou prenez-vous quelque chose contre cela&#x202f;?</translation>
     </message>
     <message>
         <source>Did you faint or black out in the past five years?</source>
-        <translation>Vous êtes-vous évanoui ou avez-vous eu une absence dans les cinq dernières années ?</translation>
+        <translation>Vous êtes-vous évanoui ou avez-vous eu une absence dans les cinq dernières années&#x202f;?</translation>
     </message>
     <message>
         <source>Do you get headaches that stop you, or take something every day to keep them away?</source>
-        <translation>Avez-vous des maux de tête qui vous arrêtent, ou prenez-vous chaque jour quelque chose pour les éviter ?</translation>
+        <translation>Avez-vous des maux de tête qui vous arrêtent, ou prenez-vous chaque jour quelque chose pour les éviter&#x202f;?</translation>
     </message>
     <message>
         <source>Have you had a stroke, numbness that stayed, or an illness of the nerves?</source>
-        <translation>Avez-vous eu un AVC, un engourdissement qui est resté, ou une maladie des nerfs ?</translation>
+        <translation>Avez-vous eu un AVC, un engourdissement qui est resté, ou une maladie des nerfs&#x202f;?</translation>
     </message>
     <message>
         <source>Mind</source>
@@ -2359,23 +2359,23 @@ at</source>
     </message>
     <message>
         <source>Have you been treated for your mood, for panic, for attention or for an addiction?</source>
-        <translation>Avez-vous été soigné pour votre humeur, pour des paniques, pour l’attention ou pour une addiction ?</translation>
+        <translation>Avez-vous été soigné pour votre humeur, pour des paniques, pour l’attention ou pour une addiction&#x202f;?</translation>
     </message>
     <message>
         <source>Do you get attacks of panic, or are closed spaces or open water hard to bear?</source>
-        <translation>Avez-vous des crises de panique, ou supportez-vous mal les espaces clos ou la pleine eau ?</translation>
+        <translation>Avez-vous des crises de panique, ou supportez-vous mal les espaces clos ou la pleine eau&#x202f;?</translation>
     </message>
     <message>
         <source>Are you in treatment now, or do you take something for your mood or attention?</source>
-        <translation>Suivez-vous un traitement maintenant, ou prenez-vous quelque chose pour l’humeur ou l’attention ?</translation>
+        <translation>Suivez-vous un traitement maintenant, ou prenez-vous quelque chose pour l’humeur ou l’attention&#x202f;?</translation>
     </message>
     <message>
         <source>Have you been in hospital for your mind, or thought of taking your life?</source>
-        <translation>Avez-vous été hospitalisé pour raison psychique, ou pensé à mettre fin à vos jours ?</translation>
+        <translation>Avez-vous été hospitalisé pour raison psychique, ou pensé à mettre fin à vos jours&#x202f;?</translation>
     </message>
     <message>
         <source>In the past five years, have alcohol or drugs been a problem for you?</source>
-        <translation>Dans les cinq dernières années, l’alcool ou les drogues ont-ils été un problème pour vous ?</translation>
+        <translation>Dans les cinq dernières années, l’alcool ou les drogues ont-ils été un problème pour vous&#x202f;?</translation>
     </message>
     <message>
         <source>Back, hernia, ulcer, diabetes</source>
@@ -2383,27 +2383,27 @@ at</source>
     </message>
     <message>
         <source>Do you have trouble with your back, a hernia, an ulcer or diabetes?</source>
-        <translation>Avez-vous un problème de dos, une hernie, un ulcère ou du diabète ?</translation>
+        <translation>Avez-vous un problème de dos, une hernie, un ulcère ou du diabète&#x202f;?</translation>
     </message>
     <message>
         <source>Has your back kept you from what you do every day in the past half year?</source>
-        <translation>Votre dos vous a-t-il empêché, dans les six derniers mois, de faire ce que vous faites chaque jour ?</translation>
+        <translation>Votre dos vous a-t-il empêché, dans les six derniers mois, de faire ce que vous faites chaque jour&#x202f;?</translation>
     </message>
     <message>
         <source>Has your back or spine been operated on?</source>
-        <translation>Avez-vous été opéré du dos ou de la colonne vertébrale ?</translation>
+        <translation>Avez-vous été opéré du dos ou de la colonne vertébrale&#x202f;?</translation>
     </message>
     <message>
         <source>Do you have diabetes, or did you have it in pregnancy?</source>
-        <translation>Avez-vous du diabète, ou en avez-vous eu pendant une grossesse ?</translation>
+        <translation>Avez-vous du diabète, ou en avez-vous eu pendant une grossesse&#x202f;?</translation>
     </message>
     <message>
         <source>Do you have a hernia that has not been mended and gets in your way?</source>
-        <translation>Avez-vous une hernie non opérée qui vous gêne ?</translation>
+        <translation>Avez-vous une hernie non opérée qui vous gêne&#x202f;?</translation>
     </message>
     <message>
         <source>Do you have an ulcer, or have you had one treated in the past half year?</source>
-        <translation>Avez-vous un ulcère, ou en a-t-on soigné un dans les six derniers mois ?</translation>
+        <translation>Avez-vous un ulcère, ou en a-t-on soigné un dans les six derniers mois&#x202f;?</translation>
     </message>
     <message>
         <source>Stomach and gut</source>
@@ -2411,23 +2411,23 @@ at</source>
     </message>
     <message>
         <source>Do your stomach or your gut give you trouble?</source>
-        <translation>Votre estomac ou votre intestin vous posent-ils problème ?</translation>
+        <translation>Votre estomac ou votre intestin vous posent-ils problème&#x202f;?</translation>
     </message>
     <message>
         <source>Do you have an opening of the gut at the belly, or were you operated on to lose weight?</source>
-        <translation>Avez-vous une poche intestinale au ventre (stomie), ou avez-vous été opéré pour perdre du poids ?</translation>
+        <translation>Avez-vous une poche intestinale au ventre (stomie), ou avez-vous été opéré pour perdre du poids&#x202f;?</translation>
     </message>
     <message>
         <source>Have you lost much fluid by vomiting or diarrhoea in the past week?</source>
-        <translation>Avez-vous perdu beaucoup de liquide par vomissements ou diarrhée la semaine passée ?</translation>
+        <translation>Avez-vous perdu beaucoup de liquide par vomissements ou diarrhée la semaine passée&#x202f;?</translation>
     </message>
     <message>
         <source>Do you have heartburn or food coming up most weeks?</source>
-        <translation>Avez-vous des brûlures d’estomac ou des remontées presque chaque semaine ?</translation>
+        <translation>Avez-vous des brûlures d’estomac ou des remontées presque chaque semaine&#x202f;?</translation>
     </message>
     <message>
         <source>Is your gut inflamed for long times, or does it bleed?</source>
-        <translation>Votre intestin est-il enflammé pendant de longues périodes, ou saigne-t-il ?</translation>
+        <translation>Votre intestin est-il enflammé pendant de longues périodes, ou saigne-t-il&#x202f;?</translation>
     </message>
     <message>
         <source>Medicine</source>
@@ -2435,7 +2435,7 @@ at</source>
     </message>
     <message>
         <source>Do you take medicine that a doctor prescribed, other than for birth control or against malaria?</source>
-        <translation>Prenez-vous des médicaments prescrits par un médecin, autres que pour la contraception ou contre le paludisme ?</translation>
+        <translation>Prenez-vous des médicaments prescrits par un médecin, autres que pour la contraception ou contre le paludisme&#x202f;?</translation>
     </message>
     <message>
         <source>Pregnancy</source>
@@ -2443,7 +2443,7 @@ at</source>
     </message>
     <message>
         <source>Are you pregnant, might you be, or are you trying to be?</source>
-        <translation>Êtes-vous enceinte, pourriez-vous l’être, ou essayez-vous de l’être ?</translation>
+        <translation>Êtes-vous enceinte, pourriez-vous l’être, ou essayez-vous de l’être&#x202f;?</translation>
     </message>
 </context>
 <context>
@@ -2494,15 +2494,15 @@ at</source>
     <message>
         <source>%1: %2</source>
         <comment>guest: items of kit</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Staff bring their own kit; their cylinders are counted. Check every set before it leaves.</source>
-        <translation>Les encadrants apportent leur matériel ; leurs bouteilles sont comptées. Contrôlez chaque équipement avant le départ.</translation>
+        <translation>Les encadrants apportent leur matériel&#x202f;; leurs bouteilles sont comptées. Contrôlez chaque équipement avant le départ.</translation>
     </message>
     <message>
         <source>–: still missing, write it in.</source>
-        <translation>– : manque encore, à inscrire.</translation>
+        <translation>–&#xa0;: manque encore, à inscrire.</translation>
     </message>
 </context>
 <context>
@@ -2585,7 +2585,7 @@ at</source>
     </message>
     <message>
         <source>Ask first whether they came together. %1: %2 last the plan.</source>
-        <translation>Demandez d’abord s’ils sont venus ensemble. %1, plongées où l’air suffit : %2.</translation>
+        <translation>Demandez d’abord s’ils sont venus ensemble. %1, plongées où l’air suffit&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Less to see.</source>
@@ -2593,15 +2593,15 @@ at</source>
     </message>
     <message>
         <source>Less practice; the whole dive is %1 shorter.</source>
-        <translation>Moins d’exercice ; toute la plongée est plus courte de %1.</translation>
+        <translation>Moins d’exercice&#x202f;; toute la plongée est plus courte de %1.</translation>
     </message>
     <message>
         <source>%1; %2. Read its gauge, check the lead.</source>
-        <translation>%1 ; %2. Lisez son manomètre, vérifiez le lest.</translation>
+        <translation>%1&#x202f;; %2. Lisez son manomètre, vérifiez le lest.</translation>
     </message>
     <message>
         <source>Needs more lead, check at the surface; %1.</source>
-        <translation>Demande plus de lest, à vérifier en surface ; %1.</translation>
+        <translation>Demande plus de lest, à vérifier en surface&#x202f;; %1.</translation>
     </message>
     <message>
         <source>Needs another group or another time.</source>
@@ -2637,7 +2637,7 @@ at</source>
     </message>
     <message>
         <source>%1: %2. %3; all last the plan in %4, now %5. %6</source>
-        <translation>%1 : %2. %3 ; plongées où l’air suffit à tous : %4, actuellement %5. %6</translation>
+        <translation>%1&#xa0;: %2. %3&#x202f;; plongées où l’air suffit à tous&#xa0;: %4, actuellement %5. %6</translation>
     </message>
     <message>
         <source>%1 of 100</source>
@@ -2670,8 +2670,8 @@ at</source>
 <context>
     <name>Main</name>
     <message>
-        <source>"leadline --help" shows how to call it.</source>
-        <translation>« leadline --help » montre comment l’appeler.</translation>
+        <source>&quot;leadline --help&quot; shows how to call it.</source>
+        <translation>«&#xa0;leadline --help&#xa0;» montre comment l’appeler.</translation>
     </message>
     <message>
         <source>Session file to open.</source>
@@ -2679,7 +2679,7 @@ at</source>
     </message>
     <message>
         <source>Write JSON; every key names its unit.</source>
-        <translation>Écrire du JSON ; chaque clé nomme son unité.</translation>
+        <translation>Écrire du JSON&#x202f;; chaque clé nomme son unité.</translation>
     </message>
     <message>
         <source>Feet, psi and degrees Fahrenheit.</source>
@@ -2698,24 +2698,24 @@ at</source>
         <translation>Démarrer avec l’aspect sombre.</translation>
     </message>
     <message>
-        <source>One file at a time: "%1" is too much.</source>
-        <translation>Un seul fichier à la fois : « %1 » est de trop.</translation>
+        <source>One file at a time: &quot;%1&quot; is too much.</source>
+        <translation>Un seul fichier à la fois&#xa0;: «&#xa0;%1&#xa0;» est de trop.</translation>
     </message>
     <message>
-        <source>"%1" needs a session file.</source>
-        <translation>« %1 » demande un fichier de séance.</translation>
+        <source>&quot;%1&quot; needs a session file.</source>
+        <translation>«&#xa0;%1&#xa0;» demande un fichier de séance.</translation>
     </message>
     <message>
         <source>No display was found, and no session file was named.</source>
         <translation>Aucun écran trouvé, et aucun fichier de séance indiqué.</translation>
     </message>
     <message>
-        <source>Language of the window, for example "en".</source>
-        <translation>Langue de la fenêtre, par exemple « en ».</translation>
+        <source>Language of the window, for example &quot;en&quot;.</source>
+        <translation>Langue de la fenêtre, par exemple «&#xa0;en&#xa0;».</translation>
     </message>
     <message>
-        <source>"%1" is no language of the window. There are: %2.</source>
-        <translation>« %1 » n’est pas une langue de la fenêtre. Il y a : %2.</translation>
+        <source>&quot;%1&quot; is no language of the window. There are: %2.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une langue de la fenêtre. Il y a&#xa0;: %2.</translation>
     </message>
     <message>
         <source>Plans a first, supervised scuba session, prints a card for every guest and reviews the log.
@@ -2736,8 +2736,8 @@ A planning aid: local law, the instructor and a physician come first.</source>
   leadline sheet FILE --kind KIND --output OUT.pdf   une feuille pour l’encadrement
   leadline review FICHIER [--json]          prévu et réel comparés
 
-Codes de sortie : 0 terminé ; 1 un stop subsiste ; 2 entrée incorrecte.
-Une aide à la préparation : le droit local, le moniteur et un médecin passent avant.</translation>
+Codes de sortie&#xa0;: 0 terminé&#x202f;; 1 un stop subsiste&#x202f;; 2 entrée incorrecte.
+Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin passent avant.</translation>
     </message>
     <message>
         <source>Where the cards or the sheet go.</source>
@@ -2752,16 +2752,16 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
         <translation>Papier Letter : fiches d’un quart au lieu de A6.</translation>
     </message>
     <message>
-        <source>"%1" needs --output OUT.pdf.</source>
+        <source>&quot;%1&quot; needs --output OUT.pdf.</source>
         <translation>« %1 » demande --output OUT.pdf.</translation>
     </message>
     <message>
-        <source>Cards: %1; a name with "paper" has one card on a sheet of that size.</source>
-        <translation>Cartes : %1 ; un nom avec « paper » met une carte par feuille de ce format.</translation>
+        <source>Cards: %1; a name with &quot;paper&quot; has one card on a sheet of that size.</source>
+        <translation>Cartes&#xa0;: %1&#x202f;; un nom avec «&#xa0;paper&#xa0;» met une carte par feuille de ce format.</translation>
     </message>
     <message>
-        <source>The page of pictures: one language or two, for example "de,ar"; English if none is given. There are: %1.</source>
-        <translation>La page d’images : une langue ou deux, par exemple « de,ar » ; en anglais sans indication. Il y a : %1.</translation>
+        <source>The page of pictures: one language or two, for example &quot;de,ar&quot;; English if none is given. There are: %1.</source>
+        <translation>La page d’images&#xa0;: une langue ou deux, par exemple «&#xa0;de,ar&#xa0;»&#x202f;; en anglais sans indication. Il y a&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
@@ -2943,7 +2943,7 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
         <translation>Signé sur papier</translation>
     </message>
     <message>
-        <source>by the centre's own form</source>
+        <source>by the centre&apos;s own form</source>
         <translation>par le formulaire du centre</translation>
     </message>
     <message>
@@ -2955,7 +2955,7 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
         <translation>date de naissance</translation>
     </message>
     <message>
-        <source>guardian's consent</source>
+        <source>guardian&apos;s consent</source>
         <translation>autorisation du représentant légal</translation>
     </message>
     <message>
@@ -2963,12 +2963,12 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
         <translation>questions de santé</translation>
     </message>
     <message>
-        <source>physician's release</source>
+        <source>physician&apos;s release</source>
         <translation>accord du médecin</translation>
     </message>
     <message>
         <source>to be told: does not dive</source>
-        <translation>à prévenir : ne plonge pas</translation>
+        <translation>à prévenir&#xa0;: ne plonge pas</translation>
     </message>
     <message>
         <source>health check anew</source>
@@ -2979,7 +2979,7 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
         <translation>date du contrôle santé</translation>
     </message>
     <message>
-        <source>physician's release anew</source>
+        <source>physician&apos;s release anew</source>
         <translation>accord du médecin à refaire</translation>
     </message>
     <message>
@@ -3008,27 +3008,27 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
     </message>
     <message>
         <source>Do you feel ill or unwell today, or have a cold, or ears or a nose that will not clear?</source>
-        <translation>Vous sentez-vous malade ou mal aujourd’hui, ou avez-vous un rhume, ou les oreilles ou le nez bouchés ?</translation>
+        <translation>Vous sentez-vous malade ou mal aujourd’hui, ou avez-vous un rhume, ou les oreilles ou le nez bouchés&#x202f;?</translation>
     </message>
     <message>
         <source>Have you had alcohol or any drug since last night?</source>
-        <translation>Avez-vous pris de l’alcool ou une drogue depuis hier soir ?</translation>
+        <translation>Avez-vous pris de l’alcool ou une drogue depuis hier soir&#x202f;?</translation>
     </message>
     <message>
         <source>Have you taken any medicine today that you did not tell us about?</source>
-        <translation>Avez-vous pris aujourd’hui un médicament dont vous ne nous avez pas parlé ?</translation>
+        <translation>Avez-vous pris aujourd’hui un médicament dont vous ne nous avez pas parlé&#x202f;?</translation>
     </message>
     <message>
         <source>Will you fly or drive over a mountain within the next 24 hours?</source>
-        <translation>Allez-vous prendre l’avion ou passer une montagne en voiture dans les 24 heures ?</translation>
+        <translation>Allez-vous prendre l’avion ou passer une montagne en voiture dans les 24 heures&#x202f;?</translation>
     </message>
     <message>
         <source>Would you rather not dive, are you very afraid of it, or did somebody talk you into it?</source>
-        <translation>Préférez-vous ne pas plonger, en avez-vous très peur, ou quelqu’un vous y a-t-il poussé ?</translation>
+        <translation>Préférez-vous ne pas plonger, en avez-vous très peur, ou quelqu’un vous y a-t-il poussé&#x202f;?</translation>
     </message>
     <message>
         <source>Are you unable to swim or float by yourself?</source>
-        <translation>Êtes-vous incapable de nager ou de flotter par vous-même ?</translation>
+        <translation>Êtes-vous incapable de nager ou de flotter par vous-même&#x202f;?</translation>
     </message>
     <message>
         <source>suit</source>
@@ -3079,7 +3079,7 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
     </message>
     <message>
         <source>Standard atmosphere at %1 of altitude (ICAO Doc 7488, 1993); weather moves it by up to 5 %. A barometer reading at the site takes its place.</source>
-        <translation>Atmosphère type à %1 d’altitude (OACI Doc 7488, 1993) ; la météo la fait varier de 5 % au plus. Une lecture du baromètre sur le site la remplace.</translation>
+        <translation>Atmosphère type à %1 d’altitude (OACI Doc 7488, 1993)&#x202f;; la météo la fait varier de 5&#xa0;% au plus. Une lecture du baromètre sur le site la remplace.</translation>
     </message>
     <message>
         <source>Pressure at %1</source>
@@ -3087,7 +3087,7 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
     </message>
     <message>
         <source>Surface pressure + density × gravity × depth (hydrostatics); gravity %1 m/s² by the latitude (WGS 84).</source>
-        <translation>Pression en surface + densité × pesanteur × profondeur (hydrostatique) ; pesanteur %1 m/s² selon la latitude (WGS 84).</translation>
+        <translation>Pression en surface + densité × pesanteur × profondeur (hydrostatique)&#x202f;; pesanteur %1&#xa0;m/s² selon la latitude (WGS 84).</translation>
     </message>
     <message>
         <source>Density of the water</source>
@@ -3095,7 +3095,7 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
     </message>
     <message>
         <source>From salinity %1 and %2 (equation of state of sea water 1980: Fofonoff and Millard, UNESCO 44, 1983). The coldest water is the densest: the safe side.</source>
-        <translation>De la salinité %1 et de %2 (équation d’état de l’eau de mer 1980 : Fofonoff et Millard, UNESCO 44, 1983). L’eau la plus froide est la plus dense : le côté sûr.</translation>
+        <translation>De la salinité %1 et de %2 (équation d’état de l’eau de mer 1980&#xa0;: Fofonoff et Millard, UNESCO 44, 1983). L’eau la plus froide est la plus dense&#xa0;: le côté sûr.</translation>
     </message>
     <message>
         <source>Clear the ears</source>
@@ -3115,7 +3115,7 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
     </message>
     <message>
         <source>The water of this step weighs half of the %1 mmHg at which the tube locks, taken where a metre weighs most. Which share to use is common practice.</source>
-        <translation>L’eau de ce pas pèse la moitié des %1 mmHg auxquels la trompe se bloque, pris là où un mètre pèse le plus. La part à utiliser est d’usage courant.</translation>
+        <translation>L’eau de ce pas pèse la moitié des %1&#xa0;mmHg auxquels la trompe se bloque, pris là où un mètre pèse le plus. La part à utiliser est d’usage courant.</translation>
     </message>
     <message>
         <source>On the eardrum before clearing</source>
@@ -3123,11 +3123,11 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
     </message>
     <message>
         <source>at most %1 mmHg of %2</source>
-        <translation>au plus %1 mmHg sur %2</translation>
+        <translation>au plus %1&#xa0;mmHg sur %2</translation>
     </message>
     <message>
         <source>Density × gravity × step. From %1 mmHg on muscles can no longer open the tube to the ear (80 to 90 in the literature; the lower end is the safe side).</source>
-        <translation>Densité × pesanteur × pas. À partir de %1 mmHg, les muscles ne peuvent plus ouvrir la trompe (80 à 90 dans les publications ; le bas est le côté sûr).</translation>
+        <translation>Densité × pesanteur × pas. À partir de %1&#xa0;mmHg, les muscles ne peuvent plus ouvrir la trompe (80 à 90 dans les publications&#x202f;; le bas est le côté sûr).</translation>
     </message>
     <message>
         <source>Never cleared, ears lock at</source>
@@ -3135,19 +3135,19 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
     </message>
     <message>
         <source>The depth whose water weighs %1 mmHg. Then: go up until it opens, never push.</source>
-        <translation>La profondeur dont l’eau pèse %1 mmHg. Alors : remonter jusqu’à ce que cela passe, ne jamais forcer.</translation>
+        <translation>La profondeur dont l’eau pèse %1&#xa0;mmHg. Alors&#xa0;: remonter jusqu’à ce que cela passe, ne jamais forcer.</translation>
     </message>
     <message>
         <source>A breath held from there grows</source>
         <translation>Un souffle bloqué de là grandit</translation>
     </message>
     <message>
-        <source>Pressure at %1 / pressure at the surface (Boyle's law). The lung cannot follow: never hold the breath.</source>
-        <translation>Pression à %1 / pression en surface (loi de Boyle). Le poumon ne peut pas suivre : ne jamais bloquer sa respiration.</translation>
+        <source>Pressure at %1 / pressure at the surface (Boyle&apos;s law). The lung cannot follow: never hold the breath.</source>
+        <translation>Pression à %1 / pression en surface (loi de Boyle). Le poumon ne peut pas suivre&#xa0;: ne jamais bloquer sa respiration.</translation>
     </message>
     <message>
         <source>Breath held: danger after</source>
-        <translation>Souffle bloqué : danger après</translation>
+        <translation>Souffle bloqué&#xa0;: danger après</translation>
     </message>
     <message>
         <source>%1 of way up</source>
@@ -3155,7 +3155,7 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
     </message>
     <message>
         <source>With full lungs: the height of water that weighs %1 mmHg, at which a lung can tear (Schaefer and others, 1958; Malhotra and Wright, 1961; from memory; the lower end of 70 to 80).</source>
-        <translation>Poumons pleins : la hauteur d’eau qui pèse %1 mmHg, à laquelle un poumon peut se déchirer (Schaefer et autres, 1958 ; Malhotra et Wright, 1961 ; de mémoire ; le bas de 70 à 80).</translation>
+        <translation>Poumons pleins&#xa0;: la hauteur d’eau qui pèse %1&#xa0;mmHg, à laquelle un poumon peut se déchirer (Schaefer et autres, 1958&#x202f;; Malhotra et Wright, 1961&#x202f;; de mémoire&#x202f;; le bas de 70 à 80).</translation>
     </message>
     <message>
         <source>Fastest way down</source>
@@ -3178,22 +3178,22 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
     <name>PlanText</name>
     <message>
         <source>over 240 min</source>
-        <translation>plus de 240 min</translation>
+        <translation>plus de 240&#xa0;min</translation>
     </message>
     <message>
         <source>%1: %2 is likely first at %3, after %4 (10 to 90 of 100 dives: %5 to %6). All last the planned dive in %7 dives.</source>
-        <translation>%1 : %2 est sans doute le premier à %3, après %4 (10 à 90 plongées sur 100 : %5 à %6). Plongées où l’air suffit à tous pour la durée prévue : %7.</translation>
+        <translation>%1&#xa0;: %2 est sans doute le premier à %3, après %4 (10 à 90 plongées sur 100&#xa0;: %5 à %6). Plongées où l’air suffit à tous pour la durée prévue&#xa0;: %7.</translation>
     </message>
     <message>
         <source>    Would help most: %1
 </source>
-        <translation>    Aiderait le plus : %1
+        <translation>    Aiderait le plus&#xa0;: %1
 </translation>
     </message>
     <message>
         <source>%1: the instructor keeps at least %2.
 </source>
-        <translation>%1 : le moniteur garde au moins %2.
+        <translation>%1&#xa0;: le moniteur garde au moins %2.
 </translation>
     </message>
     <message>
@@ -3246,29 +3246,29 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
     </message>
     <message>
         <source>over 24 h</source>
-        <translation>plus de 24 h</translation>
+        <translation>plus de 24&#xa0;h</translation>
     </message>
     <message>
         <source>%1 h</source>
-        <translation>%1 h</translation>
+        <translation>%1&#xa0;h</translation>
     </message>
     <message>
         <source>    Set aside because: %1
 </source>
-        <translation>    Écarté parce que : %1
+        <translation>    Écarté parce que&#xa0;: %1
 </translation>
     </message>
     <message>
         <source>Readiness: %1 stop, %2 care, %3 note, %4 set aside
 </source>
-        <translation>État : stop %1, attention %2, note %3, écarté %4
+        <translation>État&#xa0;: stop %1, attention %2, note %3, écarté %4
 </translation>
     </message>
     <message>
         <source>Deepest %1, %2 there (surface %3); planned %4
 
 </source>
-        <translation>Au plus profond %1, là %2 (surface %3) ; prévu %4
+        <translation>Au plus profond %1, là %2 (surface %3)&#x202f;; prévu %4
 
 </translation>
     </message>
@@ -3302,10 +3302,10 @@ Une aide à la préparation : le droit local, le moniteur et un médecin passen
     </message>
     <message>
         <source>
-Estimates for planning, on the side of more air used. The gauge, the guest's signal, shivering and the instructor decide. Lead: check at the surface. Staff: the diver's own computer and a physician prevail.
+Estimates for planning, on the side of more air used. The gauge, the guest&apos;s signal, shivering and the instructor decide. Lead: check at the surface. Staff: the diver&apos;s own computer and a physician prevail.
 </source>
         <translation>
-Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, le signe du client, le frisson et le moniteur décident. Lest : à vérifier en surface. Encadrants : l’ordinateur du plongeur et un médecin priment.
+Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, le signe du client, le frisson et le moniteur décident. Lest&#xa0;: à vérifier en surface. Encadrants&#xa0;: l’ordinateur du plongeur et un médecin priment.
 </translation>
     </message>
     <message>
@@ -3345,23 +3345,23 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Not changed: %1 would be at %2 min, not later than the corner before it at %3 min. Times must grow from corner to corner.</source>
-        <translation>Non modifié : %1 serait à %2 min, pas après le point précédent à %3 min. Les temps doivent croître d’un point à l’autre.</translation>
+        <translation>Non modifié&#xa0;: %1 serait à %2&#xa0;min, pas après le point précédent à %3&#xa0;min. Les temps doivent croître d’un point à l’autre.</translation>
     </message>
     <message>
         <source>Not changed: %1 would be at %2 min; a dive may last %3 min.</source>
-        <translation>Non modifié : %1 serait à %2 min ; une plongée peut durer %3 min.</translation>
+        <translation>Non modifié&#xa0;: %1 serait à %2&#xa0;min&#x202f;; une plongée peut durer %3&#xa0;min.</translation>
     </message>
     <message>
         <source>Not changed: %1 would be at %2 m; possible is %3 m.</source>
-        <translation>Non modifié : %1 serait à %2 m ; possible : %3 m.</translation>
+        <translation>Non modifié&#xa0;: %1 serait à %2&#xa0;m&#x202f;; possible&#xa0;: %3&#xa0;m.</translation>
     </message>
     <message>
         <source>Not changed: a dive starts and ends at the surface.</source>
-        <translation>Non modifié : une plongée commence et finit à la surface.</translation>
+        <translation>Non modifié&#xa0;: une plongée commence et finit à la surface.</translation>
     </message>
     <message>
         <source>Not changed: a dive has %1 corners with its start.</source>
-        <translation>Non modifié : une plongée a %1 points, début compris.</translation>
+        <translation>Non modifié&#xa0;: une plongée a %1 points, début compris.</translation>
     </message>
     <message>
         <source>Not changed. %1</source>
@@ -3392,11 +3392,11 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>too fast: at most %1</source>
-        <translation>trop vite : %1 au plus</translation>
+        <translation>trop vite&#xa0;: %1 au plus</translation>
     </message>
     <message>
         <source>88.8 m</source>
-        <translation>88.8 m</translation>
+        <translation>88.8&#xa0;m</translation>
     </message>
     <message>
         <source> (below this view)</source>
@@ -3404,7 +3404,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>240 min</source>
-        <translation>240 min</translation>
+        <translation>240&#xa0;min</translation>
     </message>
     <message>
         <source>Clear ears every %1</source>
@@ -3479,7 +3479,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>%1 ft %2 in</source>
-        <translation>%1 ft %2 in</translation>
+        <translation>%1&#xa0;ft %2&#xa0;in</translation>
     </message>
     <message>
         <source>ddd d MMMM yyyy</source>
@@ -3506,12 +3506,12 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
         <translation>Faite le %1</translation>
     </message>
     <message>
-        <source>Whoever has this paper and the records can read every guest's health answers. Keep it locked away, apart from the computer. Do not photograph it.</source>
+        <source>Whoever has this paper and the records can read every guest&apos;s health answers. Keep it locked away, apart from the computer. Do not photograph it.</source>
         <translation>Qui a ce papier et le registre peut lire les réponses de santé de tous les clients. Gardez-le sous clé, loin de l’ordinateur. Ne le photographiez pas.</translation>
     </message>
     <message>
-        <source>It opens the vault when the passphrase is forgotten or the computer's keyring is lost: choose "Use the recovery key" when unlocking. The nine groups hold no 0, 1, I or O. Small letters will do.</source>
-        <translation>Elle ouvre le coffre quand la phrase secrète est oubliée ou le trousseau de l’ordinateur perdu : choisissez « Utiliser la clé de secours » à l’ouverture. Les neuf groupes ne contiennent ni 0, ni 1, ni I, ni O. Les minuscules conviennent aussi.</translation>
+        <source>It opens the vault when the passphrase is forgotten or the computer&apos;s keyring is lost: choose &quot;Use the recovery key&quot; when unlocking. The nine groups hold no 0, 1, I or O. Small letters will do.</source>
+        <translation>Elle ouvre le coffre quand la phrase secrète est oubliée ou le trousseau de l’ordinateur perdu&#xa0;: choisissez «&#xa0;Utiliser la clé de secours&#xa0;» à l’ouverture. Les neuf groupes ne contiennent ni 0, ni 1, ni I, ni O. Les minuscules conviennent aussi.</translation>
     </message>
     <message>
         <source>Without passphrase and without this paper nobody can open the vault any more, nor can the makers of Leadline.</source>
@@ -3519,7 +3519,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Records: %1</source>
-        <translation>Registre : %1</translation>
+        <translation>Registre&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -3605,7 +3605,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>A planning aid: figures can be wrong. Gauges, local rules and the instructor on the spot decide.</source>
-        <translation>Une aide à la préparation : les chiffres peuvent être faux. Les manomètres, les règles locales et le moniteur sur place décident.</translation>
+        <translation>Une aide à la préparation&#xa0;: les chiffres peuvent être faux. Les manomètres, les règles locales et le moniteur sur place décident.</translation>
     </message>
     <message>
         <source>Metric units</source>
@@ -3678,7 +3678,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     <message>
         <source>%1: %2</source>
         <comment>session: sheet</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -3715,7 +3715,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>A list to work by: the instructor judges whether a skill is mastered.</source>
-        <translation>Une liste de travail : le moniteur juge si un exercice est maîtrisé.</translation>
+        <translation>Une liste de travail&#xa0;: le moniteur juge si un exercice est maîtrisé.</translation>
     </message>
 </context>
 <context>
@@ -3726,23 +3726,23 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>At most %1 dives a day (%2: %3).</source>
-        <translation>Au plus %1 plongées par jour (%2 : %3).</translation>
+        <translation>Au plus %1 plongées par jour (%2&#xa0;: %3).</translation>
     </message>
     <message>
         <source>At most %1 times up a day (%2: %3).</source>
-        <translation>Au plus %1 remontées par jour (%2 : %3).</translation>
+        <translation>Au plus %1 remontées par jour (%2&#xa0;: %3).</translation>
     </message>
     <message>
         <source>At most %1 days with a dive in a row (%2: %3).</source>
-        <translation>Au plus %1 jours de suite avec plongée (%2 : %3).</translation>
+        <translation>Au plus %1 jours de suite avec plongée (%2&#xa0;: %3).</translation>
     </message>
     <message>
         <source>Limits: the chosen rule sets name none for staff.</source>
-        <translation>Limites : les jeux de règles choisis n’en donnent aucune pour les encadrants.</translation>
+        <translation>Limites&#xa0;: les jeux de règles choisis n’en donnent aucune pour les encadrants.</translation>
     </message>
     <message>
         <source>Limits: %1</source>
-        <translation>Limites : %1</translation>
+        <translation>Limites&#xa0;: %1</translation>
     </message>
     <message>
         <source>at the worst moment of this dive</source>
@@ -3754,23 +3754,23 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>%1: going straight up %2 would use %3 of what the house allows; nearest to its limit is tissue %4 of 16 (half-time %5 min).</source>
-        <translation>%1 : remonter directement %2 utiliserait %3 de ce que les règles maison autorisent ; le plus près de sa limite est le tissu %4 sur 16 (période %5 min).</translation>
+        <translation>%1&#xa0;: remonter directement %2 utiliserait %3 de ce que les règles maison autorisent&#x202f;; le plus près de sa limite est le tissu %4 sur 16 (période %5&#xa0;min).</translation>
     </message>
     <message>
         <source>%1: no load above that of the surface.</source>
-        <translation>%1 : aucune charge au-dessus de celle de la surface.</translation>
+        <translation>%1&#xa0;: aucune charge au-dessus de celle de la surface.</translation>
     </message>
     <message>
         <source>Before flying %1: %2.</source>
-        <translation>Avant l’avion %1 : %2.</translation>
+        <translation>Avant l’avion %1&#xa0;: %2.</translation>
     </message>
     <message>
         <source>%1 Set aside: %2</source>
-        <translation>%1 Écarté : %2</translation>
+        <translation>%1 Écarté&#xa0;: %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>needs a stop</source>
@@ -3794,15 +3794,15 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>%1 min</source>
-        <translation>%1 min</translation>
+        <translation>%1&#xa0;min</translation>
     </message>
     <message>
         <source>%1 h %2 min</source>
-        <translation>%1 h %2 min</translation>
+        <translation>%1&#xa0;h %2&#xa0;min</translation>
     </message>
     <message>
         <source>%1 h</source>
-        <translation>%1 h</translation>
+        <translation>%1&#xa0;h</translation>
     </message>
     <message numerus="yes">
         <source>%n days</source>
@@ -3817,47 +3817,47 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>over 24 h</source>
-        <translation>plus de 24 h</translation>
+        <translation>plus de 24&#xa0;h</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1: %2 Set aside: %3</source>
-        <translation>%1 : %2 Écarté : %3</translation>
+        <translation>%1&#xa0;: %2 Écarté&#xa0;: %3</translation>
     </message>
     <message>
         <source>%1 – %2: %3</source>
-        <translation>%1 – %2 : %3</translation>
+        <translation>%1 – %2&#xa0;: %3</translation>
     </message>
     <message>
         <source>Within the limits: %1.</source>
-        <translation>Dans les limites : %1.</translation>
+        <translation>Dans les limites&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Does not dive in this session: %1.</source>
-        <translation>Ne plonge pas dans cette séance : %1.</translation>
+        <translation>Ne plonge pas dans cette séance&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Taken as rested, as no earlier dive is on record: %1. Enter dives on the Roster tab, Groups and staff, with the button in the column Dives.</source>
-        <translation>Comptés comme reposés, aucune plongée antérieure n’étant enregistrée : %1. Saisissez les plongées dans l’onglet Clients, Palanquées et encadrants, avec le bouton de la colonne Plongées.</translation>
+        <translation>Comptés comme reposés, aucune plongée antérieure n’étant enregistrée&#xa0;: %1. Saisissez les plongées dans l’onglet Clients, Palanquées et encadrants, avec le bouton de la colonne Plongées.</translation>
     </message>
     <message>
-        <source>Nitrogen in sixteen tissues by ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm and Nussberger, 2002; partly from memory), with gradient factors %1/%2 of the house: common practice, no source. With %2 at the surface no time without a stop is longer than in the DCIEM table of 1992 (to %3) or in the U.S. Navy's Revision 7 (to %4). What is left without a stop is at the deepest planned point before this session, rounded down.</source>
-        <translation>Azote dans seize tissus par ZH-L16C (Bühlmann, Tauchmedizin, 1995 ; Bühlmann, Völlm et Nussberger, 2002 ; en partie de mémoire), avec les facteurs de gradient %1/%2 de la maison : usage courant, sans source. Avec %2 en surface, aucun temps sans palier n’est plus long que dans la table DCIEM de 1992 (jusqu’à %3) ou dans la révision 7 de l’U.S. Navy (jusqu’à %4). Ce qui reste sans palier vaut au point prévu le plus profond avant cette séance, arrondi vers le bas.</translation>
+        <source>Nitrogen in sixteen tissues by ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm and Nussberger, 2002; partly from memory), with gradient factors %1/%2 of the house: common practice, no source. With %2 at the surface no time without a stop is longer than in the DCIEM table of 1992 (to %3) or in the U.S. Navy&apos;s Revision 7 (to %4). What is left without a stop is at the deepest planned point before this session, rounded down.</source>
+        <translation>Azote dans seize tissus par ZH-L16C (Bühlmann, Tauchmedizin, 1995&#x202f;; Bühlmann, Völlm et Nussberger, 2002&#x202f;; en partie de mémoire), avec les facteurs de gradient %1/%2 de la maison&#xa0;: usage courant, sans source. Avec %2 en surface, aucun temps sans palier n’est plus long que dans la table DCIEM de 1992 (jusqu’à %3) ou dans la révision 7 de l’U.S. Navy (jusqu’à %4). Ce qui reste sans palier vaut au point prévu le plus profond avant cette séance, arrondi vers le bas.</translation>
     </message>
     <message>
         <source>What is not known of an earlier dive is taken as what loads more: down at once at %1, at the deepest point for all of its time, up at %2; at an altitude as if just come from the sea. Expected ascents with a guest come on top of the planned time, and no gas lost on them is credited. Dives of the %3 days before this one count.</source>
-        <translation>Ce qu’on ne sait pas d’une plongée antérieure est pris comme ce qui charge le plus : descente immédiate à %1, au point le plus profond pendant toute sa durée, remontée à %2 ; en altitude, comme si l’on arrivait de la mer. Les remontées attendues avec un client s’ajoutent au temps prévu, et aucun gaz éliminé pendant celles-ci n’est déduit. Les plongées des %3 jours précédents comptent.</translation>
+        <translation>Ce qu’on ne sait pas d’une plongée antérieure est pris comme ce qui charge le plus&#xa0;: descente immédiate à %1, au point le plus profond pendant toute sa durée, remontée à %2&#x202f;; en altitude, comme si l’on arrivait de la mer. Les remontées attendues avec un client s’ajoutent au temps prévu, et aucun gaz éliminé pendant celles-ci n’est déduit. Les plongées des %3 jours précédents comptent.</translation>
     </message>
     <message>
         <source>Flying: %1 h after a single dive, %2 h after repeated dives, %3 h after a dive with stops: the longer of the DAN workshop of 2002 and the UHMS workshop of 1989.</source>
-        <translation>Avion : %1 h après une plongée unique, %2 h après des plongées successives, %3 h après une plongée avec paliers : le plus long entre l’atelier DAN de 2002 et l’atelier UHMS de 1989.</translation>
+        <translation>Avion&#xa0;: %1&#xa0;h après une plongée unique, %2&#xa0;h après des plongées successives, %3&#xa0;h après une plongée avec paliers&#xa0;: le plus long entre l’atelier DAN de 2002 et l’atelier UHMS de 1989.</translation>
     </message>
     <message>
         <source>Outside the model: bubbles and what repeated ascents do to them, cold, work, dehydration and age. Each ascent carries its own risk.</source>
-        <translation>Hors du modèle : les bulles et ce que leur font des remontées répétées, le froid, l’effort, la déshydratation et l’âge. Chaque remontée porte son propre risque.</translation>
+        <translation>Hors du modèle&#xa0;: les bulles et ce que leur font des remontées répétées, le froid, l’effort, la déshydratation et l’âge. Chaque remontée porte son propre risque.</translation>
     </message>
 </context>
 <context>
@@ -3961,7 +3961,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
         <translation>Élément effacé</translation>
     </message>
     <message>
-        <source>Erased a record without the vault's key</source>
+        <source>Erased a record without the vault&apos;s key</source>
         <translation>Élément effacé sans la clé du coffre</translation>
     </message>
     <message>
@@ -3977,7 +3977,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
         <translation>Réponses du contrôle santé</translation>
     </message>
     <message>
-        <source>Physician's note</source>
+        <source>Physician&apos;s note</source>
         <translation>Note du médecin</translation>
     </message>
     <message>
@@ -3994,41 +3994,41 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Broken at entry %1: it was changed outside Leadline.</source>
-        <translation>Rompue à l’entrée %1 : elle a été modifiée hors de Leadline.</translation>
+        <translation>Rompue à l’entrée %1&#xa0;: elle a été modifiée hors de Leadline.</translation>
     </message>
     <message>
         <source>Broken at entry %1: it is missing.</source>
-        <translation>Rompue à l’entrée %1 : elle manque.</translation>
+        <translation>Rompue à l’entrée %1&#xa0;: elle manque.</translation>
     </message>
     <message>
         <source>Broken at entry %1: it and what came after were cut off.</source>
-        <translation>Rompue à l’entrée %1 : elle et la suite ont été coupées.</translation>
+        <translation>Rompue à l’entrée %1&#xa0;: elle et la suite ont été coupées.</translation>
     </message>
     <message>
         <source>Broken: entries up to %1 were written anew outside Leadline.</source>
-        <translation>Rompue : les entrées jusqu’à %1 ont été réécrites hors de Leadline.</translation>
+        <translation>Rompue&#xa0;: les entrées jusqu’à %1 ont été réécrites hors de Leadline.</translation>
     </message>
     <message>
         <source>Broken at entry %1: the seal over the list is missing or false.</source>
-        <translation>Rompue à l’entrée %1 : le sceau de la liste manque ou est faux.</translation>
+        <translation>Rompue à l’entrée %1&#xa0;: le sceau de la liste manque ou est faux.</translation>
     </message>
     <message>
         <source>Broken at entry %1: it was not written by an open vault.</source>
-        <translation>Rompue à l’entrée %1 : elle n’a pas été écrite par un coffre ouvert.</translation>
+        <translation>Rompue à l’entrée %1&#xa0;: elle n’a pas été écrite par un coffre ouvert.</translation>
     </message>
     <message>
         <source>This list was found broken before: see entry %1.</source>
-        <translation>Cette liste a déjà été trouvée rompue : voir l’entrée %1.</translation>
+        <translation>Cette liste a déjà été trouvée rompue&#xa0;: voir l’entrée %1.</translation>
     </message>
 </context>
 <context>
     <name>leadline::AirPage</name>
     <message>
         <source>Cylinder, reading, temperature, breathing and RMV can be changed in the table: choose a cell and type, or press F2.</source>
-        <translation>Bouteille, lecture, température, respiration et VRM se modifient dans le tableau : choisissez une cellule et tapez, ou appuyez sur F2.</translation>
+        <translation>Bouteille, lecture, température, respiration et VRM se modifient dans le tableau&#xa0;: choisissez une cellule et tapez, ou appuyez sur F2.</translation>
     </message>
     <message>
-        <source>Estimates for planning, on the high side of use. In the water the gauge, the guest's signal and the instructor decide.</source>
+        <source>Estimates for planning, on the high side of use. In the water the gauge, the guest&apos;s signal and the instructor decide.</source>
         <translation>Estimations pour préparer, plutôt avec trop de consommation. Dans l’eau, le manomètre, le signe du client et le moniteur décident.</translation>
     </message>
     <message>
@@ -4069,12 +4069,12 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
         <translation>&amp;Revérifier</translation>
     </message>
     <message>
-        <source>"Who" is the name given when unlocking; nobody checks it. A file put back to an older state as a whole is not noticed.</source>
-        <translation>« Qui » est le nom donné à l’ouverture ; personne ne le vérifie. Un fichier remis en entier à un état antérieur n’est pas remarqué.</translation>
+        <source>&quot;Who&quot; is the name given when unlocking; nobody checks it. A file put back to an older state as a whole is not noticed.</source>
+        <translation>«&#xa0;Qui&#xa0;» est le nom donné à l’ouverture&#x202f;; personne ne le vérifie. Un fichier remis en entier à un état antérieur n’est pas remarqué.</translation>
     </message>
     <message>
         <source>%1 Records taken out of the file from outside: %2.</source>
-        <translation>%1 Éléments retirés du fichier de l’extérieur : %2.</translation>
+        <translation>%1 Éléments retirés du fichier de l’extérieur&#xa0;: %2.</translation>
     </message>
 </context>
 <context>
@@ -4148,7 +4148,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>While Leadline is open it makes a copy a day of records that have changed: it keeps the last 7 days, then one a week for 8 weeks and one a month for 12 months. They lie in the folder %1. A copy on the same disk does not help when the disk is lost: now and then take one to another place.</source>
-        <translation>Tant que Leadline est ouvert, il fait une copie par jour du registre s’il a changé : il garde les 7 derniers jours, puis une par semaine pendant 8 semaines et une par mois pendant 12 mois. Elles sont dans le dossier %1. Une copie sur le même disque n’aide pas si le disque est perdu : de temps en temps, emportez-en une ailleurs.</translation>
+        <translation>Tant que Leadline est ouvert, il fait une copie par jour du registre s’il a changé&#xa0;: il garde les 7 derniers jours, puis une par semaine pendant 8 semaines et une par mois pendant 12 mois. Elles sont dans le dossier %1. Une copie sur le même disque n’aide pas si le disque est perdu&#xa0;: de temps en temps, emportez-en une ailleurs.</translation>
     </message>
     <message>
         <source>A copy still holds guests who were erased after it was made. To erase a guest for good, delete the copies from before as well. In a copy, too, only the vault is sealed.</source>
@@ -4216,7 +4216,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Made and checked: %1</source>
-        <translation>Faite et contrôlée : %1</translation>
+        <translation>Faite et contrôlée&#xa0;: %1</translation>
     </message>
     <message>
         <source>made %1</source>
@@ -4248,7 +4248,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Delete the copy made %1 for good? The records themselves stay.</source>
-        <translation>Supprimer pour de bon la copie faite le %1 ? Le registre lui-même reste.</translation>
+        <translation>Supprimer pour de bon la copie faite le %1&#x202f;? Le registre lui-même reste.</translation>
     </message>
     <message>
         <source>&amp;Delete it</source>
@@ -4264,7 +4264,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Written to %1. Names, phone numbers and outcomes stand open in it: keep it safe.</source>
-        <translation>Écrit dans %1. Noms, téléphones et résultats y sont en clair : gardez-le en lieu sûr.</translation>
+        <translation>Écrit dans %1. Noms, téléphones et résultats y sont en clair&#xa0;: gardez-le en lieu sûr.</translation>
     </message>
     <message>
         <source>ddd d MMM yyyy  hh:mm</source>
@@ -4331,19 +4331,19 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>%1: %2 rows.</source>
-        <translation>%1 : %2 lignes.</translation>
+        <translation>%1&#xa0;: %2 lignes.</translation>
     </message>
     <message>
         <source>The file does not say how its letters are written; they were read as Windows-1252. Check names with accents.</source>
-        <translation>Le fichier ne dit pas comment ses lettres sont codées ; elles ont été lues en Windows-1252. Vérifiez les noms accentués.</translation>
+        <translation>Le fichier ne dit pas comment ses lettres sont codées&#x202f;; elles ont été lues en Windows-1252. Vérifiez les noms accentués.</translation>
     </message>
     <message>
         <source>No headings were found: choose what each column means.</source>
-        <translation>Aucun titre trouvé : choisissez le sens de chaque colonne.</translation>
+        <translation>Aucun titre trouvé&#xa0;: choisissez le sens de chaque colonne.</translation>
     </message>
     <message>
         <source>No column says the language: English is put.</source>
-        <translation>Aucune colonne ne donne la langue : l’anglais est mis.</translation>
+        <translation>Aucune colonne ne donne la langue&#xa0;: l’anglais est mis.</translation>
     </message>
     <message>
         <source>as the list itself says</source>
@@ -4351,11 +4351,11 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>The list is written in more than one way. Choose one; the cells that do not fit will be shown.</source>
-        <translation>La liste est écrite de plusieurs façons. Choisissez-en une ; les cellules qui ne conviennent pas seront montrées.</translation>
+        <translation>La liste est écrite de plusieurs façons. Choisissez-en une&#x202f;; les cellules qui ne conviennent pas seront montrées.</translation>
     </message>
     <message>
-        <source>"%1" can be read in more than one way. Please choose.</source>
-        <translation>« %1 » peut se lire de plusieurs façons. Veuillez choisir.</translation>
+        <source>&quot;%1&quot; can be read in more than one way. Please choose.</source>
+        <translation>«&#xa0;%1&#xa0;» peut se lire de plusieurs façons. Veuillez choisir.</translation>
     </message>
     <message>
         <source>A cell</source>
@@ -4388,7 +4388,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>A session holds %1 guests at most; there is room for %2 more. Untick some.</source>
-        <translation>Une séance contient %1 clients au plus ; il reste de la place pour %2. Décochez-en.</translation>
+        <translation>Une séance contient %1 clients au plus&#x202f;; il reste de la place pour %2. Décochez-en.</translation>
     </message>
     <message numerus="yes">
         <source>Add %n guests</source>
@@ -4402,15 +4402,15 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     <name>leadline::BookingModel</name>
     <message>
         <source>Age %1 by the booking list</source>
-        <translation>Âge %1 ans d’après la liste de réservations</translation>
+        <translation>Âge %1&#xa0;ans d’après la liste de réservations</translation>
     </message>
     <message>
         <source>%1; will be added anyway. Untick to leave it out.</source>
-        <translation>%1 ; sera ajouté quand même. Décochez pour l’omettre.</translation>
+        <translation>%1&#x202f;; sera ajouté quand même. Décochez pour l’omettre.</translation>
     </message>
     <message>
         <source>%1; will be left out. Tick to add it anyway.</source>
-        <translation>%1 ; sera omis. Cochez pour l’ajouter quand même.</translation>
+        <translation>%1&#x202f;; sera omis. Cochez pour l’ajouter quand même.</translation>
     </message>
     <message>
         <source>Add anyway</source>
@@ -4430,7 +4430,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>In the list: %1</source>
-        <translation>Dans la liste : %1</translation>
+        <translation>Dans la liste&#xa0;: %1</translation>
     </message>
     <message>
         <source>To be added</source>
@@ -4513,7 +4513,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>No card to show: every ticked guest has a stop, or none is ticked.</source>
-        <translation>Aucune fiche à montrer : chaque client coché a un stop, ou aucun n’est coché.</translation>
+        <translation>Aucune fiche à montrer&#xa0;: chaque client coché a un stop, ou aucun n’est coché.</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
@@ -4577,27 +4577,27 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>A4, one each: large type</source>
-        <translation>A4, une par feuille : gros caractères</translation>
+        <translation>A4, une par feuille&#xa0;: gros caractères</translation>
     </message>
     <message>
         <source>Letter, one each: large type</source>
-        <translation>Letter, une par feuille : gros caractères</translation>
+        <translation>Letter, une par feuille&#xa0;: gros caractères</translation>
     </message>
     <message>
         <source>One page for each group: guests, air, times, heads and the emergency plan. It tells ages and what health checks came to: keep it with the staff.</source>
-        <translation>Une page par palanquée : clients, air, heures, comptage et plan d’urgence. Elle dit les âges et le résultat des contrôles santé : gardez-la entre encadrants.</translation>
+        <translation>Une page par palanquée&#xa0;: clients, air, heures, comptage et plan d’urgence. Elle dit les âges et le résultat des contrôles santé&#xa0;: gardez-la entre encadrants.</translation>
     </message>
     <message>
         <source>Guests and skills, to tick off in the water.</source>
         <translation>Clients et exercices, à cocher dans l’eau.</translation>
     </message>
     <message>
-        <source>Everybody's kit to tick while packing, and how many of each.</source>
+        <source>Everybody&apos;s kit to tick while packing, and how many of each.</source>
         <translation>Le matériel de chacun à cocher en préparant, et combien de chaque.</translation>
     </message>
     <message>
         <source>For the wall at the site: the number and the plan as entered on the Site tab. No guest stands on it.</source>
-        <translation>À afficher sur le site : le numéro et le plan saisis dans l’onglet Site. Aucun client n’y figure.</translation>
+        <translation>À afficher sur le site&#xa0;: le numéro et le plan saisis dans l’onglet Site. Aucun client n’y figure.</translation>
     </message>
     <message>
         <source>All signals, the numbers and what pressure does to air here, for guests with whom no language is shared.</source>
@@ -4641,8 +4641,8 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     <message numerus="yes">
         <source>%n refused: a stop stands</source>
         <translation>
-            <numerusform>%n refusée : un stop subsiste</numerusform>
-            <numerusform>%n refusées : un stop subsiste</numerusform>
+            <numerusform>%n refusée&#xa0;: un stop subsiste</numerusform>
+            <numerusform>%n refusées&#xa0;: un stop subsiste</numerusform>
         </translation>
     </message>
     <message>
@@ -4652,11 +4652,11 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>In English, as there is no translation yet: %1.</source>
-        <translation>En anglais, faute de traduction : %1.</translation>
+        <translation>En anglais, faute de traduction&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Without the second language, for the same reason: %1.</source>
-        <translation>Sans la deuxième langue, pour la même raison : %1.</translation>
+        <translation>Sans la deuxième langue, pour la même raison&#xa0;: %1.</translation>
     </message>
     <message numerus="yes">
         <source>%1 and %n more</source>
@@ -4681,11 +4681,11 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>No number is entered: the page leaves room to write it. Enter it on the Site tab.</source>
-        <translation>Aucun numéro n’est saisi : la page laisse la place de l’écrire. Saisissez-le dans l’onglet Site.</translation>
+        <translation>Aucun numéro n’est saisi&#xa0;: la page laisse la place de l’écrire. Saisissez-le dans l’onglet Site.</translation>
     </message>
     <message>
         <source>No font here has the letters of: %1. They would print as empty boxes. Install a font for them.</source>
-        <translation>Aucune police ici n’a les lettres de : %1. Elles s’imprimeraient comme des cases vides. Installez une police pour elles.</translation>
+        <translation>Aucune police ici n’a les lettres de&#xa0;: %1. Elles s’imprimeraient comme des cases vides. Installez une police pour elles.</translation>
     </message>
     <message numerus="yes">
         <source>%n pages saved to %1</source>
@@ -4837,15 +4837,15 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
         <translation>Unité&amp;s</translation>
     </message>
     <message>
-        <source>Change the card's language</source>
+        <source>Change the card&apos;s language</source>
         <translation>Modifier la langue de la fiche</translation>
     </message>
     <message>
-        <source>Change the card's second language</source>
+        <source>Change the card&apos;s second language</source>
         <translation>Modifier la deuxième langue de la fiche</translation>
     </message>
     <message>
-        <source>Change the card's units</source>
+        <source>Change the card&apos;s units</source>
         <translation>Modifier les unités de la fiche</translation>
     </message>
     <message>
@@ -4876,7 +4876,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Stop: %1</source>
-        <translation>Stop : %1</translation>
+        <translation>Stop&#xa0;: %1</translation>
     </message>
     <message>
         <source>Ready · %1</source>
@@ -4911,7 +4911,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
         <translation>Formulaire du centre</translation>
     </message>
     <message>
-        <source>Outcome by the centre's own form</source>
+        <source>Outcome by the centre&apos;s own form</source>
         <translation>Résultat du formulaire du centre</translation>
     </message>
     <message>
@@ -4939,7 +4939,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
         <translation>Ce que le médecin a écrit</translation>
     </message>
     <message>
-        <source>Physician's note</source>
+        <source>Physician&apos;s note</source>
         <translation>Note du médecin</translation>
     </message>
     <message>
@@ -4960,7 +4960,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Note: holds 2000 characters; the rest was cut off.</source>
-        <translation>Note : contient 2000 caractères ; le reste a été coupé.</translation>
+        <translation>Note&#xa0;: contient 2000 caractères&#x202f;; le reste a été coupé.</translation>
     </message>
     <message>
         <source>Nobody named</source>
@@ -4982,7 +4982,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>As read at the site itself, not reduced to sea level. Empty: standard atmosphere</source>
-        <translation>Lue sur le site même, non ramenée au niveau de la mer. Vide : atmosphère type</translation>
+        <translation>Lue sur le site même, non ramenée au niveau de la mer. Vide&#xa0;: atmosphère type</translation>
     </message>
     <message>
         <source>Not known</source>
@@ -5165,11 +5165,11 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     <name>leadline::DebriefModel</name>
     <message>
         <source>%1 % more</source>
-        <translation>%1 % de plus</translation>
+        <translation>%1&#xa0;% de plus</translation>
     </message>
     <message>
         <source>%1 % less</source>
-        <translation>%1 % de moins</translation>
+        <translation>%1&#xa0;% de moins</translation>
     </message>
     <message>
         <source>as planned</source>
@@ -5185,7 +5185,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Air used, over the pressure along the dive (%1). Planned: %2.</source>
-        <translation>Air consommé, rapporté à la pression tout au long de la plongée (%1). Prévu : %2.</translation>
+        <translation>Air consommé, rapporté à la pression tout au long de la plongée (%1). Prévu&#xa0;: %2.</translation>
     </message>
     <message>
         <source>From %1.</source>
@@ -5283,7 +5283,7 @@ prévu → réel</translation>
         <translation>Pas encore de relevé</translation>
     </message>
     <message>
-        <source>After the dive, enter each guest's pressure and time, or open a file that holds the log. Planned and actual then stand side by side.</source>
+        <source>After the dive, enter each guest&apos;s pressure and time, or open a file that holds the log. Planned and actual then stand side by side.</source>
         <translation>Après la plongée, saisissez la pression et le temps de chaque client, ou ouvrez un fichier qui contient le relevé. Prévu et réel sont alors côte à côte.</translation>
     </message>
     <message>
@@ -5344,27 +5344,27 @@ prévu → réel</translation>
     </message>
     <message>
         <source>Stop: count again</source>
-        <translation>Stop : recompter</translation>
+        <translation>Stop&#xa0;: recompter</translation>
     </message>
     <message>
-        <source>%1: enter each guest's end pressure and minutes.</source>
-        <translation>%1 : saisissez la pression de fin et les minutes de chaque client.</translation>
+        <source>%1: enter each guest&apos;s end pressure and minutes.</source>
+        <translation>%1&#xa0;: saisissez la pression de fin et les minutes de chaque client.</translation>
     </message>
     <message>
         <source>%1: %2 came back with the least air so far; still to enter: %3.</source>
-        <translation>%1 : %2 est revenu avec le moins d’air jusqu’ici ; encore à saisir : %3.</translation>
+        <translation>%1&#xa0;: %2 est revenu avec le moins d’air jusqu’ici&#x202f;; encore à saisir&#xa0;: %3.</translation>
     </message>
     <message>
         <source>%1: %2 came back with the least air.</source>
-        <translation>%1 : %2 est revenu avec le moins d’air.</translation>
+        <translation>%1&#xa0;: %2 est revenu avec le moins d’air.</translation>
     </message>
     <message>
         <source>%1: %2 came back with the least air, as planned.</source>
-        <translation>%1 : %2 est revenu avec le moins d’air, comme prévu.</translation>
+        <translation>%1&#xa0;: %2 est revenu avec le moins d’air, comme prévu.</translation>
     </message>
     <message>
         <source>%1: %2 came back with the least air; %3 was expected to.</source>
-        <translation>%1 : %2 est revenu avec le moins d’air ; on attendait %3.</translation>
+        <translation>%1&#xa0;: %2 est revenu avec le moins d’air&#x202f;; on attendait %3.</translation>
     </message>
     <message>
         <source>No limit was exceeded.</source>
@@ -5398,7 +5398,7 @@ prévu → réel</translation>
     </message>
     <message>
         <source>Look before you merge: brothers and sisters share a phone number, twins a birth date. Measured air use of somebody else would mislead.</source>
-        <translation>Regardez avant de fusionner : frères et sœurs partagent un téléphone, des jumeaux une date de naissance. La consommation mesurée de quelqu’un d’autre tromperait.</translation>
+        <translation>Regardez avant de fusionner&#xa0;: frères et sœurs partagent un téléphone, des jumeaux une date de naissance. La consommation mesurée de quelqu’un d’autre tromperait.</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -5430,7 +5430,7 @@ prévu → réel</translation>
     </message>
     <message>
         <source>One person: &amp;merge</source>
-        <translation>&amp;Une personne : fusionner</translation>
+        <translation>&amp;Une personne&#xa0;: fusionner</translation>
     </message>
     <message>
         <source>&amp;Two persons</source>
@@ -5486,11 +5486,11 @@ prévu → réel</translation>
     </message>
     <message>
         <source>Signs: %1.</source>
-        <translation>Signes : %1.</translation>
+        <translation>Signes&#xa0;: %1.</translation>
     </message>
     <message>
         <source>none; you chose these two</source>
-        <translation>aucun ; vous avez choisi ces deux-là</translation>
+        <translation>aucun&#x202f;; vous avez choisi ces deux-là</translation>
     </message>
     <message>
         <source>Keep %1</source>
@@ -5506,7 +5506,7 @@ prévu → réel</translation>
     </message>
     <message>
         <source>Taken back: they are two persons again.</source>
-        <translation>Annulé : ce sont de nouveau deux personnes.</translation>
+        <translation>Annulé&#xa0;: ce sont de nouveau deux personnes.</translation>
     </message>
 </context>
 <context>
@@ -5549,7 +5549,7 @@ déchiré à %1</translation>
     </message>
     <message>
         <source>Never cleared: locks at %1</source>
-        <translation>Sans équilibrer : blocage à %1</translation>
+        <translation>Sans équilibrer&#xa0;: blocage à %1</translation>
     </message>
     <message>
         <source>Never cleared</source>
@@ -5581,11 +5581,11 @@ déchiré à %1</translation>
     </message>
     <message>
         <source>%1: %2, %3</source>
-        <translation>%1 : %2, %3</translation>
+        <translation>%1&#xa0;: %2, %3</translation>
     </message>
     <message>
         <source>%1 deep, water on the eardrum:</source>
-        <translation>%1 de profondeur, eau sur le tympan :</translation>
+        <translation>%1 de profondeur, eau sur le tympan&#xa0;:</translation>
     </message>
     <message>
         <source>Cleared</source>
@@ -5594,12 +5594,12 @@ déchiré à %1</translation>
     <message>
         <source>At %1: cleared %2, never cleared %3.
 </source>
-        <translation>À %1 : en équilibrant %2, sans équilibrer %3.
+        <translation>À %1&#xa0;: en équilibrant %2, sans équilibrer %3.
 </translation>
     </message>
     <message>
         <source>In the literature: the tube needs opening at %1 to %2 and locks at %3 (80 to 90; the lower end is the safe side). In the laboratory, scarred drums tore from %4, healthy ones from %5 (Jensen and Bonding, 1993). Pain comes far earlier.</source>
-        <translation>Dans les publications : la trompe doit être ouverte à %1 à %2 et se bloque à %3 (80 à 90 ; le bas est le côté sûr). En laboratoire, des tympans cicatrisés se sont déchirés dès %4, des sains dès %5 (Jensen et Bonding, 1993). La douleur vient bien plus tôt.</translation>
+        <translation>Dans les publications&#xa0;: la trompe doit être ouverte à %1 à %2 et se bloque à %3 (80 à 90&#x202f;; le bas est le côté sûr). En laboratoire, des tympans cicatrisés se sont déchirés dès %4, des sains dès %5 (Jensen et Bonding, 1993). La douleur vient bien plus tôt.</translation>
     </message>
     <message>
         <source>deep</source>
@@ -5628,7 +5628,7 @@ déchiré à %1</translation>
         <translation>Plongées antérieures de %1</translation>
     </message>
     <message>
-        <source>Dives of the seven days before this one count. Times are those of this site's clock.</source>
+        <source>Dives of the seven days before this one count. Times are those of this site&apos;s clock.</source>
         <translation>Les plongées des sept jours précédents comptent. Les heures sont celles de l’horloge de ce site.</translation>
     </message>
     <message>
@@ -5673,7 +5673,7 @@ déchiré à %1</translation>
     </message>
     <message>
         <source>People are found by name: enter one first.</source>
-        <translation>Les personnes sont trouvées par leur nom : saisissez-en un d’abord.</translation>
+        <translation>Les personnes sont trouvées par leur nom&#xa0;: saisissez-en un d’abord.</translation>
     </message>
     <message>
         <source>&amp;Expected ascents during this dive beside the last</source>
@@ -5697,11 +5697,11 @@ déchiré à %1</translation>
     </message>
     <message>
         <source>Taken over: %1.</source>
-        <translation>Reprises : %1.</translation>
+        <translation>Reprises&#xa0;: %1.</translation>
     </message>
     <message>
         <source>In the table already: %1.</source>
-        <translation>Déjà dans le tableau : %1.</translation>
+        <translation>Déjà dans le tableau&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Dive of %1, %2</source>
@@ -5716,7 +5716,7 @@ déchiré à %1</translation>
     <name>leadline::EarlierDivesModel</name>
     <message>
         <source>%1: %2</source>
-        <translation>%1 : %2</translation>
+        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Times at the surface, the last one included.</source>
@@ -5754,7 +5754,7 @@ déchiré à %1</translation>
     <name>leadline::FigurePanel</name>
     <message>
         <source>Why?</source>
-        <translation>Pourquoi ?</translation>
+        <translation>Pourquoi&#x202f;?</translation>
     </message>
 </context>
 <context>
@@ -5765,7 +5765,7 @@ déchiré à %1</translation>
     </message>
     <message>
         <source>Reason: %1</source>
-        <translation>Raison : %1</translation>
+        <translation>Raison&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -5800,7 +5800,7 @@ déchiré à %1</translation>
     </message>
     <message>
         <source>Set aside because: %1</source>
-        <translation>Écarté parce que : %1</translation>
+        <translation>Écarté parce que&#xa0;: %1</translation>
     </message>
     <message>
         <source>A check of the program itself.</source>
@@ -5808,7 +5808,7 @@ déchiré à %1</translation>
     </message>
     <message>
         <source>From: %1</source>
-        <translation>De : %1</translation>
+        <translation>De&#xa0;: %1</translation>
     </message>
     <message>
         <source>&amp;Withdraw</source>
@@ -5819,7 +5819,7 @@ déchiré à %1</translation>
     <name>leadline::GasTab</name>
     <message>
         <source>No guests yet. Add them on the Roster tab and hand out their cylinders; then this tab says how long their air lasts.</source>
-        <translation>Pas encore de clients. Ajoutez-les dans l’onglet Clients et donnez-leur des bouteilles ; cet onglet dit alors combien de temps dure leur air.</translation>
+        <translation>Pas encore de clients. Ajoutez-les dans l’onglet Clients et donnez-leur des bouteilles&#x202f;; cet onglet dit alors combien de temps dure leur air.</translation>
     </message>
     <message>
         <source>What to look at</source>
@@ -5851,7 +5851,7 @@ déchiré à %1</translation>
     </message>
     <message>
         <source>Wh&amp;y?</source>
-        <translation>&amp;Pourquoi ?</translation>
+        <translation>&amp;Pourquoi&#x202f;?</translation>
     </message>
     <message>
         <source>All</source>
@@ -5982,10 +5982,10 @@ pleine</translation>
     </message>
     <message>
         <source>Guests; who is likely cold first of a group in bold.</source>
-        <translation>Clients ; en gras, qui aura sans doute froid le premier de sa palanquée.</translation>
+        <translation>Clients&#x202f;; en gras, qui aura sans doute froid le premier de sa palanquée.</translation>
     </message>
     <message>
-        <source>The guest's group.</source>
+        <source>The guest&apos;s group.</source>
         <translation>La palanquée du client.</translation>
     </message>
     <message>
@@ -5994,15 +5994,15 @@ pleine</translation>
     </message>
     <message>
         <source>The body is as cold as it should get, in the middle case; in brackets from the worst to the best case. The first figure in brackets is the safe one. Rounded down.</source>
-        <translation>Le corps est aussi froid qu’il doit l’être au plus, cas médian ; entre parenthèses, du pire au meilleur cas. Le premier chiffre entre parenthèses est le plus sûr. Arrondi vers le bas.</translation>
+        <translation>Le corps est aussi froid qu’il doit l’être au plus, cas médian&#x202f;; entre parenthèses, du pire au meilleur cas. Le premier chiffre entre parenthèses est le plus sûr. Arrondi vers le bas.</translation>
     </message>
     <message>
         <source>Start the check at the surface with this much; in brackets from the least to the most it is likely to be, in the pieces in stock. A guest who floats at the end cannot be held down: check near the end too.</source>
-        <translation>Commencez le contrôle en surface avec ce lest ; entre parenthèses, du moins au plus qu’il sera sans doute, avec les plombs en stock. Un client qui flotte à la fin ne peut pas être tenu en bas : vérifiez aussi vers la fin.</translation>
+        <translation>Commencez le contrôle en surface avec ce lest&#x202f;; entre parenthèses, du moins au plus qu’il sera sans doute, avec les plombs en stock. Un client qui flotte à la fin ne peut pas être tenu en bas&#xa0;: vérifiez aussi vers la fin.</translation>
     </message>
     <message>
         <source>What the guest carries: Roster, Kit. The next columns are for this much, or for what to try first while it is open.</source>
-        <translation>Ce que porte le client : Clients, Matériel. Les colonnes suivantes valent pour ce lest, ou pour celui à essayer d’abord tant qu’il n’est pas saisi.</translation>
+        <translation>Ce que porte le client&#xa0;: Clients, Matériel. Les colonnes suivantes valent pour ce lest, ou pour celui à essayer d’abord tant qu’il n’est pas saisi.</translation>
     </message>
     <message>
         <source>With the full cylinder, BCD empty, lungs half full.</source>
@@ -6010,14 +6010,14 @@ pleine</translation>
     </message>
     <message>
         <source>With the cylinder at the reserve, BCD empty, lungs half full: should be neutral.</source>
-        <translation>Bouteille à la réserve, gilet vide, poumons à moitié pleins : devrait être neutre.</translation>
+        <translation>Bouteille à la réserve, gilet vide, poumons à moitié pleins&#xa0;: devrait être neutre.</translation>
     </message>
     <message>
         <source>At the deepest planned point, suit squeezed, cylinder full, BCD empty: what the BCD must hold.</source>
-        <translation>Au point prévu le plus profond, combinaison comprimée, bouteille pleine, gilet vide : ce que le gilet doit porter.</translation>
+        <translation>Au point prévu le plus profond, combinaison comprimée, bouteille pleine, gilet vide&#xa0;: ce que le gilet doit porter.</translation>
     </message>
     <message>
-        <source>Thickness of the foam, read from the suit's label.</source>
+        <source>Thickness of the foam, read from the suit&apos;s label.</source>
         <translation>Épaisseur de la mousse, lue sur l’étiquette de la combinaison.</translation>
     </message>
     <message>
@@ -6026,7 +6026,7 @@ pleine</translation>
     </message>
     <message>
         <source>%1 mm</source>
-        <translation>%1 mm</translation>
+        <translation>%1&#xa0;mm</translation>
     </message>
     <message>
         <source>open</source>
@@ -6034,7 +6034,7 @@ pleine</translation>
     </message>
     <message>
         <source>%1 mm: %2 clo at the surface, %3 clo at depth</source>
-        <translation>%1 mm : %2 clo en surface, %3 clo au fond</translation>
+        <translation>%1&#xa0;mm&#xa0;: %2&#xa0;clo en surface, %3&#xa0;clo au fond</translation>
     </message>
     <message>
         <source>Nothing</source>
@@ -6053,15 +6053,15 @@ pleine</translation>
     </message>
     <message>
         <source>No guests yet. Add them on the Roster tab with weight, height, suit and cylinder (page Kit); then this says who gets cold first and how much lead to try.</source>
-        <translation>Pas encore de clients. Ajoutez-les dans l’onglet Clients avec poids, taille, combinaison et bouteille (page Matériel) ; on voit alors ici qui aura froid le premier et quel lest essayer.</translation>
+        <translation>Pas encore de clients. Ajoutez-les dans l’onglet Clients avec poids, taille, combinaison et bouteille (page Matériel)&#x202f;; on voit alors ici qui aura froid le premier et quel lest essayer.</translation>
     </message>
     <message>
         <source>Estimates. Shivering or the sign “cold” ends the dive, whatever stands here. Lead is a starting value: check it at the surface before going down (common practice), and allow for the air that will be breathed: a guest light at the end floats up.</source>
-        <translation>Estimations. Un frisson ou le signe « froid » met fin à la plongée, quoi qu’il soit écrit ici. Le lest est une valeur de départ : vérifiez-le en surface avant de descendre (usage courant), et comptez l’air qui sera respiré : un client léger à la fin remonte malgré lui.</translation>
+        <translation>Estimations. Un frisson ou le signe «&#xa0;froid&#xa0;» met fin à la plongée, quoi qu’il soit écrit ici. Le lest est une valeur de départ&#xa0;: vérifiez-le en surface avant de descendre (usage courant), et comptez l’air qui sera respiré&#xa0;: un client léger à la fin remonte malgré lui.</translation>
     </message>
     <message>
         <source>Why? Warmth and lead</source>
-        <translation>Pourquoi ? Chaleur et lest</translation>
+        <translation>Pourquoi&#x202f;? Chaleur et lest</translation>
     </message>
 </context>
 <context>
@@ -6096,15 +6096,15 @@ pleine</translation>
     </message>
     <message>
         <source>Not ready: %1</source>
-        <translation>Pas prêt : %1</translation>
+        <translation>Pas prêt&#xa0;: %1</translation>
     </message>
     <message>
         <source>Not ready: the group or the session is not</source>
-        <translation>Pas prêt : la palanquée ou la séance ne l’est pas</translation>
+        <translation>Pas prêt&#xa0;: la palanquée ou la séance ne l’est pas</translation>
     </message>
     <message>
         <source>May dive, with care: %1</source>
-        <translation>Peut plonger, avec précaution : %1</translation>
+        <translation>Peut plonger, avec précaution&#xa0;: %1</translation>
     </message>
     <message>
         <source> (%1 overruled)</source>
@@ -6177,15 +6177,15 @@ pleine</translation>
         <translation>%1, par classe</translation>
     </message>
     <message>
-        <source>Change a guest's cylinder</source>
+        <source>Change a guest&apos;s cylinder</source>
         <translation>Modifier la bouteille d’un client</translation>
     </message>
     <message>
-        <source>Change a guest's pressure</source>
+        <source>Change a guest&apos;s pressure</source>
         <translation>Modifier la pression d’un client</translation>
     </message>
     <message>
-        <source>Change the temperature of a guest's air</source>
+        <source>Change the temperature of a guest&apos;s air</source>
         <translation>Modifier la température de l’air d’un client</translation>
     </message>
     <message>
@@ -6193,7 +6193,7 @@ pleine</translation>
         <translation>Modifier la respiration d’un client</translation>
     </message>
     <message>
-        <source>Change a guest's RMV</source>
+        <source>Change a guest&apos;s RMV</source>
         <translation>Modifier le VRM d’un client</translation>
     </message>
 </context>
@@ -6201,11 +6201,11 @@ pleine</translation>
     <name>leadline::GuestModel</name>
     <message>
         <source>Group: stop</source>
-        <translation>Palanquée : stop</translation>
+        <translation>Palanquée&#xa0;: stop</translation>
     </message>
     <message>
         <source>Session: stop</source>
-        <translation>Séance : stop</translation>
+        <translation>Séance&#xa0;: stop</translation>
     </message>
     <message>
         <source>Ready</source>
@@ -6484,7 +6484,7 @@ pleine</translation>
     </message>
     <message>
         <source>A click or Enter makes the change; each judged alone.</source>
-        <translation>Un clic ou Entrée fait le changement ; chacun jugé seul.</translation>
+        <translation>Un clic ou Entrée fait le changement&#x202f;; chacun jugé seul.</translation>
     </message>
     <message>
         <source>What would buy more minutes</source>
@@ -6496,7 +6496,7 @@ pleine</translation>
     </message>
     <message>
         <source>Nothing here would help: the air is not what limits this dive.</source>
-        <translation>Rien ici n’aiderait : ce n’est pas l’air qui limite cette plongée.</translation>
+        <translation>Rien ici n’aiderait&#xa0;: ce n’est pas l’air qui limite cette plongée.</translation>
     </message>
     <message>
         <source>Once a guest has a cylinder and its pressure, the changes that would help stand here.</source>
@@ -6504,25 +6504,25 @@ pleine</translation>
     </message>
     <message>
         <source>Done: %1.</source>
-        <translation>Fait : %1.</translation>
+        <translation>Fait&#xa0;: %1.</translation>
     </message>
 </context>
 <context>
     <name>leadline::LeverModel</name>
     <message>
         <source>Apply: %1</source>
-        <translation>Appliquer : %1</translation>
+        <translation>Appliquer&#xa0;: %1</translation>
     </message>
 </context>
 <context>
     <name>leadline::LogChart</name>
     <message>
         <source>up too fast: %1</source>
-        <translation>remontée trop rapide : %1</translation>
+        <translation>remontée trop rapide&#xa0;: %1</translation>
     </message>
     <message>
         <source>too deep: %1</source>
-        <translation>trop profond : %1</translation>
+        <translation>trop profond&#xa0;: %1</translation>
     </message>
     <message>
         <source>planned</source>
@@ -6553,17 +6553,17 @@ pleine</translation>
     </message>
     <message>
         <source>%1 up: a lung can tear</source>
-        <translation>%1 plus haut : un poumon peut se déchirer</translation>
+        <translation>%1 plus haut&#xa0;: un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>%1 up:
 a lung can tear</source>
-        <translation>%1 plus haut :
+        <translation>%1 plus haut&#xa0;:
 un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>From %1, full lungs:</source>
-        <translation>De %1, poumons pleins :</translation>
+        <translation>De %1, poumons pleins&#xa0;:</translation>
     </message>
     <message>
         <source>at the surface %1</source>
@@ -6579,7 +6579,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>In the literature: lungs tore from %1 to 80 mmHg across them (Schaefer and others, 1958; Malhotra and Wright, 1961; from memory; the lower end is the safe side). Divers were hurt coming up from 1 m (Benton and others, 1996) and from 1 to 2 m (Harvey and others, 2024).</source>
-        <translation>Dans les publications : des poumons se sont déchirés sous %1 à 80 mmHg d’écart (Schaefer et autres, 1958 ; Malhotra et Wright, 1961 ; de mémoire ; le bas est le côté sûr). Des plongeurs ont été blessés en remontant de 1 m (Benton et autres, 1996) et de 1 à 2 m (Harvey et autres, 2024).</translation>
+        <translation>Dans les publications&#xa0;: des poumons se sont déchirés sous %1 à 80&#xa0;mmHg d’écart (Schaefer et autres, 1958&#x202f;; Malhotra et Wright, 1961&#x202f;; de mémoire&#x202f;; le bas est le côté sûr). Des plongeurs ont été blessés en remontant de 1&#xa0;m (Benton et autres, 1996) et de 1 à 2&#xa0;m (Harvey et autres, 2024).</translation>
     </message>
 </context>
 <context>
@@ -6646,15 +6646,15 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Written to %1. The file holds names and who may dive: keep it safe.</source>
-        <translation>Écrit dans %1. Le fichier contient les noms et qui peut plonger : gardez-le en lieu sûr.</translation>
+        <translation>Écrit dans %1. Le fichier contient les noms et qui peut plonger&#xa0;: gardez-le en lieu sûr.</translation>
     </message>
     <message>
         <source>Opened from the file %1: changes are not kept.</source>
-        <translation>Ouvert du fichier %1 : les changements ne sont pas gardés.</translation>
+        <translation>Ouvert du fichier %1&#xa0;: les changements ne sont pas gardés.</translation>
     </message>
     <message>
         <source>The records could not be opened: changes are not kept.</source>
-        <translation>Le registre n’a pas pu être ouvert : les changements ne sont pas gardés.</translation>
+        <translation>Le registre n’a pas pu être ouvert&#xa0;: les changements ne sont pas gardés.</translation>
     </message>
     <message>
         <source>Leadline[*]</source>
@@ -6697,12 +6697,12 @@ un poumon peut se déchirer</translation>
         <translation>Passer outre ce constat</translation>
     </message>
     <message>
-        <source>The reason is kept with the session. Local law and your centre's standard come first: they cannot be set aside here.</source>
-        <translation>La raison est gardée avec la séance. Le droit local et les standards de votre centre passent avant : ils ne peuvent pas être écartés ici.</translation>
+        <source>The reason is kept with the session. Local law and your centre&apos;s standard come first: they cannot be set aside here.</source>
+        <translation>La raison est gardée avec la séance. Le droit local et les standards de votre centre passent avant&#xa0;: ils ne peuvent pas être écartés ici.</translation>
     </message>
     <message>
         <source>Why is it right to go ahead?</source>
-        <translation>Pourquoi est-il juste de continuer ?</translation>
+        <translation>Pourquoi est-il juste de continuer&#x202f;?</translation>
     </message>
     <message>
         <source>&amp;Reason</source>
@@ -6830,7 +6830,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Due for erasure: %1.</source>
-        <translation>À effacer : %1.</translation>
+        <translation>À effacer&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Select a guest to see what is known.</source>
@@ -6838,7 +6838,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Two selected: merge them if they are one person.</source>
-        <translation>Deux choisis : fusionnez-les s’ils sont une seule personne.</translation>
+        <translation>Deux choisis&#xa0;: fusionnez-les s’ils sont une seule personne.</translation>
     </message>
     <message>
         <source>Several selected.</source>
@@ -6861,10 +6861,10 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Merged into this guest: %1</source>
-        <translation>Fusionnés dans ce client : %1</translation>
+        <translation>Fusionnés dans ce client&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
-        <source>%Ln guests are due for erasure by the centre's periods. Nothing is erased by itself.</source>
+        <source>%Ln guests are due for erasure by the centre&apos;s periods. Nothing is erased by itself.</source>
         <translation>
             <numerusform>%Ln client est à effacer selon les délais du centre. Rien n’est effacé tout seul.</numerusform>
             <numerusform>%Ln clients sont à effacer selon les délais du centre. Rien n’est effacé tout seul.</numerusform>
@@ -6880,11 +6880,11 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Taken back: %1 is a guest of their own again.</source>
-        <translation>Annulé : %1 est de nouveau un client à part.</translation>
+        <translation>Annulé&#xa0;: %1 est de nouveau un client à part.</translation>
     </message>
     <message>
         <source>Written to %1. It holds personal data: hand it to nobody but the guest.</source>
-        <translation>Écrit dans %1. Il contient des données personnelles : ne le remettez qu’au client.</translation>
+        <translation>Écrit dans %1. Il contient des données personnelles&#xa0;: ne le remettez qu’au client.</translation>
     </message>
     <message>
         <source>Nobody is removed while the open session is not saved. %1</source>
@@ -6904,7 +6904,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Removed. Another program reads the records: close it, and Leadline after it, so that nothing is left on the disk.</source>
-        <translation>Supprimé. Un autre programme lit le registre : fermez-le, puis Leadline, pour que rien ne reste sur le disque.</translation>
+        <translation>Supprimé. Un autre programme lit le registre&#xa0;: fermez-le, puis Leadline, pour que rien ne reste sur le disque.</translation>
     </message>
 </context>
 <context>
@@ -6958,7 +6958,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Planned with %1, %2 and: %3</source>
-        <translation>Prévu avec %1, %2 et : %3</translation>
+        <translation>Prévu avec %1, %2 et&#xa0;: %3</translation>
     </message>
     <message>
         <source>, </source>
@@ -7001,15 +7001,15 @@ un poumon peut se déchirer</translation>
         <translation>Accompagnant</translation>
     </message>
     <message>
-        <source>In the guest's life, before this one. Empty: not asked.</source>
-        <translation>Dans la vie du client, avant celle-ci. Vide : pas demandé.</translation>
+        <source>In the guest&apos;s life, before this one. Empty: not asked.</source>
+        <translation>Dans la vie du client, avant celle-ci. Vide&#xa0;: pas demandé.</translation>
     </message>
     <message>
         <source>Dives made before</source>
         <translation>Plongées faites avant</translation>
     </message>
     <message>
-        <source>Guardian's written consent seen</source>
+        <source>Guardian&apos;s written consent seen</source>
         <translation>Autorisation écrite du représentant légal vue</translation>
     </message>
     <message>
@@ -7038,7 +7038,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Name: a guest needs one. The last one is kept.</source>
-        <translation>Nom : un client doit en avoir un. Le dernier est gardé.</translation>
+        <translation>Nom&#xa0;: un client doit en avoir un. Le dernier est gardé.</translation>
     </message>
     <message>
         <source>Name</source>
@@ -7049,8 +7049,8 @@ un poumon peut se déchirer</translation>
         <translation>Date de naissance</translation>
     </message>
     <message>
-        <source>%1: "%2" is not a date. Write it as 17/5/1990, with four digits for the year.</source>
-        <translation>%1 : « %2 » n’est pas une date. Écrivez-la ainsi : 17/5/1990, avec quatre chiffres pour l’année.</translation>
+        <source>%1: &quot;%2&quot; is not a date. Write it as 17/5/1990, with four digits for the year.</source>
+        <translation>%1&#xa0;: «&#xa0;%2&#xa0;» n’est pas une date. Écrivez-la ainsi&#xa0;: 17/5/1990, avec quatre chiffres pour l’année.</translation>
     </message>
     <message>
         <source>Breathing</source>
@@ -7082,7 +7082,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Note: holds 2000 characters; the rest was cut off.</source>
-        <translation>Note : contient 2000 caractères ; le reste a été coupé.</translation>
+        <translation>Note&#xa0;: contient 2000 caractères&#x202f;; le reste a été coupé.</translation>
     </message>
     <message>
         <source>Note</source>
@@ -7102,7 +7102,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>%1 years old on the day</source>
-        <translation>%1 ans ce jour-là</translation>
+        <translation>%1&#xa0;ans ce jour-là</translation>
     </message>
     <message>
         <source>Age not known</source>
@@ -7139,7 +7139,7 @@ un poumon peut se déchirer</translation>
         <translation>Saumâtre</translation>
     </message>
     <message>
-        <source>Change the site's name</source>
+        <source>Change the site&apos;s name</source>
         <translation>Modifier le nom du site</translation>
     </message>
     <message>
@@ -7152,7 +7152,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Known sites from your records; choosing one fills in this form. Down opens the list.</source>
-        <translation>Sites connus de votre registre ; en choisir un remplit ce formulaire. La flèche bas ouvre la liste.</translation>
+        <translation>Sites connus de votre registre&#x202f;; en choisir un remplit ce formulaire. La flèche bas ouvre la liste.</translation>
     </message>
     <message>
         <source>&amp;Name</source>
@@ -7192,7 +7192,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Practical salinity, a number without unit: 0 fresh water, 35 open sea</source>
-        <translation>Salinité pratique, un nombre sans unité : 0 eau douce, 35 pleine mer</translation>
+        <translation>Salinité pratique, un nombre sans unité&#xa0;: 0 eau douce, 35 pleine mer</translation>
     </message>
     <message>
         <source>Change the salinity</source>
@@ -7207,7 +7207,7 @@ un poumon peut se déchirer</translation>
         <translation>Type d’eau</translation>
     </message>
     <message>
-        <source>Of the water's surface above the sea</source>
+        <source>Of the water&apos;s surface above the sea</source>
         <translation>De la surface de l’eau au-dessus de la mer</translation>
     </message>
     <message>
@@ -7220,7 +7220,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>North positive, south negative; gravity follows from it</source>
-        <translation>Nord positif, sud négatif ; la pesanteur en découle</translation>
+        <translation>Nord positif, sud négatif&#x202f;; la pesanteur en découle</translation>
     </message>
     <message>
         <source>Change the latitude</source>
@@ -7275,11 +7275,11 @@ un poumon peut se déchirer</translation>
     <name>leadline::PlaceNumbers</name>
     <message>
         <source>Why?</source>
-        <translation>Pourquoi ?</translation>
+        <translation>Pourquoi&#x202f;?</translation>
     </message>
     <message>
         <source>Why? %1</source>
-        <translation>Pourquoi ? %1</translation>
+        <translation>Pourquoi&#x202f;? %1</translation>
     </message>
 </context>
 <context>
@@ -7294,11 +7294,11 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>3000 psi</source>
-        <translation>3000 psi</translation>
+        <translation>3000&#xa0;psi</translation>
     </message>
     <message>
         <source>240 min</source>
-        <translation>240 min</translation>
+        <translation>240&#xa0;min</translation>
     </message>
     <message>
         <source>%.0f min</source>
@@ -7324,7 +7324,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>%1: %2 after %3, at %4</source>
-        <translation>%1 : %2 après %3, à %4</translation>
+        <translation>%1&#xa0;: %2 après %3, à %4</translation>
     </message>
     <message>
         <source>At %1 after, staying down (10 to 90 of 100 dives)</source>
@@ -7332,7 +7332,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>%1: at %2 after %3</source>
-        <translation>%1 : à %2 après %3</translation>
+        <translation>%1&#xa0;: à %2 après %3</translation>
     </message>
     <message>
         <source>Reserve %1</source>
@@ -7362,7 +7362,7 @@ un poumon peut se déchirer</translation>
     <name>leadline::ProfileModel</name>
     <message>
         <source>%1 min</source>
-        <translation>%1 min</translation>
+        <translation>%1&#xa0;min</translation>
     </message>
     <message>
         <source>Start</source>
@@ -7445,7 +7445,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Replaces the corners by: surface, down, skills, down, tour, up</source>
-        <translation>Remplace les points par : surface, descente, exercices, descente, balade, remontée</translation>
+        <translation>Remplace les points par&#xa0;: surface, descente, exercices, descente, balade, remontée</translation>
     </message>
     <message>
         <source>Changed by hand.</source>
@@ -7484,7 +7484,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Drag this corner, with Shift in small steps. With the keyboard: Tab to the next corner, arrows, Insert, Delete.</source>
-        <translation>Tirez ce point, avec Maj par petits pas. Au clavier : Tab pour le point suivant, flèches, Inser, Suppr.</translation>
+        <translation>Tirez ce point, avec Maj par petits pas. Au clavier&#xa0;: Tab pour le point suivant, flèches, Inser, Suppr.</translation>
     </message>
     <message>
         <source>%1 min   %2</source>
@@ -7496,11 +7496,11 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>%1, deepest %2. Tab goes from corner to corner; arrows move it, Insert adds one, Delete removes it. The table beside it holds the same numbers.</source>
-        <translation>%1, au plus profond %2. Tab passe d’un point à l’autre ; les flèches le déplacent, Inser en ajoute un, Suppr le supprime. Le tableau à côté contient les mêmes chiffres.</translation>
+        <translation>%1, au plus profond %2. Tab passe d’un point à l’autre&#x202f;; les flèches le déplacent, Inser en ajoute un, Suppr le supprime. Le tableau à côté contient les mêmes chiffres.</translation>
     </message>
     <message>
         <source>Corner %1 of %2, end of %3: %4</source>
-        <translation>Point %1 sur %2, fin de %3 : %4</translation>
+        <translation>Point %1 sur %2, fin de %3&#xa0;: %4</translation>
     </message>
     <message>
         <source>Move a leg of the profile</source>
@@ -7523,7 +7523,7 @@ un poumon peut se déchirer</translation>
     <name>leadline::QuestionForm</name>
     <message>
         <source>%1: no to all that are open</source>
-        <translation>%1 : non à toutes celles qui sont ouvertes</translation>
+        <translation>%1&#xa0;: non à toutes celles qui sont ouvertes</translation>
     </message>
     <message>
         <source>Health, before the day</source>
@@ -7605,7 +7605,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>This is the recovery key. It opens the vault when the passphrase is forgotten or this computer is lost. Put it on paper and lock it away; it is not shown again.</source>
-        <translation>Voici la clé de secours. Elle ouvre le coffre quand la phrase secrète est oubliée ou cet ordinateur perdu. Mettez-la sur papier et sous clé ; elle n’est plus montrée ensuite.</translation>
+        <translation>Voici la clé de secours. Elle ouvre le coffre quand la phrase secrète est oubliée ou cet ordinateur perdu. Mettez-la sur papier et sous clé&#x202f;; elle n’est plus montrée ensuite.</translation>
     </message>
     <message>
         <source>Without passphrase and without this key nobody can open the vault any more.</source>
@@ -7613,11 +7613,11 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Group %1: %2</source>
-        <translation>Groupe %1 : %2</translation>
+        <translation>Groupe %1&#xa0;: %2</translation>
     </message>
     <message>
         <source>&amp;Type group %1 from your paper:</source>
-        <translation>Tapez le groupe %1 de &amp;votre papier :</translation>
+        <translation>Tapez le groupe %1 de &amp;votre papier&#xa0;:</translation>
     </message>
     <message>
         <source>Recovery key</source>
@@ -7656,7 +7656,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Who must still see a physician, bring consent, answer or renew, over all sessions on record from today on. Only outcomes are looked at; nothing is unlocked.</source>
-        <translation>Qui doit encore voir un médecin, apporter une autorisation, répondre ou renouveler, dans toutes les séances enregistrées à partir d’aujourd’hui. Seuls les résultats sont lus ; rien n’est déverrouillé.</translation>
+        <translation>Qui doit encore voir un médecin, apporter une autorisation, répondre ou renouveler, dans toutes les séances enregistrées à partir d’aujourd’hui. Seuls les résultats sont lus&#x202f;; rien n’est déverrouillé.</translation>
     </message>
     <message>
         <source>Nobody is waiting for anything.</source>
@@ -7676,7 +7676,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Saved to %1. It holds names and phone numbers: keep it safe.</source>
-        <translation>Enregistré dans %1. Il contient des noms et des téléphones : gardez-le en lieu sûr.</translation>
+        <translation>Enregistré dans %1. Il contient des noms et des téléphones&#xa0;: gardez-le en lieu sûr.</translation>
     </message>
 </context>
 <context>
@@ -7758,7 +7758,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Care: the last session is less than %1 months ago, and records of it may have to be kept that long (%2; %3). Local law comes first: ask before you remove.</source>
-        <translation>Attention : la dernière séance date de moins de %1 mois, et ses documents doivent peut-être être conservés aussi longtemps (%2 ; %3). Le droit local passe avant : renseignez-vous avant de supprimer.</translation>
+        <translation>Attention&#xa0;: la dernière séance date de moins de %1 mois, et ses documents doivent peut-être être conservés aussi longtemps (%2&#x202f;; %3). Le droit local passe avant&#xa0;: renseignez-vous avant de supprimer.</translation>
     </message>
     <message numerus="yes">
         <source>%n copies in Records &gt; Copies of the records may still hold this guest. Delete them there, or they bring the guest back when one is restored.</source>
@@ -7769,22 +7769,22 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Files you wrote or printed, and copies kept elsewhere, are not touched: remove them yourself.</source>
-        <translation>Les fichiers que vous avez écrits ou imprimés, et les copies gardées ailleurs, ne sont pas touchés : supprimez-les vous-même.</translation>
+        <translation>Les fichiers que vous avez écrits ou imprimés, et les copies gardées ailleurs, ne sont pas touchés&#xa0;: supprimez-les vous-même.</translation>
     </message>
     <message>
         <source>Health answers and sealed records: %1</source>
-        <translation>Réponses de santé et éléments scellés : %1</translation>
+        <translation>Réponses de santé et éléments scellés&#xa0;: %1</translation>
     </message>
     <message>
         <source>Phone numbers and e-mail addresses: %1</source>
-        <translation>Téléphones et adresses e-mail : %1</translation>
+        <translation>Téléphones et adresses e-mail&#xa0;: %1</translation>
     </message>
     <message>
         <source>Sessions: %1, logged dives: %2</source>
-        <translation>Séances : %1, plongées relevées : %2</translation>
+        <translation>Séances&#xa0;: %1, plongées relevées&#xa0;: %2</translation>
     </message>
     <message>
-        <source>%1, with the guest's name and all else</source>
+        <source>%1, with the guest&apos;s name and all else</source>
         <translation>%1, avec le nom du client et tout le reste</translation>
     </message>
     <message>
@@ -7793,19 +7793,19 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Notes of staff: %1</source>
-        <translation>Notes des encadrants : %1</translation>
+        <translation>Notes des encadrants&#xa0;: %1</translation>
     </message>
     <message>
         <source>The name in other texts of these sessions: %1</source>
-        <translation>Le nom dans d’autres textes de ces séances : %1</translation>
+        <translation>Le nom dans d’autres textes de ces séances&#xa0;: %1</translation>
     </message>
     <message>
         <source>Merged into this guest: %1</source>
-        <translation>Fusionnés dans ce client : %1</translation>
+        <translation>Fusionnés dans ce client&#xa0;: %1</translation>
     </message>
     <message>
-        <source>%1. In them stands "Guest removed", with lead, cylinder and what was logged.</source>
-        <translation>%1. Il y reste « Client supprimé », avec le lest, la bouteille et ce qui a été relevé.</translation>
+        <source>%1. In them stands &quot;Guest removed&quot;, with lead, cylinder and what was logged.</source>
+        <translation>%1. Il y reste «&#xa0;Client supprimé&#xa0;», avec le lest, la bouteille et ce qui a été relevé.</translation>
     </message>
 </context>
 <context>
@@ -7816,7 +7816,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Put back the copy %1?</source>
-        <translation>Restaurer la copie %1 ?</translation>
+        <translation>Restaurer la copie %1&#x202f;?</translation>
     </message>
     <message>
         <source>What would change</source>
@@ -7840,7 +7840,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>The records of now cannot be compared: %1</source>
-        <translation>Le registre actuel ne peut pas être comparé : %1</translation>
+        <translation>Le registre actuel ne peut pas être comparé&#xa0;: %1</translation>
     </message>
     <message>
         <source>The copy holds %1 sessions, %2 guests in the register and %3 logs.</source>
@@ -7848,11 +7848,11 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>%1: no change.</source>
-        <translation>%1 : aucun changement.</translation>
+        <translation>%1&#xa0;: aucun changement.</translation>
     </message>
     <message>
         <source>%1: %2 would be lost, %3 would come back, %4 would change back.</source>
-        <translation>%1 : %2 seraient perdues, %3 reviendraient, %4 reprendraient leur ancien état.</translation>
+        <translation>%1&#xa0;: %2 seraient perdues, %3 reviendraient, %4 reprendraient leur ancien état.</translation>
     </message>
     <message>
         <source>Sessions</source>
@@ -8010,8 +8010,8 @@ un poumon peut se déchirer</translation>
         <translation>Pas encore de clients. Ajoutez le premier (Inser) ou ouvrez une séance.</translation>
     </message>
     <message>
-        <source>Nobody is called "%1". Esc shows all guests again.</source>
-        <translation>Personne ne s’appelle « %1 ». Échap montre à nouveau tous les clients.</translation>
+        <source>Nobody is called &quot;%1&quot;. Esc shows all guests again.</source>
+        <translation>Personne ne s’appelle «&#xa0;%1&#xa0;». Échap montre à nouveau tous les clients.</translation>
     </message>
     <message>
         <source>Choose a guest to see who it is, what the health questions came to and what was handed out.</source>
@@ -8056,7 +8056,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Written to %1: names, birth dates, sizes, contacts and notes. Health answers and consent are not in it, unless a note speaks of them: read the notes before you pass it on.</source>
-        <translation>Écrit dans %1 : noms, dates de naissance, tailles, coordonnées et notes. Les réponses de santé et l’autorisation n’y sont pas, sauf si une note en parle : lisez les notes avant de le transmettre.</translation>
+        <translation>Écrit dans %1&#xa0;: noms, dates de naissance, tailles, coordonnées et notes. Les réponses de santé et l’autorisation n’y sont pas, sauf si une note en parle&#xa0;: lisez les notes avant de le transmettre.</translation>
     </message>
 </context>
 <context>
@@ -8066,12 +8066,12 @@ un poumon peut se déchirer</translation>
         <translation>Jeux de règles applicables</translation>
     </message>
     <message>
-        <source>Where several apply, the strictest value counts. Local law and your centre's standard come first.</source>
+        <source>Where several apply, the strictest value counts. Local law and your centre&apos;s standard come first.</source>
         <translation>Si plusieurs s’appliquent, la valeur la plus stricte compte. Le droit local et les standards de votre centre passent avant.</translation>
     </message>
     <message>
         <source>Care: no rule set is ticked. Depth, age and the number of guests are not checked.</source>
-        <translation>Attention : aucun jeu de règles n’est coché. La profondeur, l’âge et le nombre de clients ne sont pas vérifiés.</translation>
+        <translation>Attention&#xa0;: aucun jeu de règles n’est coché. La profondeur, l’âge et le nombre de clients ne sont pas vérifiés.</translation>
     </message>
     <message>
         <source>Apply a rule set</source>
@@ -8086,7 +8086,7 @@ un poumon peut se déchirer</translation>
     <name>leadline::ScreeningPage</name>
     <message>
         <source>The vault is locked: what was open here has been put away.</source>
-        <translation>Le coffre est verrouillé : ce qui était ouvert ici a été refermé.</translation>
+        <translation>Le coffre est verrouillé&#xa0;: ce qui était ouvert ici a été refermé.</translation>
     </message>
     <message>
         <source>Sealed on %1.</source>
@@ -8094,7 +8094,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Sealed on %1 under the name %2: make sure that it is the same person.</source>
-        <translation>Scellé le %1 sous le nom %2 : assurez-vous que c’est la même personne.</translation>
+        <translation>Scellé le %1 sous le nom %2&#xa0;: assurez-vous que c’est la même personne.</translation>
     </message>
     <message>
         <source>The sealed answers of %1 are in a form this program does not know. Go through the questions again.</source>
@@ -8102,7 +8102,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>The sealed answers are those of another edition (%1); the questions are asked anew.</source>
-        <translation>Les réponses scellées sont celles d’une autre édition (%1) ; les questions sont reposées.</translation>
+        <translation>Les réponses scellées sont celles d’une autre édition (%1)&#x202f;; les questions sont reposées.</translation>
     </message>
     <message>
         <source>Nothing is signed yet. Sign on the strip, or choose another way.</source>
@@ -8110,7 +8110,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Not recorded: the answers could not be sealed. %1 Try again after locking and opening the vault, or record the outcome alone.</source>
-        <translation>Non enregistré : les réponses n’ont pas pu être scellées. %1 Réessayez après avoir verrouillé et rouvert le coffre, ou enregistrez le résultat seul.</translation>
+        <translation>Non enregistré&#xa0;: les réponses n’ont pas pu être scellées. %1 Réessayez après avoir verrouillé et rouvert le coffre, ou enregistrez le résultat seul.</translation>
     </message>
     <message>
         <source>Record the health check</source>
@@ -8129,15 +8129,15 @@ un poumon peut se déchirer</translation>
         <translation>Reprendre le dernier contrôle santé</translation>
     </message>
     <message>
-        <source>Physician's release</source>
+        <source>Physician&apos;s release</source>
         <translation>Accord du médecin</translation>
     </message>
     <message>
-        <source>Physician's &amp;written release seen</source>
+        <source>Physician&apos;s &amp;written release seen</source>
         <translation>Accord écrit du &amp;médecin vu</translation>
     </message>
     <message>
-        <source>Date of the physician's release</source>
+        <source>Date of the physician&apos;s release</source>
         <translation>Date de l’accord du médecin</translation>
     </message>
     <message>
@@ -8145,12 +8145,12 @@ un poumon peut se déchirer</translation>
         <translation>daté du</translation>
     </message>
     <message>
-        <source>"%1" is not a date. Write it as 17/5/2026, with four digits for the year.</source>
-        <translation>« %1 » n’est pas une date. Écrivez-la ainsi : 17/5/2026, avec quatre chiffres pour l’année.</translation>
+        <source>&quot;%1&quot; is not a date. Write it as 17/5/2026, with four digits for the year.</source>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une date. Écrivez-la ainsi&#xa0;: 17/5/2026, avec quatre chiffres pour l’année.</translation>
     </message>
     <message>
         <source>Nothing changed: take it over</source>
-        <translation>Rien de changé : reprendre</translation>
+        <translation>Rien de changé&#xa0;: reprendre</translation>
     </message>
     <message>
         <source>Check anew</source>
@@ -8161,12 +8161,12 @@ un poumon peut se déchirer</translation>
         <translation>Ouvrir les ques&amp;tions</translation>
     </message>
     <message>
-        <source>By the centre's own &amp;form</source>
+        <source>By the centre&apos;s own &amp;form</source>
         <translation>&amp;Par le formulaire du centre</translation>
     </message>
     <message>
         <source>The guest filled in a form of the centre: only its outcome is recorded here.</source>
-        <translation>Le client a rempli un formulaire du centre : seul son résultat est enregistré ici.</translation>
+        <translation>Le client a rempli un formulaire du centre&#xa0;: seul son résultat est enregistré ici.</translation>
     </message>
     <message>
         <source>Ctrl+Return</source>
@@ -8177,8 +8177,8 @@ un poumon peut se déchirer</translation>
         <translation>Fermer sans enregistrer</translation>
     </message>
     <message>
-        <source>Short questions for talking it over. They diagnose nobody: the centre's own form and the physician prevail.</source>
-        <translation>De courtes questions pour en parler. Elles ne diagnostiquent personne : le formulaire du centre et le médecin priment.</translation>
+        <source>Short questions for talking it over. They diagnose nobody: the centre&apos;s own form and the physician prevail.</source>
+        <translation>De courtes questions pour en parler. Elles ne diagnostiquent personne&#xa0;: le formulaire du centre et le médecin priment.</translation>
     </message>
     <message>
         <source>Checked on %1</source>
@@ -8194,11 +8194,11 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Checked on %1: %2. Has anything changed since?</source>
-        <translation>Contrôlé le %1 : %2. Quelque chose a-t-il changé depuis ?</translation>
+        <translation>Contrôlé le %1&#xa0;: %2. Quelque chose a-t-il changé depuis&#x202f;?</translation>
     </message>
     <message>
         <source>Only the outcome is recorded; the form stays with the centre.</source>
-        <translation>Seul le résultat est enregistré ; le formulaire reste au centre.</translation>
+        <translation>Seul le résultat est enregistré&#x202f;; le formulaire reste au centre.</translation>
     </message>
     <message>
         <source>Answers, note, contact and a signature drawn here are sealed in the vault.</source>
@@ -8206,15 +8206,15 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>This session is not in the records: only the outcome is kept, and the answers go when you record.</source>
-        <translation>Cette séance n’est pas dans le registre : seul le résultat est gardé, et les réponses disparaissent quand vous enregistrez.</translation>
+        <translation>Cette séance n’est pas dans le registre&#xa0;: seul le résultat est gardé, et les réponses disparaissent quand vous enregistrez.</translation>
     </message>
     <message>
         <source>The vault is not open: only the outcome is kept, and the answers go when you record.</source>
-        <translation>Le coffre n’est pas ouvert : seul le résultat est gardé, et les réponses disparaissent quand vous enregistrez.</translation>
+        <translation>Le coffre n’est pas ouvert&#xa0;: seul le résultat est gardé, et les réponses disparaissent quand vous enregistrez.</translation>
     </message>
     <message>
         <source>Comes to: %1</source>
-        <translation>Résultat : %1</translation>
+        <translation>Résultat&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n still open</source>
@@ -8355,8 +8355,8 @@ un poumon peut se déchirer</translation>
         <translation>Supprimer la séance</translation>
     </message>
     <message>
-        <source>Delete "%1" with its plan and log for good? The guests stay on record.</source>
-        <translation>Supprimer « %1 » avec son plan et son relevé pour de bon ? Les clients restent enregistrés.</translation>
+        <source>Delete &quot;%1&quot; with its plan and log for good? The guests stay on record.</source>
+        <translation>Supprimer «&#xa0;%1&#xa0;» avec son plan et son relevé pour de bon&#x202f;? Les clients restent enregistrés.</translation>
     </message>
 </context>
 <context>
@@ -8536,12 +8536,12 @@ l’avion</translation>
         <translation>Minutes au point prévu le plus profond, %1, avant que la remontée directe ne soit plus autorisée, avant cette séance. Arrondi vers le bas.</translation>
     </message>
     <message>
-        <source>Time of this session's dive.</source>
+        <source>Time of this session&apos;s dive.</source>
         <translation>Durée de la plongée de cette séance.</translation>
     </message>
     <message>
         <source>Of the nitrogen that the house allows for going straight up, the most used at any moment of this dive; ashore, before this session. 100 % is the limit. Rounded up.</source>
-        <translation>Part la plus grande, à tout moment de cette plongée, de l’azote que les règles maison autorisent pour remonter directement ; à terre, avant cette séance. 100 % est la limite. Arrondi vers le haut.</translation>
+        <translation>Part la plus grande, à tout moment de cette plongée, de l’azote que les règles maison autorisent pour remonter directement&#x202f;; à terre, avant cette séance. 100&#xa0;% est la limite. Arrondi vers le haut.</translation>
     </message>
     <message>
         <source>Dives of this day, this one included.</source>
@@ -8556,7 +8556,7 @@ l’avion</translation>
         <translation>Jours avec plongée jusqu’à aujourd’hui.</translation>
     </message>
     <message>
-        <source>Surface interval up to this session's dive. Rounded down.</source>
+        <source>Surface interval up to this session&apos;s dive. Rounded down.</source>
         <translation>Intervalle de surface jusqu’à la plongée de cette séance. Arrondi vers le bas.</translation>
     </message>
     <message>
@@ -8581,11 +8581,11 @@ l’avion</translation>
     </message>
     <message>
         <source>%1: %2 %3</source>
-        <translation>%1 : %2 %3</translation>
+        <translation>%1&#xa0;: %2 %3</translation>
     </message>
     <message>
         <source>%1 after the last dive: %2</source>
-        <translation>%1 après la dernière plongée : %2</translation>
+        <translation>%1 après la dernière plongée&#xa0;: %2</translation>
     </message>
 </context>
 <context>
@@ -8596,15 +8596,15 @@ l’avion</translation>
     </message>
     <message>
         <source>Nobody on the staff yet. Add them on the Roster tab under Groups and staff, and enter their dives of the last seven days there with the button in the column Dives; then this says who is free to lead this dive.</source>
-        <translation>Encore aucun encadrant. Ajoutez-les dans l’onglet Clients sous Palanquées et encadrants, et saisissez-y leurs plongées des sept derniers jours avec le bouton de la colonne Plongées ; on voit alors ici qui peut mener cette plongée.</translation>
+        <translation>Encore aucun encadrant. Ajoutez-les dans l’onglet Clients sous Palanquées et encadrants, et saisissez-y leurs plongées des sept derniers jours avec le bouton de la colonne Plongées&#x202f;; on voit alors ici qui peut mener cette plongée.</translation>
     </message>
     <message>
-        <source>An aid for planning. What the diver's own computer, a physician and the makers say prevails. Tissues by ZH-L16C with gradient factors %1/%2, common practice.</source>
+        <source>An aid for planning. What the diver&apos;s own computer, a physician and the makers say prevails. Tissues by ZH-L16C with gradient factors %1/%2, common practice.</source>
         <translation>Une aide à la préparation. Ce que disent l’ordinateur du plongeur, un médecin et les fabricants prime. Tissus par ZH-L16C avec les facteurs de gradient %1/%2, usage courant.</translation>
     </message>
     <message>
         <source>Why? Staff</source>
-        <translation>Pourquoi ? Encadrants</translation>
+        <translation>Pourquoi&#x202f;? Encadrants</translation>
     </message>
 </context>
 <context>
@@ -8780,8 +8780,8 @@ l’avion</translation>
         <translation>%1 étiquettes au plus.</translation>
     </message>
     <message>
-        <source>Lead pieces: "%1" is not a list of sizes. Write numbers with spaces between: 0.5 1 2.</source>
-        <translation>Plombs : « %1 » n’est pas une liste de tailles. Écrivez des nombres séparés par des espaces : 0,5 1 2.</translation>
+        <source>Lead pieces: &quot;%1&quot; is not a list of sizes. Write numbers with spaces between: 0.5 1 2.</source>
+        <translation>Plombs&#xa0;: «&#xa0;%1&#xa0;» n’est pas une liste de tailles. Écrivez des nombres séparés par des espaces&#xa0;: 0,5 1 2.</translation>
     </message>
     <message>
         <source>Lead pieces, kg</source>
@@ -8789,7 +8789,7 @@ l’avion</translation>
     </message>
     <message>
         <source>Not recorded: whole kilograms are assumed.</source>
-        <translation>Non enregistré : on suppose des kilogrammes entiers.</translation>
+        <translation>Non enregistré&#xa0;: on suppose des kilogrammes entiers.</translation>
     </message>
     <message>
         <source>kg</source>
@@ -8890,7 +8890,7 @@ l’avion</translation>
     </message>
     <message>
         <source>No health vault: the records are not open</source>
-        <translation>Pas de coffre santé : le registre n’est pas ouvert</translation>
+        <translation>Pas de coffre santé&#xa0;: le registre n’est pas ouvert</translation>
     </message>
     <message>
         <source>Health vault not set up</source>
@@ -8902,7 +8902,7 @@ l’avion</translation>
     </message>
     <message>
         <source>Health vault open: %1</source>
-        <translation>Coffre santé ouvert : %1</translation>
+        <translation>Coffre santé ouvert&#xa0;: %1</translation>
     </message>
     <message>
         <source>Lock it (Ctrl+L)</source>
@@ -8910,7 +8910,7 @@ l’avion</translation>
     </message>
     <message>
         <source>The health vault is set up and open. It locks by itself after %1 min without a key or a click.</source>
-        <translation>Le coffre santé est créé et ouvert. Il se verrouille tout seul après %1 min sans touche ni clic.</translation>
+        <translation>Le coffre santé est créé et ouvert. Il se verrouille tout seul après %1&#xa0;min sans touche ni clic.</translation>
     </message>
     <message numerus="yes">
         <source>%n answers an older version kept open are sealed now.</source>
@@ -8921,7 +8921,7 @@ l’avion</translation>
     </message>
     <message>
         <source>Copies made before still hold them: delete those in Records &gt; Copies of the records, and files named ...before-schema-*.</source>
-        <translation>Les copies faites avant les contiennent encore : supprimez-les dans Registre &gt; Copies du registre, ainsi que les fichiers nommés ...before-schema-*.</translation>
+        <translation>Les copies faites avant les contiennent encore&#xa0;: supprimez-les dans Registre &gt; Copies du registre, ainsi que les fichiers nommés ...before-schema-*.</translation>
     </message>
 </context>
 <context>
@@ -8956,7 +8956,7 @@ l’avion</translation>
     </message>
     <message>
         <source>At least %1 characters: a few words in a row are easy to keep.</source>
-        <translation>Au moins %1 caractères : quelques mots à la suite se retiennent facilement.</translation>
+        <translation>Au moins %1 caractères&#xa0;: quelques mots à la suite se retiennent facilement.</translation>
     </message>
     <message>
         <source>%1 of at least %2 characters.</source>
@@ -8986,7 +8986,7 @@ l’avion</translation>
         <translation>&amp;Une phrase secrète du centre</translation>
     </message>
     <message>
-        <source>This computer's &amp;keyring</source>
+        <source>This computer&apos;s &amp;keyring</source>
         <translation>&amp;Le trousseau de cet ordinateur</translation>
     </message>
     <message>
@@ -9007,11 +9007,11 @@ l’avion</translation>
     </message>
     <message>
         <source>The keyring opens with the login to this computer: quick, and as safe as that login.</source>
-        <translation>Le trousseau s’ouvre avec la connexion à cet ordinateur : rapide, et aussi sûr que cette connexion.</translation>
+        <translation>Le trousseau s’ouvre avec la connexion à cet ordinateur&#xa0;: rapide, et aussi sûr que cette connexion.</translation>
     </message>
     <message>
         <source>At least %1 characters: a few words in a row are easy to keep.</source>
-        <translation>Au moins %1 caractères : quelques mots à la suite se retiennent facilement.</translation>
+        <translation>Au moins %1 caractères&#xa0;: quelques mots à la suite se retiennent facilement.</translation>
     </message>
     <message>
         <source>%1 of at least %2 characters.</source>
@@ -9026,7 +9026,7 @@ l’avion</translation>
         <translation>&amp;Terminer</translation>
     </message>
     <message>
-        <source>This computer's keyring does not answer. Choose a passphrase.</source>
+        <source>This computer&apos;s keyring does not answer. Choose a passphrase.</source>
         <translation>Le trousseau de cet ordinateur ne répond pas. Choisissez une phrase secrète.</translation>
     </message>
 </context>
@@ -9066,10 +9066,10 @@ l’avion</translation>
     </message>
     <message>
         <source>Wait %1 s</source>
-        <translation>Attendez %1 s</translation>
+        <translation>Attendez %1&#xa0;s</translation>
     </message>
     <message>
-        <source>This computer's keyring has no key of this vault. Use the recovery key.</source>
+        <source>This computer&apos;s keyring has no key of this vault. Use the recovery key.</source>
         <translation>Le trousseau de cet ordinateur n’a pas de clé de ce coffre. Utilisez la clé de secours.</translation>
     </message>
 </context>
@@ -9192,8 +9192,8 @@ l’avion</translation>
         <translation>À propos de Leadline</translation>
     </message>
     <message>
-        <source>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plans a first, supervised scuba session, prints a card for every guest and reviews the log.&lt;/p&gt;&lt;p&gt;A planning aid: no dive computer, no medical device, no legal advice. Local law, your organisation's standard, the instructor and a physician come first. Numbers are estimates to be checked in the water.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later.&lt;/p&gt;</source>
-        <translation>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Prépare une première plongée encadrée, imprime une fiche pour chaque client et relit le relevé.&lt;/p&gt;&lt;p&gt;Une aide à la préparation : ni ordinateur de plongée, ni dispositif médical, ni conseil juridique. Le droit local, les standards de votre organisation, le moniteur et un médecin passent avant. Les chiffres sont des estimations à vérifier dans l’eau.&lt;/p&gt;&lt;p&gt;Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure.&lt;/p&gt;</translation>
+        <source>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plans a first, supervised scuba session, prints a card for every guest and reviews the log.&lt;/p&gt;&lt;p&gt;A planning aid: no dive computer, no medical device, no legal advice. Local law, your organisation&apos;s standard, the instructor and a physician come first. Numbers are estimates to be checked in the water.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later.&lt;/p&gt;</source>
+        <translation>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Prépare une première plongée encadrée, imprime une fiche pour chaque client et relit le relevé.&lt;/p&gt;&lt;p&gt;Une aide à la préparation&#xa0;: ni ordinateur de plongée, ni dispositif médical, ni conseil juridique. Le droit local, les standards de votre organisation, le moniteur et un médecin passent avant. Les chiffres sont des estimations à vérifier dans l’eau.&lt;/p&gt;&lt;p&gt;Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure.&lt;/p&gt;</translation>
     </message>
     <message>
         <source>&amp;Guest screen</source>

@@ -16,7 +16,7 @@ class ChartTexts {
     Q_DECLARE_TR_FUNCTIONS(GasTab)
 };
 
-QString guest_name(const Session& session, const GuestId& id) {
+QString whole_name(const Session& session, const GuestId& id) {
     const Guest* guest = find_guest(session, id);
     return guest != nullptr ? QString::fromStdString(guest->name) : QString();
 }
@@ -26,7 +26,7 @@ void add_bands(std::vector<PressureChart::Band>& bands, const Session& session,
     const bool alone = forecast.guests.size() == 1;
     if (!alone) {
         PressureChart::Band first;
-        const QString likely = guest_name(session, forecast.likely_first);
+        const QString likely = whole_name(session, forecast.likely_first);
         first.name = name_group ? ChartTexts::tr("First of %1, likely %2")
                                       .arg(group_label(session, forecast.group), likely)
                                 : ChartTexts::tr("First, likely %1").arg(likely);
@@ -36,7 +36,7 @@ void add_bands(std::vector<PressureChart::Band>& bands, const Session& session,
     }
     std::vector<PressureChart::Band> members;
     for (const GuestForecast& guest : forecast.guests) {
-        members.push_back({guest.guest, guest_name(session, guest.guest), guest.reserve, alone});
+        members.push_back({guest.guest, whole_name(session, guest.guest), guest.reserve, alone});
     }
     const auto when = [](const PressureChart::Band& band) {
         return band.reserve.middle.value_or(longest_profile).value();
@@ -61,7 +61,7 @@ PressureChart::Content chart_content(const SessionDocument& document, const Grou
         const GroupGas* group_gas = find_gas(plan, gas.group);
         PressureChart::Line line;
         line.guest = gas.guest;
-        line.name = guest_name(session, gas.guest);
+        line.name = whole_name(session, gas.guest);
         line.curve = gas.curve;
         line.limiting = is_likely_first(plan, gas);
         line.alone = is_alone(plan, gas);

@@ -37,12 +37,10 @@ Date current_day() {
                 std::chrono::day(static_cast<unsigned>(day.day()))};
 }
 
-QString plain(const std::string& text) { return QString::fromStdString(text); }
-
 /// A file name from a guest's name: what every file system takes.
 QString file_name(const std::string& name) {
     QString text;
-    for (const QChar letter : folded(plain(name))) {
+    for (const QChar letter : folded(QString::fromStdString(name))) {
         text += letter.isLetterOrNumber() ? letter : QChar(u'-');
     }
     return QStringLiteral("guest-") + text.left(60) + QStringLiteral(".html");
@@ -252,7 +250,7 @@ void PeopleDialog::update_details() {
     const auto add = [&](const QString& what) {
         if (!what.isEmpty()) known += what;
     };
-    add(plain(guest.email));
+    add(QString::fromStdString(guest.email));
     add(language_name(guest.language));
     if (guest.body_mass) add(text(*guest.body_mass, units_));
     if (guest.body_height) add(height_text(*guest.body_height, units_));
@@ -260,7 +258,7 @@ void PeopleDialog::update_details() {
     if (guest.measured_rmv) add(tr("air use %1").arg(text(*guest.measured_rmv, units_)));
     if (guest.dives_before)
         add(tr("%n dives before", nullptr, static_cast<int>(*guest.dives_before)));
-    QStringList lines{plain(guest.name), known.join(QStringLiteral(" · "))};
+    QStringList lines{QString::fromStdString(guest.name), known.join(QStringLiteral(" · "))};
     if (!merges_.empty()) {
         QStringList names;
         for (const PersonMerge& merge : merges_) names += merge.merged_name;
@@ -322,7 +320,7 @@ void PeopleDialog::show_due() {
 }
 
 void PeopleDialog::put_due_aside() {
-    keeper_.put_setting(looked_setting, plain(to_text(today())));
+    keeper_.put_setting(looked_setting, QString::fromStdString(to_text(today())));
     strip_->hide();
 }
 
@@ -348,7 +346,8 @@ void PeopleDialog::merge_selected() {
     pair.second = std::max(persons[0].row, persons[1].row);
     const Guest& one = persons[0].guest;
     const Guest& other = persons[1].guest;
-    pair.names = likeness(folded(plain(one.name)), folded(plain(other.name)));
+    pair.names = likeness(folded(QString::fromStdString(one.name)),
+                          folded(QString::fromStdString(other.name)));
     pair.same_birth_date = one.birth_date && one.birth_date == other.birth_date;
     pair.birth_dates_differ =
         one.birth_date && other.birth_date && one.birth_date != other.birth_date;
