@@ -6,8 +6,10 @@
 #include <QSqlDatabase>
 #include <QStandardPaths>
 #include <QUuid>
+#include <chrono>
 #include <filesystem>
 #include <system_error>
+#include <thread>
 #include <utility>
 
 #include "core/records/migrations.h"
@@ -16,6 +18,9 @@
 namespace leadline {
 
 namespace {
+
+/// How long an opening or a write waits for another process that holds the file.
+constexpr std::chrono::milliseconds longest_wait{2000};
 
 Error file_error(const QString& path, std::string reason) {
     return Error{ErrorCode::database_failed, path.toStdString(), std::move(reason), {}};
@@ -57,6 +62,20 @@ Result<Done> prepare(const QSqlDatabase& database) {
         [&] { return migrate(database, *steps); });
 }
 
+/// SQLite's own waiting does not cover everything: where two processes change the journal's mode at
+/// once, one of them hears "locked" without a wait, so that they cannot wait for each other. Whatever
+/// prepare() has done by then it finds done when it is asked again.
+Result<Done> prepare_in_turn(const QSqlDatabase& database) {
+    constexpr std::chrono::milliseconds pause{10};
+    const auto until = std::chrono::steady_clock::now() + longest_wait;
+    for (;;) {
+        Result<Done> prepared = prepare(database);
+        const bool locked = !prepared && prepared.error().code == ErrorCode::database_locked;
+        if (!locked || std::chrono::steady_clock::now() + pause >= until) return prepared;
+        std::this_thread::sleep_for(pause);
+    }
+}
+
 }  // namespace
 
 Result<std::unique_ptr<Database>> Database::open(const QString& path) {
@@ -68,10 +87,10 @@ Result<std::unique_ptr<Database>> Database::open(const QString& path) {
     // Closes the connection however this function ends.
     std::unique_ptr<Database> opened(new Database(name, path));
     QSqlDatabase database = QSqlDatabase::addDatabase(u"QSQLITE"_qs, name);
-    database.setConnectOptions(u"QSQLITE_BUSY_TIMEOUT=2000"_qs);
+    database.setConnectOptions(u"QSQLITE_BUSY_TIMEOUT=%1"_qs.arg(longest_wait.count()));
     database.setDatabaseName(path);
     if (!database.open()) return database_error(database, database.lastError());
-    const Result<Done> prepared = prepare(database);
+    const Result<Done> prepared = prepare_in_turn(database);
     if (!prepared) return prepared.error();
     return opened;
 }

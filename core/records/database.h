@@ -19,6 +19,7 @@ inline constexpr int newest_schema_version = 7;
 class Database {
 public:
     /// Opens or creates the file (with its folder). ":memory:" gives a database that vanishes.
+    /// Waits up to two seconds for another process that holds the file.
     /// Before a migration step a copy of the file is kept beside it ("NAME.before-schema-N").
     /// @returns the database; ErrorCode::database_failed, database_locked, database_newer,
     ///          database_damaged, database_read_only, disk_full or not_our_records

@@ -3,6 +3,7 @@
 
 #include <QElapsedTimer>
 #include <QSqlDatabase>
+#include <chrono>
 #include <future>
 #include <thread>
 
@@ -81,6 +82,31 @@ TEST(TwoConnections, MayMakeTheFileAtTheSameTime) {
     std::vector<std::future<Result<int>>> made;
     for (int i = 0; i < 4; ++i) made.push_back(std::async(std::launch::async, make));
     for (auto& version : made) EXPECT_EQ(must(version.get()), newest_schema_version);
+}
+
+TEST(TwoConnections, OpeningWaitsForAWriterOfAFileNotYetWrittenAhead) {
+    const Folder folder;
+    test::open(folder.records());
+    const QString holder_name = u"writer"_qs;
+    {
+        QSqlDatabase holder = QSqlDatabase::addDatabase(u"QSQLITE"_qs, holder_name);
+        holder.setDatabaseName(folder.records());
+        ASSERT_TRUE(holder.open());
+        // As a backup lies there. SQLite does not wait for a writer where this is changed back.
+        must(execute(holder, u"PRAGMA journal_mode = DELETE"_qs));
+        must(execute(holder, u"BEGIN IMMEDIATE"_qs));
+        std::future<Result<int>> opened = std::async(std::launch::async, [&]() -> Result<int> {
+            const auto other = Database::open(folder.records());
+            if (!other) return other.error();
+            return (*other)->schema_version();
+        });
+        EXPECT_EQ(opened.wait_for(std::chrono::milliseconds(300)), std::future_status::timeout)
+            << "opened, or gave up, while the writer held the file";
+        must(execute(holder, u"COMMIT"_qs));
+        EXPECT_EQ(must(opened.get()), newest_schema_version);
+        holder.close();
+    }
+    QSqlDatabase::removeDatabase(holder_name);
 }
 
 TEST(TwoConnections, AFileHeldByAnotherProgramIsLocked) {
