@@ -6,6 +6,7 @@
 #include <QSqlDatabase>
 #include <QStandardPaths>
 #include <QUuid>
+#include <algorithm>
 #include <chrono>
 #include <filesystem>
 #include <system_error>
@@ -62,6 +63,19 @@ Result<Done> prepare(const QSqlDatabase& database) {
         [&] { return migrate(database, *steps); });
 }
 
+int wait_of(const QSqlDatabase& database) {
+    const auto wait = Statement(database, u"PRAGMA busy_timeout"_qs).first([](Row& row) {
+        return row.small_number();
+    });
+    return wait ? wait->value_or(0) : 0;
+}
+
+/// Nothing to tell where it fails: the connection then waits as before.
+void set_wait(const QSqlDatabase& database, int milliseconds) {
+    // A PRAGMA takes no bound values; the value is a number of our own.
+    static_cast<void>(execute(database, u"PRAGMA busy_timeout = %1"_qs.arg(milliseconds)));
+}
+
 /// SQLite's own waiting does not cover everything: where two processes change the journal's mode at
 /// once, one of them hears "locked" without a wait, so that they cannot wait for each other. Whatever
 /// prepare() has done by then it finds done when it is asked again.
@@ -110,6 +124,13 @@ int Database::schema_version() const { return stored_schema_version(connection()
 QSqlDatabase Database::connection() const {
     return QSqlDatabase::database(connection_name_, false);
 }
+
+ShortWait::ShortWait(const Database& database, std::chrono::milliseconds longest)
+    : database_(database), before_(wait_of(database.connection())) {
+    set_wait(database_.connection(), std::min(before_, int(longest.count())));
+}
+
+ShortWait::~ShortWait() { set_wait(database_.connection(), before_); }
 
 QString default_database_path() {
     return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +

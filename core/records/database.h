@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QString>
+#include <chrono>
 #include <memory>
 
 #include "core/physics/result.h"
@@ -37,6 +38,22 @@ private:
     explicit Database(QString connection_name, QString path);
     QString connection_name_;
     QString path_;
+};
+
+/// While it lives, no write through a database waits longer than this for another process, so that a
+/// window that writes does not stand still: what cannot be written then is refused as
+/// ErrorCode::database_locked. A wait that is shorter already stays. The database must live longer.
+class ShortWait {
+public:
+    /// @param longest  0 ms or more
+    ShortWait(const Database& database, std::chrono::milliseconds longest);
+    ~ShortWait();
+    ShortWait(const ShortWait&) = delete;
+    ShortWait& operator=(const ShortWait&) = delete;
+
+private:
+    const Database& database_;
+    int before_;
 };
 
 /// Where the user's records lie when nothing else is said: leadline/records.sqlite in the XDG data

@@ -53,6 +53,28 @@ TEST(TwoConnections, ASecondWriterIsToldThatTheFileIsTaken) {
     must(SessionStore(*other).save(row, test::plain_session()));
 }
 
+TEST(TwoConnections, AShortWaitIsShortAndThenOverAndNeverLonger) {
+    const Folder folder;
+    const auto one = test::open(folder.records());
+    const auto other = test::open(folder.records());
+    const auto refused_after = [&] {
+        QElapsedTimer waited;
+        waited.start();
+        const Result<Done> put = SettingStore(*other).put(u"units"_qs, u"metric"_qs);
+        EXPECT_FALSE(put.has_value());
+        return waited.elapsed();
+    };
+    Result<Transaction> writing = Transaction::begin_writing(one->connection());
+    ASSERT_TRUE(writing.has_value());
+    {
+        const ShortWait wait(*other, std::chrono::milliseconds(20));
+        EXPECT_LT(refused_after(), 1900);
+        const ShortWait longer(*other, std::chrono::milliseconds(10000));
+        EXPECT_LT(refused_after(), 1900);
+    }
+    EXPECT_GE(refused_after(), 1900);
+}
+
 TEST(TwoConnections, ASecondWriterGetsItsTurn) {
     const Folder folder;
     const auto one = test::open(folder.records());

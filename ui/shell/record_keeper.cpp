@@ -2,12 +2,28 @@
 #include "ui/shell/record_keeper.h"
 
 #include <QUndoStack>
+#include <chrono>
 #include <utility>
 
 #include "ui/document/session_document.h"
 #include "ui/words/error_words.h"
 
 namespace leadline {
+
+namespace {
+
+/// Short of what an eye takes for a standstill, with room for the writing itself.
+constexpr std::chrono::milliseconds edit_wait{20};
+constexpr std::chrono::milliseconds until_next_try{250};
+/// Another program that writes is done sooner as a rule: only then it is worth a message.
+constexpr std::chrono::milliseconds quiet_wait{2000};
+constexpr std::chrono::milliseconds until_next_try_once_said{1000};
+
+bool is_locked(const Result<Done>& stored) {
+    return !stored && stored.error().code == ErrorCode::database_locked;
+}
+
+}  // namespace
 
 RecordKeeper::RecordKeeper(SessionDocument& document, std::unique_ptr<Database> database,
                            QObject* parent, QString path)
@@ -18,7 +34,9 @@ RecordKeeper::RecordKeeper(SessionDocument& document, std::unique_ptr<Database> 
       ever_opened_(database_ != nullptr) {
     // Records in memory have no file to copy or to replace.
     if (path_ == QStringLiteral(":memory:")) path_.clear();
-    connect(&document_, &SessionDocument::changed, this, &RecordKeeper::save);
+    retry_.setSingleShot(true);
+    connect(&retry_, &QTimer::timeout, this, &RecordKeeper::save_edit);
+    connect(&document_, &SessionDocument::changed, this, &RecordKeeper::save_edit);
 }
 
 QString RecordKeeper::database_path() const {
@@ -77,9 +95,26 @@ Result<Done> RecordKeeper::keep() {
     return Done{};
 }
 
-void RecordKeeper::save() {
-    if (!keeping_ || opening_) return;
-    const Result<Done> stored = store();
+void RecordKeeper::save_edit() {
+    if (keeping_ && !opening_) save_unless_locked();
+}
+
+void RecordKeeper::save_unless_locked() {
+    const Result<Done> stored = [&] {
+        const std::optional<ShortWait> wait =
+            database_ ? std::optional<ShortWait>(std::in_place, *database_, edit_wait) : std::nullopt;
+        return store();
+    }();
+    if (!is_locked(stored)) return finish_saving(stored);
+    if (!locked_since_.isValid()) locked_since_.start();
+    set_unsaved(words(stored.error()));
+    const bool say_so = locked_since_.hasExpired(quiet_wait.count());
+    if (say_so) Q_EMIT save_failed(unsaved_);
+    retry_.start(say_so ? until_next_try_once_said : until_next_try);
+}
+
+void RecordKeeper::finish_saving(const Result<Done>& stored) {
+    stop_trying();
     set_unsaved(stored ? QString() : words(stored.error()));
     if (stored) {
         Q_EMIT saved();
@@ -88,8 +123,13 @@ void RecordKeeper::save() {
     }
 }
 
+void RecordKeeper::stop_trying() {
+    retry_.stop();
+    locked_since_.invalidate();
+}
+
 bool RecordKeeper::save_again() {
-    if (has_unsaved()) save();
+    if (has_unsaved() && keeping_) finish_saving(store());
     return !has_unsaved();
 }
 
@@ -126,6 +166,7 @@ Result<SessionRow> RecordKeeper::insert_once() {
 void RecordKeeper::set_unsaved(const QString& reason) {
     const bool before = has_unsaved();
     unsaved_ = reason;
+    if (reason.isEmpty()) stop_trying();
     if (before != has_unsaved()) Q_EMIT unsaved_changed(has_unsaved());
 }
 

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QElapsedTimer>
 #include <QObject>
 #include <QString>
+#include <QTimer>
 #include <memory>
 #include <optional>
 
@@ -19,8 +21,9 @@ namespace leadline {
 class HealthStore;
 class SessionDocument;
 
-/// Keeps the open session in the user's records: every edit is saved when it is made. A session that
-/// came from a file (a sample, say) is not kept until the user says so.
+/// Keeps the open session in the user's records: every edit is saved when it is made; while another
+/// program holds the records, saving is tried again until it works, and the window does not wait for
+/// it. A session that came from a file (a sample, say) is not kept until the user says so.
 class RecordKeeper : public QObject {
     Q_OBJECT
 public:
@@ -38,12 +41,13 @@ public:
     /// Whether edits of the open session are saved as they are made.
     [[nodiscard]] bool is_kept() const { return keeping_; }
 
-    /// Whether the open session has edits that could not be saved. They stand in the window only;
+    /// Whether the open session has edits that could not be saved yet. They stand in the window only;
     /// the next edit tries again.
     [[nodiscard]] bool has_unsaved() const { return !unsaved_.isEmpty(); }
     /// Why they could not be saved.
     [[nodiscard]] QString unsaved_reason() const { return unsaved_; }
-    /// Tries again to save. @returns whether nothing is unsaved now
+    /// Tries again to save, and waits up to two seconds for another program.
+    /// @returns whether nothing is unsaved now
     bool save_again();
 
     /// Closes the records, for somebody who puts another file in their place.
@@ -89,8 +93,8 @@ public:
 
 Q_SIGNALS:
     void kept_changed();
-    /// Saving failed; the message says why. The window still holds everything, and the next edit
-    /// tries again.
+    /// Saving failed, or another program has held the records for two seconds; the message says why.
+    /// The window still holds everything, and the next edit tries again.
     void save_failed(const QString& message);
     void saved();
     void unsaved_changed(bool unsaved);
@@ -104,7 +108,10 @@ private:
         SessionRow newest_before;
         SessionFile file;
     };
-    void save();
+    void save_edit();
+    void save_unless_locked();
+    void finish_saving(const Result<Done>& stored);
+    void stop_trying();
     Result<Done> store();
     Result<SessionRow> insert_once();
     void set_unsaved(const QString& reason);
@@ -115,6 +122,9 @@ private:
     QString path_;
     bool ever_opened_;
     QString unsaved_;
+    QTimer retry_;
+    /// Valid while another program holds the records and an edit waits for it.
+    QElapsedTimer locked_since_;
     std::optional<Attempt> attempt_;
     HealthStore* health_ = nullptr;
     std::optional<SessionRow> row_;
