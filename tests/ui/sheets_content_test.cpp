@@ -7,10 +7,12 @@
 #include "core/planning/air_order.h"
 #include "sheets_support.h"
 #include "ui/guest_words/guest_language.h"
+#include "ui/guest_words/signal_words.h"
 #include "ui/sheet/beach_sheet.h"
 #include "ui/sheet/card_content.h"
 #include "ui/sheet/card_language.h"
 #include "ui/sheet/emergency_sheet.h"
+#include "ui/sheet/isolates.h"
 #include "ui/sheet/kit_sheet.h"
 #include "ui/sheet/picture_sheet.h"
 #include "ui/sheet/sheet_document.h"
@@ -359,6 +361,41 @@ TEST(PictureContent, HasTheTwoMixUpsAndThisSitesBalloons) {
         EXPECT_NEAR(sheet.swelling[i].factor.mid(1).toDouble(), balloon.swells_to, 0.0051);
     }
     EXPECT_EQ(text_of(sheet.shrinking[1].depth), "5 m");
+}
+
+TEST(PictureContent, KeepsNumbersWithTheirUnitsWhereReadingStartsOnTheRight) {
+    const PictureSheet sheet =
+        picture_sheet(planned("mountain-lake").plan, UnitSystem::metric, "ar", "");
+    for (const PictureBalloon& balloon : sheet.shrinking) {
+        for (const QString& text : {balloon.depth, balloon.volume, balloon.factor}) {
+            EXPECT_TRUE(text.startsWith(first_strong_isolate)) << text_of(text);
+            EXPECT_TRUE(text.endsWith(pop_isolate)) << text_of(text);
+        }
+    }
+    EXPECT_TRUE(sheet.numbers_shown.front().text.contains(right_to_left_isolate +
+                                                          QStringLiteral("1 ← 2 ← 0") + pop_isolate));
+}
+
+TEST(PictureContent, RunsFromTheRightWhereReadingDoesButForFigures) {
+    const Planned one = planned("mountain-lake");
+    TypeSetter setter;
+    const auto middle_of = [&](const char* language, const QString& picture) {
+        const auto pages = picture_pages(
+            picture_sheet(one.plan, UnitSystem::metric, language, ""), Paper::a4, setter);
+        for (const SheetItem& item : pages.front().items) {
+            const auto* drawn = std::get_if<PictureItem>(&item);
+            if (drawn != nullptr && drawn->name == picture) return drawn->rect.center().x();
+        }
+        return 0.0;
+    };
+    const QString first = signal_picture(HandSignal::ok);
+    const QString next = signal_picture(HandSignal::something_wrong);
+    EXPECT_LT(middle_of("en", first), middle_of("en", next));
+    EXPECT_GT(middle_of("ar", first), middle_of("ar", next));
+    const QString one_sign = QStringLiteral(":/leadline/signals/number-1.svg");
+    const QString two_sign = QStringLiteral(":/leadline/signals/number-2.svg");
+    EXPECT_GT(middle_of("ar", one_sign), 0.0);
+    EXPECT_LT(middle_of("ar", one_sign), middle_of("ar", two_sign));
 }
 
 TEST(PictureContent, InImperialUnitsNamesNoLitres) {

@@ -4,6 +4,7 @@
 #include "ui/guest_words/card_words.h"
 #include "ui/guest_words/picture_words.h"
 #include "ui/guest_words/signal_words.h"
+#include "ui/sheet/isolates.h"
 #include "ui/sheet/picture_sheet.h"
 #include "ui/sheet/sheet_words.h"
 
@@ -53,6 +54,12 @@ private:
     std::vector<const GuestTongue*> tongues_;
 };
 
+/// A number with its unit or sign. Beside others it keeps its own order; no need where all runs from
+/// left to right.
+QString kept_whole(const GuestTongue& tongue, const QString& text) {
+    return tongue.language().right_to_left ? isolated(text) : text;
+}
+
 QString shown_number(const GuestTongue& tongue, double value, int decimals) {
     return tongue.locale().toString(value, 'f', decimals);
 }
@@ -61,17 +68,17 @@ QString shown_number(const GuestTongue& tongue, double value, int decimals) {
 QString depth_text(const GuestTongue& tongue, Depth depth, UnitSystem units) {
     const double meters = depth.meters().value();
     if (units == UnitSystem::imperial) {
-        return shown_number(tongue, meters / picture_meters_per_foot, 0) + QChar(0x00A0) +
-               card_word(CardWord::feet, tongue);
+        return kept_whole(tongue, shown_number(tongue, meters / picture_meters_per_foot, 0) +
+                                      QChar(0x00A0) + card_word(CardWord::feet, tongue));
     }
     const bool whole = std::abs(meters - std::round(meters)) < 0.05;
-    return shown_number(tongue, meters, whole ? 0 : 1) + QChar(0x00A0) +
-           card_word(CardWord::meters, tongue);
+    return kept_whole(tongue, shown_number(tongue, meters, whole ? 0 : 1) + QChar(0x00A0) +
+                                  card_word(CardWord::meters, tongue));
 }
 
 QString factor_text(const GuestTongue& tongue, double factor) {
     const bool one = factor == 1.0;
-    return QChar(0x00D7) + shown_number(tongue, factor, one ? 0 : 2);
+    return kept_whole(tongue, QChar(0x00D7) + shown_number(tongue, factor, one ? 0 : 2));
 }
 
 PictureBalloon balloon_of(const GuestTongue& tongue, Depth depth, double factor, Liters volume,
@@ -80,8 +87,8 @@ PictureBalloon balloon_of(const GuestTongue& tongue, Depth depth, double factor,
     balloon.scale = std::cbrt(factor);
     balloon.depth = depth_text(tongue, depth, units);
     if (units == UnitSystem::metric) {
-        balloon.volume = shown_number(tongue, volume.value(), 1) + QChar(0x00A0) +
-                         card_word(CardWord::liters, tongue);
+        balloon.volume = kept_whole(tongue, shown_number(tongue, volume.value(), 1) +
+                                                QChar(0x00A0) + card_word(CardWord::liters, tongue));
     }
     balloon.factor = factor_text(tongue, factor);
     return balloon;
@@ -95,10 +102,14 @@ GuestTexts numbers_shown(const PictureTongues& tongues, UnitSystem units) {
     for (const QChar digit : number) signs << QString(digit);
     return tongues.texts([&](const GuestTongue& tongue) {
         const QString unit = card_word(metric ? CardWord::bar : CardWord::psi, tongue);
-        const QString joined = signs.join(QStringLiteral(" – "));
+        // Where reading starts on the right, arrows leave no doubt about which sign comes first.
+        const QString joined =
+            tongue.language().right_to_left
+                ? right_to_left_isolate + signs.join(QStringLiteral(" ← ")) + pop_isolate
+                : isolated(signs.join(QStringLiteral(" – ")));
         const QString whole = number + QChar(0x00A0) + unit;
         return picture_word(PictureWord::numbers_shown, tongue)
-            .arg(isolated(joined), isolated(whole));
+            .arg(joined, isolated(whole));
     });
 }
 

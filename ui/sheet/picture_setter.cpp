@@ -78,6 +78,19 @@ private:
         return align == Align::left ? Align::right : Align::left;
     }
 
+    [[nodiscard]] const Typeface& first_face() const { return sheet_.title.front().face; }
+
+    /// Where a part of the page stands: in a language that runs from right to left, as in a mirror.
+    /// Figures of a number are not mirrored.
+    [[nodiscard]] QRectF in_order(const QRectF& part, const QRectF& area) const {
+        if (!first_face().right_to_left) return part;
+        return {area.left() + area.right() - part.right(), part.top(), part.width(), part.height()};
+    }
+    [[nodiscard]] std::vector<QRectF> in_order(std::vector<QRectF> parts, const QRectF& area) const {
+        for (QRectF& part : parts) part = in_order(part, area);
+        return parts;
+    }
+
     double set_title(double y) {
         const QRectF& frame = pen_.frame();
         set_running(sheet_.title, QRectF(frame.left(), y - 1.0, frame.width(), 10.5), 21.0, true);
@@ -90,9 +103,11 @@ private:
         const double captions = caption_line * languages() + 0.8;
         const auto cell_of = [&](std::size_t i) {
             const double width = area.width() / static_cast<double>(signals_across);
-            return QRectF(area.left() + width * static_cast<double>(i % signals_across),
-                          area.top() + row_height * static_cast<double>(i / signals_across), width,
-                          row_height);
+            return in_order(
+                QRectF(area.left() + width * static_cast<double>(i % signals_across),
+                       area.top() + row_height * static_cast<double>(i / signals_across), width,
+                       row_height),
+                area);
         };
         for (std::size_t i = 0; i < sheet_.hand_signals.size(); ++i) {
             const QRectF cell = cell_of(i);
@@ -133,7 +148,7 @@ private:
         }
         const QRectF words(area.left(), area.top() + numbers_picture + 5.2, area.width(),
                            area.bottom() - area.top() - numbers_picture - 5.2);
-        const auto halves = columns(words, {1.35, 1.0}, 5.0);
+        const auto halves = in_order(columns(words, {1.35, 1.0}, 5.0), words);
         set_stacked(sheet_.numbers_first, halves[0], 9.5, true, 2, Align::left);
         set_stacked(sheet_.numbers_shown, halves[1], 9.5, false, 2, Align::left);
     }
@@ -141,7 +156,8 @@ private:
     void set_balloons(const std::vector<PictureBalloon>& balloons, const QRectF& area,
                       bool fixed_start) {
         if (balloons.empty()) return;
-        const auto cells = columns(area, std::vector<double>(balloons.size(), 1.0), 1.0);
+        const auto cells =
+            in_order(columns(area, std::vector<double>(balloons.size(), 1.0), 1.0), area);
         double largest = 1.0;
         for (const PictureBalloon& balloon : balloons) largest = std::max(largest, balloon.scale);
         constexpr double words = 11.0;
@@ -156,22 +172,21 @@ private:
                 fixed_start ? balloon.depth : balloon.depth + QStringLiteral(" ↑");
             pen_.text(depth,
                       QRectF(cells[i].left(), area.bottom() - words + 0.4, cells[i].width(), 5.2),
-                      {.points = 11.0, .bold = true, .align = Align::centre});
+                      {.points = 11.0, .bold = true, .align = Align::centre, .face = first_face()});
             const QString size = balloon.volume.isEmpty()
                                      ? balloon.factor
                                      : balloon.volume + QStringLiteral("  ") + balloon.factor;
             pen_.text(size,
                       QRectF(cells[i].left(), area.bottom() - words + 5.6, cells[i].width(), 4.8),
-                      {.points = 9.0, .align = Align::centre});
+                      {.points = 9.0, .align = Align::centre, .face = first_face()});
         }
     }
 
     void set_air(const QRectF& area) {
         const double words = std::max(two_lines * languages(), 8.6);
         const double rule_height = 9.0;
-        const auto parts =
-            columns(QRectF(area.left(), area.top(), area.width(), area.height() - rule_height),
-                    {1.0, 1.0, 0.42}, 5.0);
+        const QRectF pictures(area.left(), area.top(), area.width(), area.height() - rule_height);
+        const auto parts = in_order(columns(pictures, {1.0, 1.0, 0.42}, 5.0), pictures);
         set_stacked(sheet_.taken_down,
                     QRectF(parts[0].left(), parts[0].top(), parts[0].width(), words), 9.5, true, 2,
                     Align::left);
