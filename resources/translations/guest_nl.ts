@@ -23,7 +23,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>signal now</source>
         <extracomment>Card, below that pressure: show the hand signal at once. Two or three short words.</extracomment>
-        <translation>geef meteen teken</translation>
+        <translation>meteen teken geven</translation>
     </message>
     <message>
         <source>Deepest</source>
@@ -43,27 +43,27 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>Omhoog zet ingehouden lucht uit: longen kunnen scheuren.</translation>
+        <translation>Onderweg omhoog zwelt ingehouden lucht: longen kunnen scheuren.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Klaar je oren vroeg, elke %1. Pijn? Stop, geef teken, ga %2 omhoog.</translation>
+        <translation>Klaar je oren vroeg, elke %1. Pijn? Stop, geef een teken, %2 omhoog.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Blijf op armlengte. Elkaar kwijt? Kijk 1 minuut, ga langzaam omhoog.</translation>
+        <translation>Blijf binnen handbereik. Elkaar kwijt? Kijk 1 minuut rond, langzaam omhoog.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>Koud, bang, moe? Geef teken. Stoppen is prima.</translation>
+        <translation>Koud, bang, moe? Geef een teken. Stoppen mag altijd.</translation>
     </message>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>Boven: vul trimvest, houd duikbril op.</translation>
+        <translation>Boven: trimvest vullen, duikbril ophouden.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -141,11 +141,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Clear the mouthpiece</source>
-        <translation>Automaat leegblazen</translation>
+        <translation>Ademautomaat leegblazen</translation>
     </message>
     <message>
         <source>Find the mouthpiece</source>
-        <translation>Automaat terugvinden</translation>
+        <translation>Ademautomaat terugvinden</translation>
     </message>
     <message>
         <source>Clear your ears</source>
@@ -165,11 +165,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that slow, steady breaths feel easy before you go down.</source>
-        <translation>Zodat rustig en gelijkmatig ademen vanzelf gaat voordat je omlaag gaat.</translation>
+        <translation>Zodat rustig en gelijkmatig ademen makkelijk gaat, voordat je omlaag gaat.</translation>
     </message>
     <message>
         <source>So that water in the mask is no worry: you know how to blow it out.</source>
-        <translation>Zodat water in je duikbril geen zorg is: je weet hoe je het eruit blaast.</translation>
+        <translation>Zodat je niet schrikt van water in je duikbril: je weet hoe je het eruit blaast.</translation>
     </message>
     <message>
         <source>So that you can blow water out and breathe on.</source>
@@ -189,7 +189,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that you can breathe from the spare if yours runs low.</source>
-        <translation>Zodat je uit de reserve-automaat kunt ademen als je lucht opraakt.</translation>
+        <translation>Zodat je uit de reserveautomaat kunt ademen als je weinig lucht hebt.</translation>
     </message>
     <message>
         <source>So that you can rest with your head above the water.</source>
@@ -253,7 +253,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Holds your air.</source>
-        <translation>Hierin zit je lucht.</translation>
+        <translation>Hier zit je lucht in.</translation>
     </message>
     <message>
         <source>Shows how much air is left. Look at it often.</source>
@@ -269,7 +269,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
-        <translation>Sommige mensen tellen anders. Laat elkaar eerst zien hoe je telt.</translation>
+        <translation>Sommige mensen tellen anders. Laat elkaar eerst zien hoe jullie tellen.</translation>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
@@ -285,7 +285,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So does the air in your lungs, if you hold it.</source>
-        <translation>Dat doet ook de lucht in je longen, als je die inhoudt.</translation>
+        <translation>Ook de lucht in je longen, als je je adem inhoudt.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -323,7 +323,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>No speaker has checked this text yet. Ask if it is not clear.</source>
         <extracomment>stands on every page whose language is a draft</extracomment>
-        <translation>Nog niet nagekeken door een moedertaalspreker. Onduidelijk? Vraag het.</translation>
+        <translation>Nog niet nagekeken door iemand die Nederlands spreekt. Niet duidelijk? Vraag het.</translation>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
@@ -373,7 +373,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You may stop at any time. Just show it.</source>
-        <translation>Je mag altijd stoppen. Laat het gewoon zien.</translation>
+        <translation>Je mag altijd stoppen. Geef gewoon een teken.</translation>
     </message>
     <message>
         <source>Ask about all that is not clear.</source>
@@ -432,7 +432,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Breathe, and they stay the same size.</source>
         <extracomment>the lungs</extracomment>
-        <translation>Adem, en ze blijven even groot.</translation>
+        <translation>Blijf ademen, dan blijven ze even groot.</translation>
     </message>
     <message>
         <source>A breath held at %1 swells to %2 at the top.</source>
@@ -442,7 +442,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>It can tear a lung.</source>
         <extracomment>a held breath</extracomment>
-        <translation>Een long kan scheuren.</translation>
+        <translation>Daardoor kan een long scheuren.</translation>
     </message>
     <message>
         <source>Even %1 up can be enough.</source>
@@ -491,12 +491,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Top</source>
         <extracomment>the water’s surface, beside a scale of depth</extracomment>
-        <translation>Oppervlak</translation>
+        <translation>Oppervlakte</translation>
     </message>
     <message>
         <source>Deepest today</source>
         <extracomment>beside a scale of depth</extracomment>
-        <translation>Diepste vandaag</translation>
+        <translation>Diepst vandaag</translation>
     </message>
     <message>
         <source>Diver</source>
@@ -514,7 +514,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Try it: go down. What if you do not clear?</source>
-        <translation>Probeer het hier: ga omlaag. En als je niet klaart?</translation>
+        <translation>Probeer het: ga omlaag. En als je niet klaart?</translation>
     </message>
     <message>
         <source>Down</source>
@@ -568,7 +568,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Ears hurt? Stop, show it, go up a bit. Then try once more.</source>
-        <translation>Pijn aan je oren? Stop, laat het zien, ga wat omhoog. Probeer dan opnieuw.</translation>
+        <translation>Pijn aan je oren? Stop, geef een teken, ga wat omhoog. Probeer het dan nog een keer.</translation>
     </message>
     <message>
         <source>clear here</source>
@@ -577,7 +577,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Hand signals</source>
-        <translation>Handsignalen</translation>
+        <translation>Duiktekens</translation>
     </message>
     <message>
         <source>How much air do you have?</source>
@@ -605,7 +605,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Do you know them?</source>
         <extracomment>hand signals</extracomment>
-        <translation>Ken je de signalen?</translation>
+        <translation>Ken je de tekens?</translation>
     </message>
     <message>
         <source>Start</source>
@@ -619,7 +619,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>What does this signal say?</source>
-        <translation>Wat zegt dit signaal?</translation>
+        <translation>Wat zegt dit teken?</translation>
     </message>
     <message>
         <source>Yes, that is right.</source>
@@ -675,7 +675,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>One goes up, we all go up.</source>
-        <translation>Eén omhoog is allemaal omhoog.</translation>
+        <translation>Gaat er één omhoog, dan gaan we allemaal omhoog.</translation>
     </message>
     <message>
         <source>Go up slowly and breathe all the time.</source>
@@ -700,7 +700,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your ears hurt or do not clear.</source>
-        <translation>Je oren doen pijn of klaren niet.</translation>
+        <translation>Je oren doen pijn of je kunt ze niet klaren.</translation>
     </message>
     <message>
         <source>You are cold, tired or scared.</source>
@@ -708,11 +708,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your instructor shows: go up.</source>
-        <translation>Je instructeur geeft aan: omhoog.</translation>
+        <translation>Je instructeur geeft het teken: omhoog.</translation>
     </message>
     <message>
         <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>Je ziet niemand van ons. Kijk één minuut rond, ga dan langzaam omhoog.</translation>
+        <translation>Je ziet niemand van ons. Kijk één minuut rond en ga dan langzaam omhoog.</translation>
     </message>
     <message>
         <source>After the dive</source>
@@ -725,7 +725,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>For 48 h, watch for this:</source>
         <extracomment>signs of illness</extracomment>
-        <translation>Let 48 uur lang op:</translation>
+        <translation>Let 48 uur lang hierop:</translation>
     </message>
     <message>
         <source>numb or tingling skin</source>
@@ -737,7 +737,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>dizzy, or odd sight</source>
-        <translation>duizelig of vreemd zien</translation>
+        <translation>duizelig of niet goed zien</translation>
     </message>
     <message>
         <source>very tired</source>
@@ -841,7 +841,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>My ears hurt, or do not clear.</source>
-        <translation>Mijn oren doen pijn of klaren niet.</translation>
+        <translation>Mijn oren doen pijn of ik kan ze niet klaren.</translation>
     </message>
     <message>
         <source>Stop and stay where you are.</source>
@@ -865,7 +865,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Let me breathe from your spare mouthpiece.</source>
-        <translation>Laat me uit je reserve-automaat ademen.</translation>
+        <translation>Laat me uit je reserveautomaat ademen.</translation>
     </message>
     <message>
         <source>Look, over there.</source>
@@ -909,7 +909,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Rock a flat hand, then point at what is wrong.</source>
-        <translation>Wiebel met je vlakke hand en wijs aan wat er mis is.</translation>
+        <translation>Wiebel met je vlakke hand en wijs dan aan wat er mis is.</translation>
     </message>
     <message>
         <source>Point at your ear.</source>
