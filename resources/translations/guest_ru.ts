@@ -43,27 +43,27 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>На подъёме задержанный воздух растёт и может порвать лёгкие.</translation>
+        <translation>При всплытии задержанный воздух расширяется: лёгкие могут порваться.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Продувайте уши заранее, каждые %1. Больно? Стоп, знак, %2 вверх.</translation>
+        <translation>Продувайте уши заранее, раз в %1. Больно? Стоп, знак, %2 вверх.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Не дальше вытянутой руки. Потерялись? Ищите 1 минуту, медленно вверх.</translation>
+        <translation>Не дальше вытянутой руки. Потерялись? Осматривайтесь 1 минуту, медленно вверх.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>Холодно, страшно, устали? Дайте знак. Закончить можно всегда.</translation>
+        <translation>Холодно, страшно, устали? Дайте знак. Можно закончить.</translation>
     </message>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>Наверху: надуйте жилет, маску не снимайте.</translation>
+        <translation>На поверхности: надуйте жилет, маску не снимайте.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -73,12 +73,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
-        <translation>%1 ч: никаких полётов и горных дорог.</translation>
+        <translation>%1 ч: никаких полётов и горных дорог.</translation>
     </message>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48 ч: онемение, головокружение, сильная усталость, боль в суставах, одышка?</translation>
+        <translation>48 ч: онемение, головокружение, сильная усталость, боль в суставах, одышка?</translation>
     </message>
     <message>
         <source>Call</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>Помощь в планировании. Решает инструктор.</translation>
+        <translation>Помощь в планировании. Решает инструктор.</translation>
     </message>
     <message>
         <source>bar</source>
@@ -153,7 +153,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fill and empty the BCD</source>
-        <translation>Надуть и сдуть жилет</translation>
+        <translation>Надуть и сдуть жилет</translation>
     </message>
     <message>
         <source>Share air</source>
@@ -161,19 +161,19 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Float at the top</source>
-        <translation>Держаться наверху</translation>
+        <translation>Держаться на поверхности</translation>
     </message>
     <message>
         <source>So that slow, steady breaths feel easy before you go down.</source>
-        <translation>Чтобы медленно и ровно дышать было легко ещё до погружения.</translation>
+        <translation>Чтобы медленно и ровно дышать было легко ещё до погружения.</translation>
     </message>
     <message>
         <source>So that water in the mask is no worry: you know how to blow it out.</source>
-        <translation>Чтобы вода в маске не пугала: вы умеете её выдуть.</translation>
+        <translation>Чтобы вода в маске не пугала: вы умеете её выдуть.</translation>
     </message>
     <message>
         <source>So that you can blow water out and breathe on.</source>
-        <translation>Чтобы выдуть воду и дышать дальше.</translation>
+        <translation>Чтобы выдуть воду и дышать дальше.</translation>
     </message>
     <message>
         <source>So that you can get it back if it slips out.</source>
@@ -185,11 +185,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
-        <translation>Чтобы всплывать или опускаться, когда захотите.</translation>
+        <translation>Чтобы держаться на воде или опускаться, когда захотите.</translation>
     </message>
     <message>
         <source>So that you can breathe from the spare if yours runs low.</source>
-        <translation>Чтобы дышать из запасного, если у вас мало воздуха.</translation>
+        <translation>Чтобы дышать из запасного регулятора, если у вас мало воздуха.</translation>
     </message>
     <message>
         <source>So that you can rest with your head above the water.</source>
@@ -233,15 +233,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>The jacket that lets you float or sink.</source>
-        <translation>Жилет, чтобы держаться наверху или опускаться.</translation>
+        <translation>Жилет, который держит вас на воде или даёт опуститься.</translation>
     </message>
     <message>
         <source>Move you with slow kicks.</source>
-        <translation>Двигают вас медленными взмахами.</translation>
+        <translation>Двигают вас вперёд медленными взмахами.</translation>
     </message>
     <message>
         <source>Lets you see. Your nose is inside, so that you can blow into it.</source>
-        <translation>Даёт видеть. Нос внутри, чтобы вы могли в неё дуть.</translation>
+        <translation>Помогает видеть. Нос внутри, чтобы вы могли дуть в неё.</translation>
     </message>
     <message>
         <source>Gives you air when you breathe in.</source>
@@ -253,7 +253,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Holds your air.</source>
-        <translation>В нём ваш воздух.</translation>
+        <translation>В нём ваш воздух.</translation>
     </message>
     <message>
         <source>Shows how much air is left. Look at it often.</source>
@@ -265,7 +265,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up means “go up”. It never means “good”. For “good”, make a ring.</source>
-        <translation>Большой палец вверх — это «всплывайте». Это никогда не «хорошо». Для «хорошо» сделайте кольцо.</translation>
+        <translation>Большой палец вверх — это «всплывайте». Он никогда не значит «хорошо». «Хорошо» — это кольцо.</translation>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
@@ -277,15 +277,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fill a balloon at the top. Down it goes, and it shrinks.</source>
-        <translation>Надуйте шарик наверху. Он идёт вниз и сжимается.</translation>
+        <translation>Надуйте шарик на поверхности. По пути вниз он сжимается.</translation>
     </message>
     <message>
         <source>Fill it deep down. Up it goes, and it swells.</source>
-        <translation>Надуйте его на глубине. Он идёт вверх и раздувается.</translation>
+        <translation>Надуйте его на глубине. По пути вверх он раздувается.</translation>
     </message>
     <message>
         <source>So does the air in your lungs, if you hold it.</source>
-        <translation>Так же и воздух в лёгких, если его задержать.</translation>
+        <translation>Так же и воздух в лёгких, если задержать дыхание.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -327,7 +327,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
-        <translation>Помощь в планировании. Решает инструктор.</translation>
+        <translation>Помощь в планировании. Решает инструктор.</translation>
     </message>
     <message>
         <source>No guests yet.</source>
@@ -359,7 +359,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>How long</source>
         <extracomment>label before a time</extracomment>
-        <translation>Время</translation>
+        <translation>Как долго</translation>
     </message>
     <message>
         <source>about %1</source>
@@ -373,7 +373,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You may stop at any time. Just show it.</source>
-        <translation>Прекратить можно в любой момент. Просто дайте знак.</translation>
+        <translation>Прекратить можно в любой момент. Просто дайте знак.</translation>
     </message>
     <message>
         <source>Ask about all that is not clear.</source>
@@ -399,7 +399,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Move the diver up and down.</source>
         <extracomment>the guest drags a picture with the finger</extracomment>
-        <translation>Двигайте дайвера вверх и вниз.</translation>
+        <translation>Двигайте дайвера вверх и вниз.</translation>
     </message>
     <message>
         <source>Depth</source>
@@ -414,7 +414,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 the pressure at the top</source>
         <extracomment>%1 is a factor, as in ×1.8</extracomment>
-        <translation>%1 к давлению наверху</translation>
+        <translation>%1 от давления на поверхности</translation>
     </message>
     <message>
         <source>Balloon</source>
@@ -423,7 +423,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Filled at the top, it shrinks on the way down.</source>
         <extracomment>a balloon</extracomment>
-        <translation>Надут наверху, при погружении сжимается.</translation>
+        <translation>Надут на поверхности, по пути вниз сжимается.</translation>
     </message>
     <message>
         <source>Lungs</source>
@@ -432,12 +432,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Breathe, and they stay the same size.</source>
         <extracomment>the lungs</extracomment>
-        <translation>Дышите, и их размер не изменится.</translation>
+        <translation>Дышите, и их размер не изменится.</translation>
     </message>
     <message>
         <source>A breath held at %1 swells to %2 at the top.</source>
         <extracomment>%2 is a factor, as in ×1.8</extracomment>
-        <translation>Воздух, задержанный на глубине %1, наверху расширяется до %2.</translation>
+        <translation>Воздух, задержанный на глубине %1, на поверхности расширяется до %2.</translation>
     </message>
     <message>
         <source>It can tear a lung.</source>
@@ -471,7 +471,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>On the way down it pulls at your face. Breathe out a bit through your nose.</source>
         <extracomment>the mask</extracomment>
-        <translation>При погружении она присасывается к лицу. Немного выдохните носом.</translation>
+        <translation>При погружении она присасывается к лицу. Немного выдохните носом.</translation>
     </message>
     <message>
         <source>sits well</source>
@@ -491,7 +491,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Top</source>
         <extracomment>the water’s surface, beside a scale of depth</extracomment>
-        <translation>Наверху</translation>
+        <translation>Поверхность</translation>
     </message>
     <message>
         <source>Deepest today</source>
@@ -506,7 +506,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear them every %1 on the way down, before they hurt.</source>
         <extracomment>your ears</extracomment>
-        <translation>При погружении продувайте их каждые %1, до того как заболят.</translation>
+        <translation>По пути вниз продувайте их раз в %1, пока не заболели.</translation>
     </message>
     <message>
         <source>Pinch your nose. Blow softly. Never blow hard.</source>
@@ -514,7 +514,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Try it: go down. What if you do not clear?</source>
-        <translation>Попробуйте: погружайтесь. Что, если не продувать?</translation>
+        <translation>Попробуйте: погружайтесь. Что будет, если не продувать?</translation>
     </message>
     <message>
         <source>Down</source>
@@ -539,7 +539,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Fine</source>
         <extracomment>state of the ears</extracomment>
-        <translation>Всё в порядке</translation>
+        <translation>Всё в порядке</translation>
     </message>
     <message>
         <source>Pressure: clear now</source>
@@ -549,7 +549,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Pain: stop and go up</source>
         <extracomment>state of the ears</extracomment>
-        <translation>Боль: стоп и вверх</translation>
+        <translation>Боль: стоп и вверх</translation>
     </message>
     <message>
         <source>Locked: only going up helps</source>
@@ -564,7 +564,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Do not force it. Go up a bit first.</source>
         <extracomment>to clear the ears</extracomment>
-        <translation>Не давите силой. Сначала немного поднимитесь.</translation>
+        <translation>Не дуйте через силу. Сначала немного поднимитесь.</translation>
     </message>
     <message>
         <source>Ears hurt? Stop, show it, go up a bit. Then try once more.</source>
@@ -581,7 +581,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>How much air do you have?</source>
-        <translation>Сколько у вас воздуха?</translation>
+        <translation>Сколько у вас воздуха?</translation>
     </message>
     <message>
         <source>Show each figure with one hand. This is %1:</source>
@@ -591,7 +591,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Not the same</source>
         <extracomment>above two signals that are often mixed up</extracomment>
-        <translation>Это разное</translation>
+        <translation>Не одно и то же</translation>
     </message>
     <message>
         <source>Thumb up: we go up. It does not mean “good”.</source>
@@ -605,7 +605,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Do you know them?</source>
         <extracomment>hand signals</extracomment>
-        <translation>Вы их знаете?</translation>
+        <translation>Вы знаете эти знаки?</translation>
     </message>
     <message>
         <source>Start</source>
@@ -639,12 +639,12 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You know them all. Well done!</source>
-        <translation>Вы знаете все. Молодцы!</translation>
+        <translation>Вы знаете все. Отлично!</translation>
     </message>
     <message>
         <source>Your instructor has a note of it: %1</source>
         <extracomment>%1 is a date</extracomment>
-        <translation>У инструктора это записано: %1</translation>
+        <translation>У инструктора это записано: %1</translation>
     </message>
     <message>
         <source>known</source>
@@ -675,11 +675,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>One goes up, we all go up.</source>
-        <translation>Один всплывает — всплываем все.</translation>
+        <translation>Один всплывает — всплываем все.</translation>
     </message>
     <message>
         <source>Go up slowly and breathe all the time.</source>
-        <translation>Всплывайте медленно и всё время дышите.</translation>
+        <translation>Всплывайте медленно и всё время дышите.</translation>
     </message>
     <message>
         <source>Your gauge reads %1 or less. Show it now.</source>
@@ -688,7 +688,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Your air is low. Ask which number to look for.</source>
         <extracomment>the number on the gauge</extracomment>
-        <translation>У вас мало воздуха. Спросите, за каким числом следить.</translation>
+        <translation>У вас мало воздуха. Спросите, за каким числом следить.</translation>
     </message>
     <message>
         <source>The time is up: %1.</source>
@@ -700,7 +700,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your ears hurt or do not clear.</source>
-        <translation>У вас болят уши или они не продуваются.</translation>
+        <translation>У вас болят уши или они не продуваются.</translation>
     </message>
     <message>
         <source>You are cold, tired or scared.</source>
@@ -712,7 +712,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>Вы никого из нас не видите. Ищите одну минуту, затем медленно всплывайте.</translation>
+        <translation>Вы никого из нас не видите. Осматривайтесь одну минуту, потом медленно всплывайте.</translation>
     </message>
     <message>
         <source>After the dive</source>
@@ -720,7 +720,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>No flights and no mountain roads for %1 h.</source>
-        <translation>%1 ч никаких полётов и горных дорог.</translation>
+        <translation>%1 ч никаких полётов и горных дорог.</translation>
     </message>
     <message>
         <source>For 48 h, watch for this:</source>
@@ -733,11 +733,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>weak arms or legs</source>
-        <translation>слабость в руках или ногах</translation>
+        <translation>слабость в руках или ногах</translation>
     </message>
     <message>
         <source>dizzy, or odd sight</source>
-        <translation>головокружение, сбои зрения</translation>
+        <translation>головокружение или проблемы со зрением</translation>
     </message>
     <message>
         <source>very tired</source>
@@ -745,23 +745,23 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>sore joints</source>
-        <translation>боль в суставах</translation>
+        <translation>боль в суставах</translation>
     </message>
     <message>
         <source>short of breath, or chest pain</source>
-        <translation>одышка или боль в груди</translation>
+        <translation>одышка или боль в груди</translation>
     </message>
     <message>
         <source>Any of these? Call now: %1</source>
-        <translation>Есть хоть что-то? Звоните сразу: %1</translation>
+        <translation>Есть что-то из этого? Звоните сразу: %1</translation>
     </message>
     <message>
         <source>Any of these? Call for help now. Ask your instructor for the number.</source>
-        <translation>Есть хоть что-то? Сразу зовите на помощь. Номер спросите у инструктора.</translation>
+        <translation>Есть что-то из этого? Сразу зовите на помощь. Номер спросите у инструктора.</translation>
     </message>
     <message>
         <source>Say that you have been diving. Do not wait.</source>
-        <translation>Скажите, что вы погружались. Не ждите.</translation>
+        <translation>Скажите, что занимались дайвингом. Не ждите.</translation>
     </message>
     <message>
         <source>OK</source>
@@ -825,15 +825,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>OK, at the top</source>
-        <translation>ОК, наверху</translation>
+        <translation>На воде: ОК</translation>
     </message>
     <message>
         <source>Help, at the top</source>
-        <translation>Помощь, наверху</translation>
+        <translation>На воде: помощь</translation>
     </message>
     <message>
         <source>All is well. Is all well with you?</source>
-        <translation>Всё хорошо. У вас всё хорошо?</translation>
+        <translation>Всё хорошо. А у вас?</translation>
     </message>
     <message>
         <source>Something is wrong.</source>
@@ -841,11 +841,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>My ears hurt, or do not clear.</source>
-        <translation>У меня болят уши или они не продуваются.</translation>
+        <translation>У меня болят уши или они не продуваются.</translation>
     </message>
     <message>
         <source>Stop and stay where you are.</source>
-        <translation>Остановитесь и оставайтесь на месте.</translation>
+        <translation>Остановитесь и оставайтесь на месте.</translation>
     </message>
     <message>
         <source>Go up: the dive is over. It never means “good”.</source>
@@ -857,11 +857,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>I am low on air.</source>
-        <translation>У меня мало воздуха.</translation>
+        <translation>У меня мало воздуха.</translation>
     </message>
     <message>
         <source>I have no air. Give me yours now.</source>
-        <translation>У меня нет воздуха. Сейчас же дайте мне ваш.</translation>
+        <translation>У меня нет воздуха. Сейчас же дайте мне ваш.</translation>
     </message>
     <message>
         <source>Let me breathe from your spare mouthpiece.</source>
@@ -905,7 +905,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb and first finger make a ring.</source>
-        <translation>Большой и указательный пальцы — кольцом.</translation>
+        <translation>Большой и указательный пальцы — кольцом.</translation>
     </message>
     <message>
         <source>Rock a flat hand, then point at what is wrong.</source>
@@ -929,7 +929,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Hold a fist at your chest.</source>
-        <translation>Держите кулак у груди.</translation>
+        <translation>Держите кулак у груди.</translation>
     </message>
     <message>
         <source>Cut across your throat with a flat hand.</source>
@@ -937,15 +937,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Move your fingers to your mouth and away.</source>
-        <translation>Подносите пальцы ко рту и отводите.</translation>
+        <translation>Подносите пальцы ко рту и отводите.</translation>
     </message>
     <message>
         <source>Two fingers from your eyes to the thing.</source>
-        <translation>Два пальца от глаз — к предмету.</translation>
+        <translation>Два пальца от глаз — к предмету.</translation>
     </message>
     <message>
         <source>Wave your hand towards you.</source>
-        <translation>Махните рукой к себе.</translation>
+        <translation>Махните рукой к себе.</translation>
     </message>
     <message>
         <source>Put two first fingers side by side.</source>
@@ -957,7 +957,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Slide a flat hand from side to side.</source>
-        <translation>Водите плоской ладонью из стороны в сторону.</translation>
+        <translation>Водите плоской ладонью из стороны в сторону.</translation>
     </message>
     <message>
         <source>Press a flat hand down, twice.</source>
@@ -965,7 +965,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Cross your arms and rub them.</source>
-        <translation>Скрестите руки и потрите плечи.</translation>
+        <translation>Скрестите руки и потрите плечи.</translation>
     </message>
     <message>
         <source>Lay two fingers on your palm.</source>
