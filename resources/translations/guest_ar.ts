@@ -23,7 +23,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>signal now</source>
         <extracomment>Card, below that pressure: show the hand signal at once. Two or three short words.</extracomment>
-        <translation>إشارة فورًا</translation>
+        <translation>أشيروا فورًا</translation>
     </message>
     <message>
         <source>Deepest</source>
@@ -53,7 +53,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>ابقوا على مدّ يد المدرّب. ضعتم؟ ابحثوا دقيقة، اصعدوا ببطء.</translation>
+        <translation>ابقوا بمتناول يد المدرّب. ضعتم؟ انظروا حولكم دقيقة، اصعدوا ببطء.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -68,17 +68,17 @@ label before the instructor’s name</extracomment>
     <message>
         <source>not “good”</source>
         <extracomment>Card, under the picture of a raised thumb, which means "go up": never "good".</extracomment>
-        <translation>وليس «جيّد»</translation>
+        <translation>ليست «جيّد»</translation>
     </message>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
-        <translation>%1 ساعة: لا طيران ولا طرق جبلية.</translation>
+        <translation>%1 ساعة: لا طيران ولا طرق جبلية.</translation>
     </message>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48 ساعة: خدر، دوار، تعب شديد، ألم مفاصل، ضيق نفَس؟</translation>
+        <translation>48 ساعة: خدر، دوار، تعب شديد، ألم مفاصل، ضيق نفَس؟</translation>
     </message>
     <message>
         <source>Call</source>
@@ -141,11 +141,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Clear the mouthpiece</source>
-        <translation>إخراج الماء من قطعة الفم</translation>
+        <translation>إخراج الماء من منظّم التنفّس</translation>
     </message>
     <message>
         <source>Find the mouthpiece</source>
-        <translation>استعادة قطعة الفم</translation>
+        <translation>استعادة منظّم التنفّس</translation>
     </message>
     <message>
         <source>Clear your ears</source>
@@ -165,7 +165,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that slow, steady breaths feel easy before you go down.</source>
-        <translation>ليصبح التنفّس البطيء المنتظم سهلًا قبل النزول.</translation>
+        <translation>كي يصبح التنفّس البطيء المنتظم سهلًا قبل النزول.</translation>
     </message>
     <message>
         <source>So that water in the mask is no worry: you know how to blow it out.</source>
@@ -177,7 +177,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that you can get it back if it slips out.</source>
-        <translation>كي تستعيدوها إن خرجت من الفم.</translation>
+        <translation>كي تستعيدوه إن خرج من الفم.</translation>
     </message>
     <message>
         <source>So that going down need not hurt.</source>
@@ -189,7 +189,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that you can breathe from the spare if yours runs low.</source>
-        <translation>كي تتنفّسوا من القطعة الاحتياطية إن قلّ هواؤكم.</translation>
+        <translation>كي تتنفّسوا من المنظّم الاحتياطي إن قلّ هواؤكم.</translation>
     </message>
     <message>
         <source>So that you can rest with your head above the water.</source>
@@ -213,7 +213,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Mouthpiece</source>
-        <translation>قطعة الفم</translation>
+        <translation>منظّم التنفّس</translation>
     </message>
     <message>
         <source>Weights</source>
@@ -237,7 +237,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Move you with slow kicks.</source>
-        <translation>تدفعكم بحركات ساق بطيئة.</translation>
+        <translation>تدفعكم بحركات بطيئة من الساقين.</translation>
     </message>
     <message>
         <source>Lets you see. Your nose is inside, so that you can blow into it.</source>
@@ -245,7 +245,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Gives you air when you breathe in.</source>
-        <translation>تعطيكم الهواء عند الشهيق.</translation>
+        <translation>يعطيكم الهواء عند الشهيق.</translation>
     </message>
     <message>
         <source>Help you to sink. They can be dropped.</source>
@@ -269,7 +269,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
-        <translation>بعض الناس يعدّون بطريقة أخرى. فليُرِ بعضكم بعضًا أرقامه أولًا.</translation>
+        <translation>بعض الناس يعدّون بطريقة أخرى. أروا بعضكم بعضًا أرقامكم أولًا.</translation>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
@@ -285,7 +285,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So does the air in your lungs, if you hold it.</source>
-        <translation>وكذلك الهواء في رئتيكم إذا حبستموه.</translation>
+        <translation>وكذلك الهواء في رئتيكم إذا حبستم أنفاسكم.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -390,7 +390,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Try it all on. Does it pinch, leak or feel loose? Say so.</source>
-        <translation>جرّبوها كلها. هل تضغط أو تسرّب أو هي واسعة؟ أخبرونا.</translation>
+        <translation>جرّبوا كل شيء. هل يضغط شيء أو يتسرّب أو يبدو واسعًا؟ أخبرونا.</translation>
     </message>
     <message>
         <source>Breathe all the time</source>
@@ -529,7 +529,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear my ears</source>
         <extracomment>a button</extracomment>
-        <translation>معادلة الأذنين</translation>
+        <translation>معادلة ضغط الأذنين</translation>
     </message>
     <message>
         <source>On the ear drum</source>
@@ -591,7 +591,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Not the same</source>
         <extracomment>above two signals that are often mixed up</extracomment>
-        <translation>ليستا الشيء نفسه</translation>
+        <translation>إشارتان مختلفتان</translation>
     </message>
     <message>
         <source>Thumb up: we go up. It does not mean “good”.</source>
@@ -605,7 +605,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Do you know them?</source>
         <extracomment>hand signals</extracomment>
-        <translation>هل تعرفونها؟</translation>
+        <translation>هل تعرفون الإشارات؟</translation>
     </message>
     <message>
         <source>Start</source>
@@ -712,7 +712,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>لا ترون أحدًا منّا. ابحثوا دقيقة واحدة، ثم اصعدوا ببطء.</translation>
+        <translation>لا ترون أحدًا منّا. انظروا حولكم دقيقة واحدة، ثم اصعدوا ببطء.</translation>
     </message>
     <message>
         <source>After the dive</source>
@@ -720,12 +720,12 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>No flights and no mountain roads for %1 h.</source>
-        <translation>لا طيران ولا طرق جبلية لمدة %1 ساعة.</translation>
+        <translation>لا طيران ولا طرق جبلية لمدة %1 ساعة.</translation>
     </message>
     <message>
         <source>For 48 h, watch for this:</source>
         <extracomment>signs of illness</extracomment>
-        <translation>خلال 48 ساعة، انتبهوا لما يلي:</translation>
+        <translation>خلال 48 ساعة، انتبهوا لما يلي:</translation>
     </message>
     <message>
         <source>numb or tingling skin</source>
@@ -865,7 +865,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Let me breathe from your spare mouthpiece.</source>
-        <translation>دعوني أتنفّس من قطعة الفم الاحتياطية لديكم.</translation>
+        <translation>دعوني أتنفّس من منظّمكم الاحتياطي.</translation>
     </message>
     <message>
         <source>Look, over there.</source>
@@ -909,7 +909,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Rock a flat hand, then point at what is wrong.</source>
-        <translation>هزّوا الكفّ مبسوطة، ثم أشيروا إلى المشكلة.</translation>
+        <translation>هزّوا الكفّ مبسوطة، ثم أشيروا إلى موضع المشكلة.</translation>
     </message>
     <message>
         <source>Point at your ear.</source>
