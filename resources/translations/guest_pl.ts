@@ -43,17 +43,17 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>Przy wynurzaniu wstrzymany oddech rośnie: może rozerwać płuca.</translation>
+        <translation>Przy wynurzaniu zatrzymane powietrze rozszerza się: płuca mogą pęknąć.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Przedmuchuj uszy wcześnie, co %1. Boli? Stój, znak, %2 wyżej.</translation>
+        <translation>Przedmuchuj uszy wcześnie, co %1. Boli? Stop, znak, %2 wyżej.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Bądź w zasięgu ręki. Rozdzieleni? Szukaj 1 minutę, powoli w górę.</translation>
+        <translation>Bądź w zasięgu ręki. Rozdzieleni? Rozglądaj się 1 minutę, powoli wypłyń.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -63,7 +63,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>Na górze: napełnij jacket, maska zostaje.</translation>
+        <translation>Powierzchnia: napełnij jacket, nie zdejmuj maski.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -73,12 +73,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
-        <translation>%1 h: bez lotów, bez dróg górskich.</translation>
+        <translation>%1 godz.: nie lataj, omijaj góry.</translation>
     </message>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48 h: drętwienie, zawroty głowy, duże zmęczenie, ból stawów, duszność?</translation>
+        <translation>48 godz.: drętwienie, zawroty głowy, duże zmęczenie, ból stawów, duszność?</translation>
     </message>
     <message>
         <source>Call</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>Pomoc w planowaniu. Decyduje instruktor.</translation>
+        <translation>Pomoc w planowaniu. Decyduje instruktor.</translation>
     </message>
     <message>
         <source>bar</source>
@@ -133,27 +133,27 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Breathe under water</source>
-        <translation>Oddychać pod wodą</translation>
+        <translation>Oddychanie pod wodą</translation>
     </message>
     <message>
         <source>Clear your mask</source>
-        <translation>Przedmuchać maskę</translation>
+        <translation>Przedmuchiwanie maski</translation>
     </message>
     <message>
         <source>Clear the mouthpiece</source>
-        <translation>Przedmuchać automat</translation>
+        <translation>Przedmuchiwanie automatu</translation>
     </message>
     <message>
         <source>Find the mouthpiece</source>
-        <translation>Odnaleźć automat</translation>
+        <translation>Odnajdywanie automatu</translation>
     </message>
     <message>
         <source>Clear your ears</source>
-        <translation>Przedmuchać uszy</translation>
+        <translation>Przedmuchiwanie uszu</translation>
     </message>
     <message>
         <source>Fill and empty the BCD</source>
-        <translation>Napełnić i opróżnić jacket</translation>
+        <translation>Napełnianie i opróżnianie jacketu</translation>
     </message>
     <message>
         <source>Share air</source>
@@ -161,39 +161,39 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Float at the top</source>
-        <translation>Unosić się na górze</translation>
+        <translation>Unoszenie się na powierzchni</translation>
     </message>
     <message>
         <source>So that slow, steady breaths feel easy before you go down.</source>
-        <translation>Aby powolny, równy oddech był łatwy, zanim zejdziesz w dół.</translation>
+        <translation>Żeby spokojny, równy oddech był łatwy, zanim zejdziesz pod wodę.</translation>
     </message>
     <message>
         <source>So that water in the mask is no worry: you know how to blow it out.</source>
-        <translation>Aby woda w masce nie martwiła: umiesz ją wydmuchać.</translation>
+        <translation>Żeby woda w masce cię nie martwiła: wiesz, jak ją wydmuchać.</translation>
     </message>
     <message>
         <source>So that you can blow water out and breathe on.</source>
-        <translation>Aby wydmuchać wodę i oddychać dalej.</translation>
+        <translation>Żeby wydmuchać wodę i oddychać dalej.</translation>
     </message>
     <message>
         <source>So that you can get it back if it slips out.</source>
-        <translation>Aby go odzyskać, gdy wypadnie z ust.</translation>
+        <translation>Żeby go odzyskać, gdy wypadnie z ust.</translation>
     </message>
     <message>
         <source>So that going down need not hurt.</source>
-        <translation>Aby schodzenie w dół nie musiało boleć.</translation>
+        <translation>Żeby droga w dół nie musiała boleć.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
-        <translation>Aby unosić się lub opadać, kiedy zechcesz.</translation>
+        <translation>Żeby unosić się lub opadać, kiedy zechcesz.</translation>
     </message>
     <message>
         <source>So that you can breathe from the spare if yours runs low.</source>
-        <translation>Aby oddychać z zapasowego, gdy masz mało powietrza.</translation>
+        <translation>Żeby oddychać z zapasowego automatu, gdy masz mało powietrza.</translation>
     </message>
     <message>
         <source>So that you can rest with your head above the water.</source>
-        <translation>Aby odpocząć z głową nad wodą.</translation>
+        <translation>Żeby odpocząć z głową nad wodą.</translation>
     </message>
     <message>
         <source>Suit</source>
@@ -237,11 +237,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Move you with slow kicks.</source>
-        <translation>Wolne ruchy nóg i płyniesz.</translation>
+        <translation>Powolne ruchy nóg i płyniesz.</translation>
     </message>
     <message>
         <source>Lets you see. Your nose is inside, so that you can blow into it.</source>
-        <translation>Dzięki niej widzisz. Nos jest w środku, więc możesz w nią dmuchać.</translation>
+        <translation>Dzięki niej widzisz. Nos jest w środku, więc możesz w nią dmuchać.</translation>
     </message>
     <message>
         <source>Gives you air when you breathe in.</source>
@@ -253,7 +253,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Holds your air.</source>
-        <translation>W niej jest powietrze.</translation>
+        <translation>W niej jest powietrze.</translation>
     </message>
     <message>
         <source>Shows how much air is left. Look at it often.</source>
@@ -265,11 +265,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up means “go up”. It never means “good”. For “good”, make a ring.</source>
-        <translation>Kciuk w górę znaczy „płyń w górę”. Nigdy nie znaczy „dobrze”. Na „dobrze” zrób kółko.</translation>
+        <translation>Kciuk w górę znaczy „płyń w górę”. Nigdy nie znaczy „dobrze”. Gdy jest dobrze, zrób kółko.</translation>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
-        <translation>Niektórzy liczą inaczej. Najpierw pokażcie sobie swoje liczby.</translation>
+        <translation>Niektórzy liczą inaczej. Najpierw pokażcie sobie, jak liczycie.</translation>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
@@ -277,15 +277,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fill a balloon at the top. Down it goes, and it shrinks.</source>
-        <translation>Nadmuchaj balon na górze. Idzie w dół i kurczy się.</translation>
+        <translation>Nadmuchaj balon na powierzchni. W drodze w dół się kurczy.</translation>
     </message>
     <message>
         <source>Fill it deep down. Up it goes, and it swells.</source>
-        <translation>Nadmuchaj go w głębi. Idzie w górę i rośnie.</translation>
+        <translation>Nadmuchaj go głęboko pod wodą. W drodze w górę rośnie.</translation>
     </message>
     <message>
         <source>So does the air in your lungs, if you hold it.</source>
-        <translation>Tak samo powietrze w płucach, jeśli je wstrzymasz.</translation>
+        <translation>Tak samo powietrze w płucach, gdy wstrzymasz oddech.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -300,7 +300,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Run</source>
         <extracomment>a button: the pages turn by themselves from here on</extracomment>
-        <translation>Odtwarzaj</translation>
+        <translation>Odtwórz</translation>
     </message>
     <message>
         <source>Pause</source>
@@ -313,7 +313,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation>Strona %1 z %2</translation>
+        <translation>Strona %1 z %2</translation>
     </message>
     <message>
         <source>Tap your name.</source>
@@ -327,7 +327,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
-        <translation>Pomoc w planowaniu. Decyduje instruktor.</translation>
+        <translation>Pomoc w planowaniu. Decyduje instruktor.</translation>
     </message>
     <message>
         <source>No guests yet.</source>
@@ -373,11 +373,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You may stop at any time. Just show it.</source>
-        <translation>Możesz przerwać w każdej chwili. Wystarczy znak.</translation>
+        <translation>Możesz przerwać w każdej chwili. Wystarczy znak.</translation>
     </message>
     <message>
         <source>Ask about all that is not clear.</source>
-        <translation>Pytaj o wszystko, co niejasne.</translation>
+        <translation>Pytaj o wszystko, co niejasne.</translation>
     </message>
     <message>
         <source>Your kit</source>
@@ -390,7 +390,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Try it all on. Does it pinch, leak or feel loose? Say so.</source>
-        <translation>Przymierz wszystko. Uciska, przecieka, jest luźne? Powiedz o tym.</translation>
+        <translation>Przymierz wszystko. Coś uciska, przecieka albo jest luźne? Powiedz o tym.</translation>
     </message>
     <message>
         <source>Breathe all the time</source>
@@ -399,7 +399,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Move the diver up and down.</source>
         <extracomment>the guest drags a picture with the finger</extracomment>
-        <translation>Przesuwaj nurka w górę i w dół.</translation>
+        <translation>Przesuwaj nurka w górę i w dół.</translation>
     </message>
     <message>
         <source>Depth</source>
@@ -423,7 +423,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Filled at the top, it shrinks on the way down.</source>
         <extracomment>a balloon</extracomment>
-        <translation>Nadmuchany na górze, kurczy się w drodze w dół.</translation>
+        <translation>Nadmuchany na powierzchni, kurczy się w drodze w dół.</translation>
     </message>
     <message>
         <source>Lungs</source>
@@ -432,12 +432,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Breathe, and they stay the same size.</source>
         <extracomment>the lungs</extracomment>
-        <translation>Oddychaj, a ich wielkość się nie zmieni.</translation>
+        <translation>Oddychaj, a ich wielkość się nie zmieni.</translation>
     </message>
     <message>
         <source>A breath held at %1 swells to %2 at the top.</source>
         <extracomment>%2 is a factor, as in ×1.8</extracomment>
-        <translation>Oddech wstrzymany na głębokości %1 rozpręża się na górze do %2.</translation>
+        <translation>Powietrze zatrzymane na głębokości %1 rozszerza się na powierzchni do %2.</translation>
     </message>
     <message>
         <source>It can tear a lung.</source>
@@ -447,7 +447,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Even %1 up can be enough.</source>
         <extracomment>to go up by %1 with a held breath can be enough to tear a lung</extracomment>
-        <translation>Nawet %1 w górę może wystarczyć.</translation>
+        <translation>Nawet %1 w górę może wystarczyć.</translation>
     </message>
     <message>
         <source>Ear drum</source>
@@ -456,12 +456,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>It bends in on the way down. Clear your ears.</source>
         <extracomment>the ear drum</extracomment>
-        <translation>W drodze w dół wgina się. Przedmuchuj uszy.</translation>
+        <translation>W drodze w dół wgina się. Przedmuchuj uszy.</translation>
     </message>
     <message>
         <source>flat</source>
         <extracomment>the ear drum is not bent</extracomment>
-        <translation>prosta</translation>
+        <translation>płaska</translation>
     </message>
     <message>
         <source>bent in</source>
@@ -471,7 +471,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>On the way down it pulls at your face. Breathe out a bit through your nose.</source>
         <extracomment>the mask</extracomment>
-        <translation>W drodze w dół przysysa się do twarzy. Wypuść trochę powietrza nosem.</translation>
+        <translation>W drodze w dół przysysa się do twarzy. Wypuść trochę powietrza nosem.</translation>
     </message>
     <message>
         <source>sits well</source>
@@ -491,7 +491,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Top</source>
         <extracomment>the water’s surface, beside a scale of depth</extracomment>
-        <translation>Góra</translation>
+        <translation>Powierzchnia</translation>
     </message>
     <message>
         <source>Deepest today</source>
@@ -506,25 +506,25 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear them every %1 on the way down, before they hurt.</source>
         <extracomment>your ears</extracomment>
-        <translation>Przedmuchuj je w drodze w dół co %1, zanim zabolą.</translation>
+        <translation>Przedmuchuj je w drodze w dół co %1, zanim zabolą.</translation>
     </message>
     <message>
         <source>Pinch your nose. Blow softly. Never blow hard.</source>
-        <translation>Zaciśnij nos. Dmuchaj lekko. Nigdy nie dmuchaj mocno.</translation>
+        <translation>Zaciśnij nos palcami. Dmuchaj lekko. Nigdy nie dmuchaj mocno.</translation>
     </message>
     <message>
         <source>Try it: go down. What if you do not clear?</source>
-        <translation>Spróbuj: płyń w dół. Co, jeśli nie przedmuchasz uszu?</translation>
+        <translation>Spróbuj: płyń w dół. Co będzie, jeśli nie przedmuchasz uszu?</translation>
     </message>
     <message>
         <source>Down</source>
         <extracomment>a button: go a little deeper</extracomment>
-        <translation>W dół</translation>
+        <translation>W dół</translation>
     </message>
     <message>
         <source>Up</source>
         <extracomment>a button: go a little less deep</extracomment>
-        <translation>W górę</translation>
+        <translation>W górę</translation>
     </message>
     <message>
         <source>Clear my ears</source>
@@ -539,7 +539,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Fine</source>
         <extracomment>state of the ears</extracomment>
-        <translation>W porządku</translation>
+        <translation>W porządku</translation>
     </message>
     <message>
         <source>Pressure: clear now</source>
@@ -549,26 +549,26 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Pain: stop and go up</source>
         <extracomment>state of the ears</extracomment>
-        <translation>Ból: stój i w górę</translation>
+        <translation>Ból: stop i w górę</translation>
     </message>
     <message>
         <source>Locked: only going up helps</source>
         <extracomment>state of the ears: the tube to the ear is shut tight and does not open</extracomment>
-        <translation>Zablokowane: pomoże tylko droga w górę</translation>
+        <translation>Zablokowane: tylko w górę</translation>
     </message>
     <message>
         <source>Cleared. The drum is flat.</source>
         <extracomment>the ear drum</extracomment>
-        <translation>Udało się. Błona jest prosta.</translation>
+        <translation>Udało się. Błona jest płaska.</translation>
     </message>
     <message>
         <source>Do not force it. Go up a bit first.</source>
         <extracomment>to clear the ears</extracomment>
-        <translation>Nic na siłę. Najpierw trochę w górę.</translation>
+        <translation>Nic na siłę. Najpierw trochę w górę.</translation>
     </message>
     <message>
         <source>Ears hurt? Stop, show it, go up a bit. Then try once more.</source>
-        <translation>Bolą uszy? Stój, daj znak, trochę w górę. Potem spróbuj jeszcze raz.</translation>
+        <translation>Bolą uszy? Stop, daj znak, trochę w górę. Potem spróbuj jeszcze raz.</translation>
     </message>
     <message>
         <source>clear here</source>
@@ -577,7 +577,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Hand signals</source>
-        <translation>Znaki ręką</translation>
+        <translation>Znaki rękami</translation>
     </message>
     <message>
         <source>How much air do you have?</source>
@@ -595,7 +595,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up: we go up. It does not mean “good”.</source>
-        <translation>Kciuk w górę: płyniemy w górę. To nie znaczy „dobrze”.</translation>
+        <translation>Kciuk w górę: płyniemy w górę. To nie znaczy „dobrze”.</translation>
     </message>
     <message>
         <source>All is well? Make the ring.</source>
@@ -605,7 +605,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Do you know them?</source>
         <extracomment>hand signals</extracomment>
-        <translation>Znasz je?</translation>
+        <translation>Znasz te znaki?</translation>
     </message>
     <message>
         <source>Start</source>
@@ -631,11 +631,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>We will ask it once more.</source>
-        <translation>Zapytamy o to jeszcze raz.</translation>
+        <translation>Zapytamy o to jeszcze raz.</translation>
     </message>
     <message>
         <source>Known: %1 of %2</source>
-        <translation>Znasz: %1 z %2</translation>
+        <translation>Znasz: %1 z %2</translation>
     </message>
     <message>
         <source>You know them all. Well done!</source>
@@ -671,15 +671,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>When we go up</source>
-        <translation>Kiedy płyniemy w górę</translation>
+        <translation>Kiedy płyniemy w górę</translation>
     </message>
     <message>
         <source>One goes up, we all go up.</source>
-        <translation>Jedna osoba w górę, wszyscy w górę.</translation>
+        <translation>Jedna osoba w górę, wszyscy w górę.</translation>
     </message>
     <message>
         <source>Go up slowly and breathe all the time.</source>
-        <translation>Płyń w górę powoli i cały czas oddychaj.</translation>
+        <translation>Płyń w górę powoli i cały czas oddychaj.</translation>
     </message>
     <message>
         <source>Your gauge reads %1 or less. Show it now.</source>
@@ -688,7 +688,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Your air is low. Ask which number to look for.</source>
         <extracomment>the number on the gauge</extracomment>
-        <translation>Masz mało powietrza. Zapytaj, jakiej liczby wypatrywać.</translation>
+        <translation>Masz mało powietrza. Zapytaj, na jaką liczbę patrzeć.</translation>
     </message>
     <message>
         <source>The time is up: %1.</source>
@@ -696,11 +696,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You want to go up. That is fine.</source>
-        <translation>Chcesz płynąć w górę. To w porządku.</translation>
+        <translation>Chcesz płynąć w górę. To w porządku.</translation>
     </message>
     <message>
         <source>Your ears hurt or do not clear.</source>
-        <translation>Bolą cię uszy albo nie chcą się przedmuchać.</translation>
+        <translation>Bolą cię uszy albo nie możesz ich przedmuchać.</translation>
     </message>
     <message>
         <source>You are cold, tired or scared.</source>
@@ -708,11 +708,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your instructor shows: go up.</source>
-        <translation>Instruktor pokazuje: w górę.</translation>
+        <translation>Instruktor pokazuje: w górę.</translation>
     </message>
     <message>
         <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>Nikogo z nas nie widzisz. Szukaj przez minutę, potem powoli w górę.</translation>
+        <translation>Nikogo z nas nie widzisz. Rozglądaj się przez minutę, potem powoli w górę.</translation>
     </message>
     <message>
         <source>After the dive</source>
@@ -720,12 +720,12 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>No flights and no mountain roads for %1 h.</source>
-        <translation>Przez %1 h żadnych lotów ani górskich dróg.</translation>
+        <translation>Przez %1 godz. żadnych lotów ani górskich dróg.</translation>
     </message>
     <message>
         <source>For 48 h, watch for this:</source>
         <extracomment>signs of illness</extracomment>
-        <translation>Przez 48 h uważaj na te objawy:</translation>
+        <translation>Przez 48 godz. uważaj na te objawy:</translation>
     </message>
     <message>
         <source>numb or tingling skin</source>
@@ -737,7 +737,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>dizzy, or odd sight</source>
-        <translation>zawroty głowy, zaburzenia wzroku</translation>
+        <translation>zawroty głowy lub kłopoty ze wzrokiem</translation>
     </message>
     <message>
         <source>very tired</source>
@@ -749,15 +749,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>short of breath, or chest pain</source>
-        <translation>duszność lub ból w klatce piersiowej</translation>
+        <translation>duszność lub ból w klatce piersiowej</translation>
     </message>
     <message>
         <source>Any of these? Call now: %1</source>
-        <translation>Masz coś z tego? Dzwoń od razu: %1</translation>
+        <translation>Masz coś z tego? Dzwoń od razu: %1</translation>
     </message>
     <message>
         <source>Any of these? Call for help now. Ask your instructor for the number.</source>
-        <translation>Masz coś z tego? Od razu wezwij pomoc. Zapytaj instruktora o numer.</translation>
+        <translation>Masz coś z tego? Od razu wezwij pomoc. Zapytaj instruktora o numer.</translation>
     </message>
     <message>
         <source>Say that you have been diving. Do not wait.</source>
@@ -781,11 +781,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Go up</source>
-        <translation>W górę</translation>
+        <translation>W górę</translation>
     </message>
     <message>
         <source>Go down</source>
-        <translation>W dół</translation>
+        <translation>W dół</translation>
     </message>
     <message>
         <source>No air</source>
@@ -825,15 +825,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>OK, at the top</source>
-        <translation>OK, na górze</translation>
+        <translation>Na wodzie: OK</translation>
     </message>
     <message>
         <source>Help, at the top</source>
-        <translation>Pomocy, na górze</translation>
+        <translation>Na wodzie: pomocy</translation>
     </message>
     <message>
         <source>All is well. Is all well with you?</source>
-        <translation>Wszystko dobrze. A u ciebie?</translation>
+        <translation>Wszystko dobrze. A u ciebie?</translation>
     </message>
     <message>
         <source>Something is wrong.</source>
@@ -841,19 +841,19 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>My ears hurt, or do not clear.</source>
-        <translation>Bolą mnie uszy albo nie chcą się przedmuchać.</translation>
+        <translation>Bolą mnie uszy albo nie mogę ich przedmuchać.</translation>
     </message>
     <message>
         <source>Stop and stay where you are.</source>
-        <translation>Zatrzymaj się i zostań na miejscu.</translation>
+        <translation>Zatrzymaj się i zostań na miejscu.</translation>
     </message>
     <message>
         <source>Go up: the dive is over. It never means “good”.</source>
-        <translation>Płyń w górę: koniec nurkowania. To nigdy nie znaczy „dobrze”.</translation>
+        <translation>Płyń w górę: koniec nurkowania. To nigdy nie znaczy „dobrze”.</translation>
     </message>
     <message>
         <source>Go down.</source>
-        <translation>Płyń w dół.</translation>
+        <translation>Płyń w dół.</translation>
     </message>
     <message>
         <source>I am low on air.</source>
@@ -861,11 +861,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>I have no air. Give me yours now.</source>
-        <translation>Nie mam powietrza. Daj mi swoje natychmiast.</translation>
+        <translation>Nie mam powietrza. Daj mi od razu swoje.</translation>
     </message>
     <message>
         <source>Let me breathe from your spare mouthpiece.</source>
-        <translation>Daj mi oddychać z twojego zapasowego automatu.</translation>
+        <translation>Daj mi oddychać z twojego zapasowego automatu.</translation>
     </message>
     <message>
         <source>Look, over there.</source>
@@ -905,7 +905,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb and first finger make a ring.</source>
-        <translation>Kciuk i palec wskazujący tworzą kółko.</translation>
+        <translation>Kciuk i palec wskazujący tworzą kółko.</translation>
     </message>
     <message>
         <source>Rock a flat hand, then point at what is wrong.</source>
@@ -921,11 +921,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fist with the thumb up, moving up.</source>
-        <translation>Pięść z kciukiem w górę, ruch w górę.</translation>
+        <translation>Pięść z kciukiem w górę, ruch w górę.</translation>
     </message>
     <message>
         <source>Fist with the thumb down, moving down.</source>
-        <translation>Pięść z kciukiem w dół, ruch w dół.</translation>
+        <translation>Pięść z kciukiem w dół, ruch w dół.</translation>
     </message>
     <message>
         <source>Hold a fist at your chest.</source>
@@ -933,15 +933,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Cut across your throat with a flat hand.</source>
-        <translation>Płaską dłonią „przetnij” gardło.</translation>
+        <translation>Przesuń płaską dłonią w poprzek gardła.</translation>
     </message>
     <message>
         <source>Move your fingers to your mouth and away.</source>
-        <translation>Zbliżaj palce do ust i oddalaj.</translation>
+        <translation>Zbliżaj palce do ust i oddalaj.</translation>
     </message>
     <message>
         <source>Two fingers from your eyes to the thing.</source>
-        <translation>Dwa palce od oczu w stronę tej rzeczy.</translation>
+        <translation>Dwa palce od oczu w stronę tej rzeczy.</translation>
     </message>
     <message>
         <source>Wave your hand towards you.</source>
@@ -949,7 +949,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Put two first fingers side by side.</source>
-        <translation>Złóż obok siebie dwa palce wskazujące.</translation>
+        <translation>Połóż obok siebie dwa palce wskazujące.</translation>
     </message>
     <message>
         <source>Clasp your hands.</source>
@@ -965,7 +965,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Cross your arms and rub them.</source>
-        <translation>Skrzyżuj ramiona i je pocieraj.</translation>
+        <translation>Skrzyżuj ramiona i pocieraj je.</translation>
     </message>
     <message>
         <source>Lay two fingers on your palm.</source>
