@@ -63,7 +63,7 @@ private:
 
     /// Each language on its own share of one line.
     void set_running(const GuestTexts& texts, const QRectF& area, double points, bool bold) {
-        const auto parts = columns(area, std::vector<double>(texts.size(), 1.0), 5.0);
+        const auto parts = in_order(columns(area, std::vector<double>(texts.size(), 1.0), 5.0), area);
         for (std::size_t i = 0; i < texts.size(); ++i) {
             pen_.text(texts[i].text, parts[i],
                       {.points = points,
@@ -205,8 +205,9 @@ private:
         const QRectF band(area.left(), area.bottom() - rule_height + 0.8, area.width(),
                           rule_height - 1.6);
         pen_.filled(band, 1.0);
-        const auto halves = columns(band.adjusted(3.0, 0.0, -3.0, 0.0),
-                                    std::vector<double>(sheet_.never_hold_breath.size(), 1.0), 5.0);
+        const QRectF room = band.adjusted(3.0, 0.0, -3.0, 0.0);
+        const auto halves = in_order(
+            columns(room, std::vector<double>(sheet_.never_hold_breath.size(), 1.0), 5.0), room);
         for (std::size_t i = 0; i < halves.size(); ++i) {
             pen_.text(sheet_.never_hold_breath[i].text, halves[i],
                       {.points = 15.0,
