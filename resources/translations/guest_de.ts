@@ -48,12 +48,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Ohrendruck früh ausgleichen, alle %1. Schmerz? Anhalten, zeigen, %2 höher.</translation>
+        <translation>Ohrendruck früh ausgleichen, alle %1. Schmerz? Stopp, zeigen, %2 höher.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Auf Armlänge bleiben. Getrennt? 1 Minute suchen, dann langsam auftauchen.</translation>
+        <translation>Auf Armlänge bleiben. Getrennt? 1 Minute suchen, dann langsam auftauchen.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -63,7 +63,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>Oben: Jacket füllen, Maske auflassen.</translation>
+        <translation>Oben: Jacket aufblasen, Maske aufbehalten.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -83,7 +83,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Call</source>
         <extracomment>Card, before the emergency number.</extracomment>
-        <translation>Anrufen</translation>
+        <translation>Anrufen:</translation>
     </message>
     <message>
         <source>Understood</source>
@@ -153,7 +153,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fill and empty the BCD</source>
-        <translation>Jacket füllen und leeren</translation>
+        <translation>Jacket aufblasen und leeren</translation>
     </message>
     <message>
         <source>Share air</source>
@@ -249,7 +249,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Help you to sink. They can be dropped.</source>
-        <translation>Hilft beim Sinken. Sie können es abwerfen.</translation>
+        <translation>Hilft beim Sinken. Es lässt sich abwerfen.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -269,7 +269,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
-        <translation>Manche zählen anders mit den Fingern. Zeigen Sie einander vorher Ihre Zahlen.</translation>
+        <translation>Manche zählen anders. Zeigen Sie einander vorher Ihre Zahlen.</translation>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
@@ -277,11 +277,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fill a balloon at the top. Down it goes, and it shrinks.</source>
-        <translation>Füllen Sie oben einen Ballon. Auf dem Weg hinab schrumpft er.</translation>
+        <translation>Blasen Sie oben einen Ballon auf. Auf dem Weg hinab schrumpft er.</translation>
     </message>
     <message>
         <source>Fill it deep down. Up it goes, and it swells.</source>
-        <translation>Füllen Sie ihn in der Tiefe. Auf dem Weg hinauf schwillt er an.</translation>
+        <translation>Blasen Sie ihn in der Tiefe auf. Auf dem Weg hinauf wird er größer.</translation>
     </message>
     <message>
         <source>So does the air in your lungs, if you hold it.</source>
@@ -323,7 +323,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>No speaker has checked this text yet. Ask if it is not clear.</source>
         <extracomment>stands on every page whose language is a draft</extracomment>
-        <translation>Noch von keinem Muttersprachler geprüft. Fragen Sie, wenn etwas unklar ist.</translation>
+        <translation>Diesen Text hat noch kein Muttersprachler geprüft. Fragen Sie, wenn etwas unklar ist.</translation>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
@@ -373,7 +373,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You may stop at any time. Just show it.</source>
-        <translation>Sie können jederzeit aufhören. Ein Zeichen genügt.</translation>
+        <translation>Sie dürfen jederzeit aufhören. Ein Zeichen genügt.</translation>
     </message>
     <message>
         <source>Ask about all that is not clear.</source>
@@ -390,7 +390,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Try it all on. Does it pinch, leak or feel loose? Say so.</source>
-        <translation>Alles anprobieren. Drückt, leckt oder sitzt etwas locker? Sagen Sie es.</translation>
+        <translation>Alles anprobieren. Drückt etwas, ist es undicht oder zu locker? Sagen Sie es.</translation>
     </message>
     <message>
         <source>Breathe all the time</source>
@@ -414,7 +414,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 the pressure at the top</source>
         <extracomment>%1 is a factor, as in ×1.8</extracomment>
-        <translation>%1 Oberflächendruck</translation>
+        <translation>%1 so viel wie oben</translation>
     </message>
     <message>
         <source>Balloon</source>
@@ -423,7 +423,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Filled at the top, it shrinks on the way down.</source>
         <extracomment>a balloon</extracomment>
-        <translation>Oben gefüllt, schrumpft er auf dem Weg nach unten.</translation>
+        <translation>Oben aufgeblasen, schrumpft er auf dem Weg nach unten.</translation>
     </message>
     <message>
         <source>Lungs</source>
@@ -437,7 +437,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>A breath held at %1 swells to %2 at the top.</source>
         <extracomment>%2 is a factor, as in ×1.8</extracomment>
-        <translation>In %1 angehaltene Luft dehnt sich bis oben auf %2 aus.</translation>
+        <translation>In %1 angehaltene Luft dehnt sich bis oben aus: %2.</translation>
     </message>
     <message>
         <source>It can tear a lung.</source>
@@ -549,12 +549,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Pain: stop and go up</source>
         <extracomment>state of the ears</extracomment>
-        <translation>Schmerz: anhalten, aufsteigen</translation>
+        <translation>Schmerz: Stopp, höher gehen</translation>
     </message>
     <message>
         <source>Locked: only going up helps</source>
         <extracomment>state of the ears: the tube to the ear is shut tight and does not open</extracomment>
-        <translation>Blockiert: Nur Aufsteigen hilft</translation>
+        <translation>Blockiert: Nur Höhergehen hilft</translation>
     </message>
     <message>
         <source>Cleared. The drum is flat.</source>
@@ -568,7 +568,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Ears hurt? Stop, show it, go up a bit. Then try once more.</source>
-        <translation>Ohren tun weh? Anhalten, zeigen, etwas höher gehen. Dann neu versuchen.</translation>
+        <translation>Ohren tun weh? Stopp, zeigen, etwas höher gehen. Dann neu versuchen.</translation>
     </message>
     <message>
         <source>clear here</source>
@@ -627,7 +627,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Not quite. It says: %1</source>
-        <translation>Nicht ganz. Das war: %1</translation>
+        <translation>Nicht ganz. Es heißt: %1</translation>
     </message>
     <message>
         <source>We will ask it once more.</source>
@@ -805,7 +805,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Hold hands</source>
-        <translation>An die Hand</translation>
+        <translation>Hand halten</translation>
     </message>
     <message>
         <source>This deep</source>
@@ -845,7 +845,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Stop and stay where you are.</source>
-        <translation>Halten Sie an und bleiben Sie dort.</translation>
+        <translation>Stopp. Bleiben Sie, wo Sie sind.</translation>
     </message>
     <message>
         <source>Go up: the dive is over. It never means “good”.</source>
@@ -877,7 +877,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Stay close together.</source>
-        <translation>Bleiben Sie nah zusammen.</translation>
+        <translation>Bleiben Sie nah beieinander.</translation>
     </message>
     <message>
         <source>Let us hold hands.</source>
@@ -909,7 +909,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Rock a flat hand, then point at what is wrong.</source>
-        <translation>Mit flacher Hand wackeln, dann auf das Problem zeigen.</translation>
+        <translation>Flache Hand wackeln, dann aufs Problem zeigen.</translation>
     </message>
     <message>
         <source>Point at your ear.</source>
@@ -933,7 +933,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Cut across your throat with a flat hand.</source>
-        <translation>Mit flacher Hand quer an der Kehle vorbeifahren.</translation>
+        <translation>Flache Hand quer vor der Kehle entlangziehen.</translation>
     </message>
     <message>
         <source>Move your fingers to your mouth and away.</source>
@@ -941,7 +941,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Two fingers from your eyes to the thing.</source>
-        <translation>Zwei Finger von den Augen dorthin bewegen.</translation>
+        <translation>Mit zwei Fingern auf die Augen zeigen, dann auf die Sache.</translation>
     </message>
     <message>
         <source>Wave your hand towards you.</source>
