@@ -6,7 +6,7 @@
     <message>
         <source>Meet</source>
         <extracomment>Card, before day and time: "Meet Sat 4 July, 09:30".</extracomment>
-        <translation>Cita</translation>
+        <translation>Encuentro</translation>
     </message>
     <message>
         <source>With</source>
@@ -23,12 +23,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>signal now</source>
         <extracomment>Card, below that pressure: show the hand signal at once. Two or three short words.</extracomment>
-        <translation>señal ya</translation>
+        <translation>avisa ya</translation>
     </message>
     <message>
         <source>Deepest</source>
         <extracomment>Card, above a depth in large type: the deepest point of the dive. One short word.</extracomment>
-        <translation>Prof. máx.</translation>
+        <translation>Máximo</translation>
     </message>
     <message>
         <source>Time</source>
@@ -43,17 +43,17 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>Al subir, aire retenido crece: puede romper pulmones.</translation>
+        <translation>Al subir, el aire retenido crece: puede romper pulmones.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Compensa oídos pronto, cada %1. ¿Dolor? Para, avisa, sube %2.</translation>
+        <translation>Oídos: compensa pronto, cada %1. ¿Dolor? Para, avisa, sube %2.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Sigue al alcance. ¿Separados? Busca 1 minuto, sube despacio.</translation>
+        <translation>Mantente al alcance del brazo. ¿Separados? Busca 1 minuto, sube despacio.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -63,7 +63,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>Arriba: infla chaleco, máscara puesta.</translation>
+        <translation>Arriba: chaleco inflado, máscara puesta.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -83,7 +83,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Call</source>
         <extracomment>Card, before the emergency number.</extracomment>
-        <translation>Llama al</translation>
+        <translation>Llama:</translation>
     </message>
     <message>
         <source>Understood</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>Ayuda para planificar. Decide tu instructor.</translation>
+        <translation>Ayuda para planificar. Tu instructor decide.</translation>
     </message>
     <message>
         <source>bar</source>
@@ -237,11 +237,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Move you with slow kicks.</source>
-        <translation>Te mueven con patadas lentas.</translation>
+        <translation>Te hacen avanzar con patadas lentas.</translation>
     </message>
     <message>
         <source>Lets you see. Your nose is inside, so that you can blow into it.</source>
-        <translation>Te deja ver. La nariz queda dentro para que puedas soplar en ella.</translation>
+        <translation>Te deja ver. La nariz queda dentro para que puedas soplar por ella.</translation>
     </message>
     <message>
         <source>Gives you air when you breathe in.</source>
@@ -249,7 +249,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Help you to sink. They can be dropped.</source>
-        <translation>Te ayudan a bajar. Los puedes soltar.</translation>
+        <translation>Te ayudan a bajar. Se pueden soltar.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -265,15 +265,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up means “go up”. It never means “good”. For “good”, make a ring.</source>
-        <translation>Pulgar arriba es «subir». Nunca significa «bien». Para «bien», haz un anillo.</translation>
+        <translation>Pulgar arriba significa «subir». Nunca significa «bien». Para «bien», haz un anillo.</translation>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
-        <translation>Hay quien cuenta de otra forma. Compara antes tus números con los demás.</translation>
+        <translation>Hay quien cuenta de otra forma. Antes, muestra tus números y mira los de los demás.</translation>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
-        <translation>Una señal tras otra: %1 es %2.</translation>
+        <translation>Una señal tras otra: %1 significa %2.</translation>
     </message>
     <message>
         <source>Fill a balloon at the top. Down it goes, and it shrinks.</source>
@@ -323,11 +323,11 @@ label before the instructor’s name</extracomment>
     <message>
         <source>No speaker has checked this text yet. Ask if it is not clear.</source>
         <extracomment>stands on every page whose language is a draft</extracomment>
-        <translation>Texto aún sin revisar por un hispanohablante. Si no está claro, pregunta.</translation>
+        <translation>Nadie que hable español ha revisado aún este texto. Si no está claro, pregunta.</translation>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
-        <translation>Es una ayuda para planificar. Decide tu instructor.</translation>
+        <translation>Es una ayuda para planificar. Tu instructor decide.</translation>
     </message>
     <message>
         <source>No guests yet.</source>
@@ -335,7 +335,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Welcome</source>
-        <translation>Bienvenidos</translation>
+        <translation>¡Hola!</translation>
     </message>
     <message>
         <source>Today’s dive</source>
@@ -390,7 +390,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Try it all on. Does it pinch, leak or feel loose? Say so.</source>
-        <translation>Pruébatelo todo. ¿Aprieta, pierde o queda flojo? Dilo.</translation>
+        <translation>Pruébatelo todo. ¿Algo aprieta, deja entrar agua o queda flojo? Dilo.</translation>
     </message>
     <message>
         <source>Breathe all the time</source>
@@ -437,7 +437,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>A breath held at %1 swells to %2 at the top.</source>
         <extracomment>%2 is a factor, as in ×1.8</extracomment>
-        <translation>El aire retenido a %1 se expande a %2 en superficie.</translation>
+        <translation>El aire retenido a %1 se expande al subir: %2 en superficie.</translation>
     </message>
     <message>
         <source>It can tear a lung.</source>
@@ -476,7 +476,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>sits well</source>
         <extracomment>the mask</extracomment>
-        <translation>ajusta bien</translation>
+        <translation>queda bien</translation>
     </message>
     <message>
         <source>pulls</source>
@@ -627,7 +627,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Not quite. It says: %1</source>
-        <translation>No del todo. Era: %1</translation>
+        <translation>No del todo. Dice: %1</translation>
     </message>
     <message>
         <source>We will ask it once more.</source>
@@ -712,7 +712,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>No ves a nadie del grupo. Busca un minuto, luego sube despacio.</translation>
+        <translation>No ves a nadie del grupo. Busca un minuto y luego sube despacio.</translation>
     </message>
     <message>
         <source>After the dive</source>
@@ -745,7 +745,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>sore joints</source>
-        <translation>dolor articular</translation>
+        <translation>dolor en las articulaciones</translation>
     </message>
     <message>
         <source>short of breath, or chest pain</source>
@@ -877,7 +877,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Stay close together.</source>
-        <translation>Sigamos bien juntos.</translation>
+        <translation>Sigamos muy cerca.</translation>
     </message>
     <message>
         <source>Let us hold hands.</source>
@@ -909,7 +909,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Rock a flat hand, then point at what is wrong.</source>
-        <translation>Balancea la mano plana y señala lo que va mal.</translation>
+        <translation>Balancea la mano plana, luego señala el problema.</translation>
     </message>
     <message>
         <source>Point at your ear.</source>
