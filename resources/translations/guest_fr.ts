@@ -23,12 +23,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>signal now</source>
         <extracomment>Card, below that pressure: show the hand signal at once. Two or three short words.</extracomment>
-        <translation>signalez aussitôt</translation>
+        <translation>signalez‑le aussitôt</translation>
     </message>
     <message>
         <source>Deepest</source>
         <extracomment>Card, above a depth in large type: the deepest point of the dive. One short word.</extracomment>
-        <translation>Prof. max.</translation>
+        <translation>Maximum</translation>
     </message>
     <message>
         <source>Time</source>
@@ -43,27 +43,27 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>En montant, l’air retenu gonfle, peut déchirer un poumon.</translation>
+        <translation>En remontant, l’air retenu gonfle et peut déchirer un poumon.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Oreilles : équilibrez tôt, tous les %1. Douleur ? Stop, signe, remontez %2.</translation>
+        <translation>Oreilles : équilibrez tôt, tous les %1. Douleur ? Stop, signe, remontez de %2.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Restez à portée. Séparés ? Cherchez 1 minute, remontez lentement.</translation>
+        <translation>Restez tout près. Séparés ? Cherchez 1 minute, remontez lentement.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>Froid, peur, fatigue ? Signalez. Arrêter, c’est permis.</translation>
+        <translation>Froid, peur, fatigue ? Signalez‑le. Arrêter, c’est permis.</translation>
     </message>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>En surface : gonflez gilet, gardez masque.</translation>
+        <translation>Surface : gilet gonflé, masque en place.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -73,17 +73,17 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
-        <translation>%1 h : ni avion, ni route montagneuse.</translation>
+        <translation>%1 h : ni avion ni route montagneuse.</translation>
     </message>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48 h : engourdissement, vertige, épuisement, douleur articulaire, souffle court ?</translation>
+        <translation>48 h : engourdissement, vertige, grande fatigue, douleur articulaire, essoufflement ?</translation>
     </message>
     <message>
         <source>Call</source>
         <extracomment>Card, before the emergency number.</extracomment>
-        <translation>Appelez le</translation>
+        <translation>Appelez :</translation>
     </message>
     <message>
         <source>Understood</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>Aide à préparer. Votre moniteur décide.</translation>
+        <translation>Aide à l’organisation. Votre moniteur décide.</translation>
     </message>
     <message>
         <source>bar</source>
@@ -181,7 +181,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that going down need not hurt.</source>
-        <translation>Pour que la descente ne fasse pas mal.</translation>
+        <translation>Car descendre ne doit pas faire mal.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
@@ -189,7 +189,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that you can breathe from the spare if yours runs low.</source>
-        <translation>Pour respirer sur le détendeur de secours si votre air s’épuise.</translation>
+        <translation>Pour respirer sur le détendeur de secours s’il vous reste peu d’air.</translation>
     </message>
     <message>
         <source>So that you can rest with your head above the water.</source>
@@ -233,7 +233,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>The jacket that lets you float or sink.</source>
-        <translation>La veste qui vous fait flotter ou descendre.</translation>
+        <translation>Le gilet qui vous fait flotter ou descendre.</translation>
     </message>
     <message>
         <source>Move you with slow kicks.</source>
@@ -323,11 +323,11 @@ label before the instructor’s name</extracomment>
     <message>
         <source>No speaker has checked this text yet. Ask if it is not clear.</source>
         <extracomment>stands on every page whose language is a draft</extracomment>
-        <translation>Texte pas encore relu par un francophone. Demandez si ce n’est pas clair.</translation>
+        <translation>Aucun francophone n’a encore relu ce texte. Demandez si ce n’est pas clair.</translation>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
-        <translation>Une aide à la préparation. Votre moniteur décide.</translation>
+        <translation>Une aide à l’organisation. Votre moniteur décide.</translation>
     </message>
     <message>
         <source>No guests yet.</source>
@@ -437,7 +437,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>A breath held at %1 swells to %2 at the top.</source>
         <extracomment>%2 is a factor, as in ×1.8</extracomment>
-        <translation>L’air retenu à %1 gonfle à %2 en surface.</translation>
+        <translation>L’air retenu à %1 gonfle en remontant : %2 en surface.</translation>
     </message>
     <message>
         <source>It can tear a lung.</source>
@@ -627,7 +627,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Not quite. It says: %1</source>
-        <translation>Pas tout à fait. C’était : %1</translation>
+        <translation>Pas tout à fait. Il dit : %1</translation>
     </message>
     <message>
         <source>We will ask it once more.</source>
@@ -696,7 +696,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You want to go up. That is fine.</source>
-        <translation>Vous voulez remonter. C’est très bien.</translation>
+        <translation>Vous voulez remonter. C’est permis.</translation>
     </message>
     <message>
         <source>Your ears hurt or do not clear.</source>
@@ -708,11 +708,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your instructor shows: go up.</source>
-        <translation>Votre moniteur montre : remontez.</translation>
+        <translation>Votre moniteur fait le signe : remontez.</translation>
     </message>
     <message>
         <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>Vous ne voyez plus personne. Cherchez une minute, puis remontez lentement.</translation>
+        <translation>Vous ne voyez plus personne du groupe. Cherchez une minute, puis remontez lentement.</translation>
     </message>
     <message>
         <source>After the dive</source>
@@ -741,7 +741,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>very tired</source>
-        <translation>grosse fatigue</translation>
+        <translation>grande fatigue</translation>
     </message>
     <message>
         <source>sore joints</source>
@@ -757,7 +757,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Any of these? Call for help now. Ask your instructor for the number.</source>
-        <translation>Un de ces signes ? Appelez aussitôt à l’aide. Demandez le numéro à votre moniteur.</translation>
+        <translation>Un de ces signes ? Appelez aussitôt les secours. Demandez le numéro à votre moniteur.</translation>
     </message>
     <message>
         <source>Say that you have been diving. Do not wait.</source>
@@ -805,7 +805,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Hold hands</source>
-        <translation>La main</translation>
+        <translation>Main dans la main</translation>
     </message>
     <message>
         <source>This deep</source>
@@ -909,7 +909,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Rock a flat hand, then point at what is wrong.</source>
-        <translation>Balancez la main à plat, puis montrez ce qui ne va pas.</translation>
+        <translation>Balancez la main à plat, puis montrez le problème.</translation>
     </message>
     <message>
         <source>Point at your ear.</source>
@@ -933,7 +933,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Cut across your throat with a flat hand.</source>
-        <translation>Coupez devant la gorge, main à plat.</translation>
+        <translation>Passez la main à plat en travers de la gorge.</translation>
     </message>
     <message>
         <source>Move your fingers to your mouth and away.</source>
@@ -953,11 +953,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Clasp your hands.</source>
-        <translation>Serrez vos deux mains.</translation>
+        <translation>Serrez vos mains l’une dans l’autre.</translation>
     </message>
     <message>
         <source>Slide a flat hand from side to side.</source>
-        <translation>Glissez la main à plat d’un côté à l’autre.</translation>
+        <translation>Bougez la main à plat d’un côté à l’autre.</translation>
     </message>
     <message>
         <source>Press a flat hand down, twice.</source>
