@@ -28,7 +28,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Deepest</source>
         <extracomment>Card, above a depth in large type: the deepest point of the dive. One short word.</extracomment>
-        <translation>Prof. max</translation>
+        <translation>Massimo</translation>
     </message>
     <message>
         <source>Time</source>
@@ -43,27 +43,27 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>Salendo, l’aria trattenuta si espande: può lacerare polmoni.</translation>
+        <translation>Salendo, l’aria trattenuta si espande: può lacerare i polmoni.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Compensa presto orecchie, ogni %1. Dolore? Fermati, segnala, risali %2.</translation>
+        <translation>Orecchie: compensa presto, ogni %1. Dolore? Fermati, segnala, risali di %2.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Resta a portata. Separati? Cerca 1 minuto, risali lentamente.</translation>
+        <translation>Resta a portata di braccio. Separati? Cerca per 1 minuto, risali lentamente.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>Freddo, paura, stanchezza? Segnala. Va bene smettere.</translation>
+        <translation>Freddo, paura, stanchezza? Segnala. Puoi smettere.</translation>
     </message>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>In superficie: gonfia GAV, maschera sul viso.</translation>
+        <translation>Superficie: GAV gonfio, maschera indossata.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -78,12 +78,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48 h: intorpidimento, vertigini, spossatezza, dolori articolari, fiato corto?</translation>
+        <translation>48 h: intorpidimento, vertigini, molta stanchezza, dolori articolari, fiato corto?</translation>
     </message>
     <message>
         <source>Call</source>
         <extracomment>Card, before the emergency number.</extracomment>
-        <translation>Chiama il</translation>
+        <translation>Chiama:</translation>
     </message>
     <message>
         <source>Understood</source>
@@ -157,7 +157,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Share air</source>
-        <translation>Condividere aria</translation>
+        <translation>Condividere l’aria</translation>
     </message>
     <message>
         <source>Float at the top</source>
@@ -241,7 +241,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Lets you see. Your nose is inside, so that you can blow into it.</source>
-        <translation>Ti fa vedere. Il naso sta dentro, così puoi soffiarci aria.</translation>
+        <translation>Ti permette di vedere. Il naso sta dentro, così puoi soffiarci aria.</translation>
     </message>
     <message>
         <source>Gives you air when you breathe in.</source>
@@ -273,7 +273,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
-        <translation>Un segno alla volta: %1 vuol dire %2.</translation>
+        <translation>Un segnale alla volta: %1 vuol dire %2.</translation>
     </message>
     <message>
         <source>Fill a balloon at the top. Down it goes, and it shrinks.</source>
@@ -281,7 +281,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fill it deep down. Up it goes, and it swells.</source>
-        <translation>Gonfialo sul fondo. Salendo, si espande.</translation>
+        <translation>Gonfialo sul fondo. Salendo, cresce.</translation>
     </message>
     <message>
         <source>So does the air in your lungs, if you hold it.</source>
@@ -335,7 +335,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Welcome</source>
-        <translation>Benvenuti</translation>
+        <translation>Ciao!</translation>
     </message>
     <message>
         <source>Today’s dive</source>
@@ -390,7 +390,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Try it all on. Does it pinch, leak or feel loose? Say so.</source>
-        <translation>Prova tutto. Stringe, perde o sta largo? Dillo.</translation>
+        <translation>Prova tutto. Qualcosa stringe, fa entrare acqua o sta largo? Dillo.</translation>
     </message>
     <message>
         <source>Breathe all the time</source>
@@ -437,7 +437,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>A breath held at %1 swells to %2 at the top.</source>
         <extracomment>%2 is a factor, as in ×1.8</extracomment>
-        <translation>L’aria trattenuta a %1 si espande a %2 in superficie.</translation>
+        <translation>L’aria trattenuta a %1 si espande risalendo: %2 in superficie.</translation>
     </message>
     <message>
         <source>It can tear a lung.</source>
@@ -456,7 +456,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>It bends in on the way down. Clear your ears.</source>
         <extracomment>the ear drum</extracomment>
-        <translation>Scendendo si piega in dentro. Compensa le orecchie.</translation>
+        <translation>Scendendo si incurva verso l’interno. Compensa le orecchie.</translation>
     </message>
     <message>
         <source>flat</source>
@@ -466,7 +466,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>bent in</source>
         <extracomment>the ear drum is bent in</extracomment>
-        <translation>piegato in dentro</translation>
+        <translation>incurvato</translation>
     </message>
     <message>
         <source>On the way down it pulls at your face. Breathe out a bit through your nose.</source>
@@ -510,7 +510,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Pinch your nose. Blow softly. Never blow hard.</source>
-        <translation>Stringi il naso. Soffia piano. Non soffiare mai forte.</translation>
+        <translation>Tappati il naso. Soffia piano. Non soffiare mai forte.</translation>
     </message>
     <message>
         <source>Try it: go down. What if you do not clear?</source>
@@ -627,7 +627,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Not quite. It says: %1</source>
-        <translation>Non proprio. Era: %1</translation>
+        <translation>Non proprio. Dice: %1</translation>
     </message>
     <message>
         <source>We will ask it once more.</source>
@@ -659,7 +659,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>What we try first</source>
         <extracomment>what is practised in shallow water</extracomment>
-        <translation>Cosa proviamo prima</translation>
+        <translation>Da cosa cominciamo</translation>
     </message>
     <message>
         <source>Your instructor shows it. Then you try. Take your time.</source>
@@ -683,7 +683,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your gauge reads %1 or less. Show it now.</source>
-        <translation>Il manometro è a %1 o meno. Segnalalo subito.</translation>
+        <translation>Il manometro segna %1 o meno. Segnalalo subito.</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>
@@ -712,7 +712,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>Non vedi nessuno di noi. Cerca per un minuto, poi risali lentamente.</translation>
+        <translation>Non vedi più nessuno di noi. Cerca per un minuto, poi risali lentamente.</translation>
     </message>
     <message>
         <source>After the dive</source>
@@ -757,7 +757,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Any of these? Call for help now. Ask your instructor for the number.</source>
-        <translation>Uno di questi segni? Chiama subito aiuto. Chiedi il numero all’istruttore.</translation>
+        <translation>Uno di questi segni? Chiama subito i soccorsi. Chiedi il numero all’istruttore.</translation>
     </message>
     <message>
         <source>Say that you have been diving. Do not wait.</source>
@@ -809,7 +809,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>This deep</source>
-        <translation>Questa quota</translation>
+        <translation>Questa profondità</translation>
     </message>
     <message>
         <source>Slow</source>
@@ -869,7 +869,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Look, over there.</source>
-        <translation>Guarda, laggiù.</translation>
+        <translation>Guarda là.</translation>
     </message>
     <message>
         <source>Come to me.</source>
@@ -933,7 +933,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Cut across your throat with a flat hand.</source>
-        <translation>Taglia davanti alla gola con la mano piatta.</translation>
+        <translation>Passa la mano piatta di traverso sulla gola.</translation>
     </message>
     <message>
         <source>Move your fingers to your mouth and away.</source>
@@ -953,7 +953,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Clasp your hands.</source>
-        <translation>Stringi le tue mani.</translation>
+        <translation>Stringi una mano nell’altra.</translation>
     </message>
     <message>
         <source>Slide a flat hand from side to side.</source>
