@@ -28,7 +28,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Deepest</source>
         <extracomment>Card, above a depth in large type: the deepest point of the dive. One short word.</extracomment>
-        <translation>Prof. máx.</translation>
+        <translation>Máximo</translation>
     </message>
     <message>
         <source>Time</source>
@@ -43,17 +43,17 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>Ao subir, ar preso expande-se: pode rasgar pulmões.</translation>
+        <translation>Ao subir, o ar preso expande‑se: pode rasgar pulmões.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>Compense ouvidos cedo, cada %1. Dor? Pare, sinalize, suba %2.</translation>
+        <translation>Ouvidos: compense cedo, a cada %1. Dor? Pare, sinalize, suba %2.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Fique ao alcance. Separados? Procure 1 minuto, suba devagar.</translation>
+        <translation>Fique ao alcance do braço. Separados? Procure 1 minuto, suba devagar.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -63,27 +63,27 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>À superfície: encha colete, máscara posta.</translation>
+        <translation>Superfície: colete cheio, máscara posta.</translation>
     </message>
     <message>
         <source>not “good”</source>
         <extracomment>Card, under the picture of a raised thumb, which means "go up": never "good".</extracomment>
-        <translation>não “bom”</translation>
+        <translation>não “bem”</translation>
     </message>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
-        <translation>%1 h: sem voos nem estradas montanhosas.</translation>
+        <translation>%1 h: sem voos nem estradas montanhosas.</translation>
     </message>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48 h: dormência, tonturas, muito cansaço, dores articulares, falta de ar?</translation>
+        <translation>48 h: dormência, tonturas, muito cansaço, dores articulares, falta de ar?</translation>
     </message>
     <message>
         <source>Call</source>
         <extracomment>Card, before the emergency number.</extracomment>
-        <translation>Ligue para</translation>
+        <translation>Ligue:</translation>
     </message>
     <message>
         <source>Understood</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>Ajuda ao planeamento. Decide o instrutor.</translation>
+        <translation>Ajuda ao planeamento. O instrutor decide.</translation>
     </message>
     <message>
         <source>bar</source>
@@ -169,7 +169,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that water in the mask is no worry: you know how to blow it out.</source>
-        <translation>Para que água na máscara não seja problema: sabe soprá-la para fora.</translation>
+        <translation>Para que a água na máscara não seja um problema: sabe soprá-la para fora.</translation>
     </message>
     <message>
         <source>So that you can blow water out and breathe on.</source>
@@ -217,11 +217,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Weights</source>
-        <translation>Lastro</translation>
+        <translation>Pesos</translation>
     </message>
     <message>
         <source>Cylinder</source>
-        <translation>Garrafa de ar</translation>
+        <translation>Garrafa</translation>
     </message>
     <message>
         <source>Gauge</source>
@@ -241,7 +241,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Lets you see. Your nose is inside, so that you can blow into it.</source>
-        <translation>Permite ver. O nariz fica lá dentro, para poder soprar nela.</translation>
+        <translation>Permite ver. O nariz fica lá dentro, para soprar por ele.</translation>
     </message>
     <message>
         <source>Gives you air when you breathe in.</source>
@@ -249,7 +249,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Help you to sink. They can be dropped.</source>
-        <translation>Ajuda a descer. Pode ser largado.</translation>
+        <translation>Ajudam a descer. Podem ser largados.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -265,11 +265,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up means “go up”. It never means “good”. For “good”, make a ring.</source>
-        <translation>Polegar para cima é “subir”. Nunca quer dizer “bom”. Para dizer “tudo bem”, faça um anel.</translation>
+        <translation>Polegar para cima quer dizer “subir”. Nunca quer dizer “bem”. Para “bem”, faça um anel.</translation>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
-        <translation>Há quem conte de outra forma. Mostrem primeiro os números um ao outro.</translation>
+        <translation>Nem todos contam igual. Mostrem primeiro os números um ao outro.</translation>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
@@ -277,7 +277,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fill a balloon at the top. Down it goes, and it shrinks.</source>
-        <translation>Encha um balão na superfície. Ao descer, encolhe.</translation>
+        <translation>Encha um balão em cima. Ao descer, encolhe.</translation>
     </message>
     <message>
         <source>Fill it deep down. Up it goes, and it swells.</source>
@@ -323,7 +323,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>No speaker has checked this text yet. Ask if it is not clear.</source>
         <extracomment>stands on every page whose language is a draft</extracomment>
-        <translation>Texto ainda não revisto por um falante nativo. Se não estiver claro, pergunte.</translation>
+        <translation>Ninguém que fale português reviu ainda este texto. Se não estiver claro, pergunte.</translation>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
@@ -390,7 +390,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Try it all on. Does it pinch, leak or feel loose? Say so.</source>
-        <translation>Experimente tudo. Aperta, deixa entrar água ou está largo? Diga.</translation>
+        <translation>Experimente tudo. Algo aperta, deixa entrar água ou está largo? Diga.</translation>
     </message>
     <message>
         <source>Breathe all the time</source>
@@ -437,7 +437,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>A breath held at %1 swells to %2 at the top.</source>
         <extracomment>%2 is a factor, as in ×1.8</extracomment>
-        <translation>O ar preso a %1 expande-se para %2 na superfície.</translation>
+        <translation>O ar preso a %1 expande-se ao subir: %2 na superfície.</translation>
     </message>
     <message>
         <source>It can tear a lung.</source>
@@ -476,7 +476,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>sits well</source>
         <extracomment>the mask</extracomment>
-        <translation>ajusta bem</translation>
+        <translation>assenta bem</translation>
     </message>
     <message>
         <source>pulls</source>
@@ -506,7 +506,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear them every %1 on the way down, before they hurt.</source>
         <extracomment>your ears</extracomment>
-        <translation>Ao descer, compense-os a cada %1, antes que doam.</translation>
+        <translation>Ao descer, compense-os a cada %1, antes de doerem.</translation>
     </message>
     <message>
         <source>Pinch your nose. Blow softly. Never blow hard.</source>
@@ -595,7 +595,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up: we go up. It does not mean “good”.</source>
-        <translation>Polegar para cima: subimos. Não quer dizer “bom”.</translation>
+        <translation>Polegar para cima: subimos. Não quer dizer “bem”.</translation>
     </message>
     <message>
         <source>All is well? Make the ring.</source>
@@ -627,7 +627,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Not quite. It says: %1</source>
-        <translation>Não é bem isso. Era: %1</translation>
+        <translation>Não é bem isso. Diz: %1</translation>
     </message>
     <message>
         <source>We will ask it once more.</source>
@@ -696,11 +696,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You want to go up. That is fine.</source>
-        <translation>Quer subir. Não faz mal.</translation>
+        <translation>Quer subir. Não há problema.</translation>
     </message>
     <message>
         <source>Your ears hurt or do not clear.</source>
-        <translation>Os seus ouvidos doem ou não compensam.</translation>
+        <translation>Os seus ouvidos doem ou continuam tapados.</translation>
     </message>
     <message>
         <source>You are cold, tired or scared.</source>
@@ -725,7 +725,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>For 48 h, watch for this:</source>
         <extracomment>signs of illness</extracomment>
-        <translation>Durante 48 h, vigie estes sinais:</translation>
+        <translation>Durante 48 h, vigie estes sintomas:</translation>
     </message>
     <message>
         <source>numb or tingling skin</source>
@@ -753,15 +753,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Any of these? Call now: %1</source>
-        <translation>Algum destes sinais? Ligue já: %1</translation>
+        <translation>Algum destes sintomas? Ligue já: %1</translation>
     </message>
     <message>
         <source>Any of these? Call for help now. Ask your instructor for the number.</source>
-        <translation>Algum destes sinais? Ligue já para pedir ajuda. Peça o número ao instrutor.</translation>
+        <translation>Algum destes sintomas? Ligue já para pedir ajuda. Peça o número ao instrutor.</translation>
     </message>
     <message>
         <source>Say that you have been diving. Do not wait.</source>
-        <translation>Diga que fez mergulho. Não espere.</translation>
+        <translation>Diga que mergulhou. Não espere.</translation>
     </message>
     <message>
         <source>OK</source>
@@ -809,7 +809,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>This deep</source>
-        <translation>Neste nível</translation>
+        <translation>Esta profundidade</translation>
     </message>
     <message>
         <source>Slow</source>
@@ -841,7 +841,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>My ears hurt, or do not clear.</source>
-        <translation>Os meus ouvidos doem ou não compensam.</translation>
+        <translation>Os meus ouvidos doem ou continuam tapados.</translation>
     </message>
     <message>
         <source>Stop and stay where you are.</source>
@@ -849,7 +849,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Go up: the dive is over. It never means “good”.</source>
-        <translation>Suba: o mergulho acabou. Nunca quer dizer “bom”.</translation>
+        <translation>Suba: o mergulho acabou. Nunca quer dizer “bem”.</translation>
     </message>
     <message>
         <source>Go down.</source>
@@ -909,7 +909,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Rock a flat hand, then point at what is wrong.</source>
-        <translation>Balance a mão espalmada e aponte para o problema.</translation>
+        <translation>Balance a mão espalmada, depois aponte o problema.</translation>
     </message>
     <message>
         <source>Point at your ear.</source>
@@ -933,7 +933,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Cut across your throat with a flat hand.</source>
-        <translation>Passe a mão espalmada pela garganta, como se cortasse.</translation>
+        <translation>Passe a mão espalmada de lado a lado do pescoço.</translation>
     </message>
     <message>
         <source>Move your fingers to your mouth and away.</source>
@@ -953,7 +953,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Clasp your hands.</source>
-        <translation>Junte as suas mãos.</translation>
+        <translation>Aperte uma mão na outra.</translation>
     </message>
     <message>
         <source>Slide a flat hand from side to side.</source>
