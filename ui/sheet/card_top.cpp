@@ -306,6 +306,20 @@ bool rule_on_one_line(const CardCanvas& canvas, const CardContent& card) {
     return canvas.width(card.breath_rule, points, true) <= rule_width(canvas);
 }
 
+/// The least width on which a text takes no more lines: lines about as long as one another, no last
+/// word on its own.
+double even_width(const CardCanvas& canvas, const QString& text, double most,
+                  const TextStyle& style) {
+    constexpr double step = 1.0;
+    const int lines = canvas.lines(text, most, style);
+    if (lines < 2) return most;
+    double width = most;
+    while (width - step > most / 2.0 && canvas.lines(text, width - step, style) == lines) {
+        width -= step;
+    }
+    return width;
+}
+
 }  // namespace
 
 double card_rule_points(const CardCanvas& canvas, const CardContent& card) {
@@ -354,8 +368,9 @@ double set_card_rule(CardCanvas& canvas, const CardContent& card, double y) {
                 rule);
     reason.middle = true;
     const double second = band.top() + 0.2 + rule_height;
+    const double even = even_width(canvas, card.breath_reason, reason_width, reason);
     canvas.text({card.breath_reason, 0},
-                QRectF(band.left() + padding, second, reason_width, reason_height), reason);
+                QRectF(band.left() + padding, second, even, reason_height), reason);
     TextStyle number = canvas.style(growth_points, true);
     number.ink = Ink::white;
     number.middle = true;
