@@ -47,6 +47,18 @@ TEST(GuestFirstNames, AreNeverTheSame) {
                            ::testing::_));
 }
 
+TEST(GuestFigures, AColonStandsAsTheLanguageWritesIt) {
+    const auto labelled = [](const char* tag) {
+        return GuestFigures(GuestTongue::of(tag), UnitSystem::metric)
+            .labelled(QStringLiteral("a"), QStringLiteral("5"));
+    };
+    EXPECT_EQ(labelled("en"), QStringLiteral("a: 5"));
+    EXPECT_EQ(labelled("ar"), QStringLiteral("a: 5"));
+    EXPECT_EQ(labelled("fr"), QStringLiteral("a\u202F: 5"));
+    EXPECT_EQ(labelled("ja"), QStringLiteral("a\uFF1A5"));
+    EXPECT_EQ(labelled("zh-Hans"), QStringLiteral("a\uFF1A5"));
+}
+
 TEST(GuestFigures, TheStepOfClearingIsThatOfTheCard) {
     for (const double step : {0.3, 0.5, 0.928, 1.0}) {
         const GuestFigures feet(GuestTongue::of("en"), UnitSystem::imperial);

@@ -138,10 +138,10 @@ void BreathView::show_numbers(double meters) {
     demo_ = *demo;
     const GuestFigures figures = control().figures();
     const QString at = figures.depth_now(demo_.depth);
-    depth_->setText(say(ScreenWord::depth) + QStringLiteral(": ") + at);
+    depth_->setText(figures.labelled(say(ScreenWord::depth), at));
     scene_->setAccessibleDescription(at);
-    pressure_->setText(say(ScreenWord::pressure) + QStringLiteral(": ") +
-                       figures.pressure(demo_.pressure));
+    pressure_->setText(
+        figures.labelled(say(ScreenWord::pressure), figures.pressure(demo_.pressure)));
     times_top_->setText(say(ScreenWord::times_top).arg(figures.factor(demo_.pressure_ratio)));
     scene_->set_balloon(demo_.balloon_width);
 

@@ -174,10 +174,10 @@ void EarView::take_words() {
 void EarView::show_trial() {
     const GuestFigures figures = control().figures();
     const QString at = figures.depth_now(trial_.depth);
-    depth_->setText(say(ScreenWord::depth) + QStringLiteral(": ") + at);
+    depth_->setText(figures.labelled(say(ScreenWord::depth), at));
     scene_->setAccessibleDescription(at);
-    pressure_->setText(say(ScreenWord::ear_pressure) + QStringLiteral(": ") +
-                       figures.pressure(trial_.difference));
+    pressure_->setText(
+        figures.labelled(say(ScreenWord::ear_pressure), figures.pressure(trial_.difference)));
     scene_->set_depth(trial_.depth.meters().value(), control().is_calm());
     ear_->set_share(trial_.difference.value() / eustachian_tube_locking.value());
     ear_->setAccessibleName(feeling_words(trial_.feeling, tongue()));

@@ -34,8 +34,8 @@ QString low_on_air_words(const GuestScreenControl& control) {
         highest = highest ? std::max(*highest, gas->signal_pressure) : gas->signal_pressure;
         numbers << control.figures().signal_at(gas->signal_pressure);
         const GuestFigures figures(control.tongue(), control.units_of(*guests[k]));
-        own << isolated(isolated(names[k]) + QStringLiteral(": ") +
-                        figures.signal_at(gas->signal_pressure));
+        own << isolated(
+            figures.labelled(isolated(names[k]), figures.signal_at(gas->signal_pressure)));
     }
     QStringList lines;
     if (highest) {

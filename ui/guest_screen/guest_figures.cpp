@@ -185,6 +185,14 @@ QString GuestFigures::sample_reading() const {
         card_word(units_ == UnitSystem::imperial ? CardWord::psi : CardWord::bar, *tongue_));
 }
 
+QString GuestFigures::labelled(const QString& label, const QString& value) const {
+    const std::string& tag = tongue_->language().tag;
+    // A colon as wide as a Han character brings its own space; a French one stands off its word.
+    if (tag == "ja" || tag == "zh-Hans") return label + QChar(0xFF1A) + value;
+    const QString before = tag == "fr" ? QString(QChar(0x202F)) : QString();
+    return label + before + QStringLiteral(": ") + value;
+}
+
 QString typed_text(const std::string& typed) {
     constexpr int longest_word = 18;
     constexpr QChar may_break(0x200B);

@@ -84,7 +84,9 @@ void WelcomeView::take_words() {
     const std::array<std::pair<QString, QString>, 5> shown{{
         // When to be there, as on the card: not when the dive starts.
         {card_word(CardWord::meet, tongue()),
-         figures.day(session.date) + QStringLiteral(" · ") + figures.time(session.meeting_time)},
+         // The time goes to the next line with the year, never without the dot before it.
+         figures.day(session.date) + QStringLiteral("\u00A0·\u00A0") +
+             figures.time(session.meeting_time)},
         {say(ScreenWord::where), place()},
         {say(ScreenWord::with), instructor()},
         {say(ScreenWord::how_deep),
