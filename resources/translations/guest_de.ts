@@ -909,7 +909,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Rock a flat hand, then point at what is wrong.</source>
-        <translation>Flache Hand wackeln, dann aufs Problem zeigen.</translation>
+        <translation>Mit flacher Hand wackeln, dann aufs Problem zeigen.</translation>
     </message>
     <message>
         <source>Point at your ear.</source>

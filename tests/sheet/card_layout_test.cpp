@@ -111,6 +111,27 @@ INSTANTIATE_TEST_SUITE_P(All, CardLayout, ::testing::ValuesIn(cases()), [](const
     return name;
 });
 
+TEST(CardRule, NoWordOfItsReasonStandsAloneOnTheLastLine) {
+    const Session session = sample("many-tongues").session;
+    int in_lines = 0;
+    for (const GuestLanguage& language : guest_languages()) {
+        const CardContent card = faces_of(session, UnitSystem::metric, language.tag).front();
+        const std::vector<Page> pages = card_pages({card}, CardSize::a6);
+        for (const SheetItem& item : pages.front().items) {
+            const auto* text = std::get_if<TextItem>(&item);
+            if (text == nullptr || text->lines.size() < 2) continue;
+            QString whole;
+            for (const auto& line : text->lines) whole += line.text;
+            if (bare(whole) != bare(card.breath_reason)) continue;
+            ++in_lines;
+            qsizetype longest = 0;
+            for (const auto& line : text->lines) longest = std::max(longest, line.text.size());
+            EXPECT_GE(2 * text->lines.back().text.trimmed().size(), longest) << language.tag;
+        }
+    }
+    EXPECT_GE(in_lines, 3);
+}
+
 /// The longest that a session file lets in.
 Session crowded_session() {
     Session session = sample("salt-cove").session;
