@@ -73,7 +73,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 h: no flights, no mountain roads.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
-        <translation>%1 h: sin vuelos ni carreteras montañosas.</translation>
+        <translation>%1 h: sin vuelos ni carreteras montañosas.</translation>
     </message>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
