@@ -43,22 +43,22 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>浮上すると、止めた息がふくらみ、肺が破れることがあります。</translation>
+        <translation>息を止めて浮上すると、空気がふくらみ、肺が破れることがあります。</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>耳抜きは早めに、%1ごとに。痛いときは止まり、合図し、%2浮上してください。</translation>
+        <translation>耳抜きは早めに、%1ごとに。痛いときは止まって合図し、%2浮上してください。</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>手の届く所にいてください。はぐれたら1分だけ探し、ゆっくり浮上してください。</translation>
+        <translation>インストラクターに手が届く所にいてください。はぐれたら1分だけ探し、ゆっくり浮上してください。</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>寒い、怖い、疲れた？合図してください。やめても大丈夫です。</translation>
+        <translation>寒い、怖い、疲れたと感じたら合図してください。やめても大丈夫です。</translation>
     </message>
     <message>
         <source>At the top: fill BCD, mask on.</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>計画の補助です。判断はインストラクターがします。</translation>
+        <translation>計画の参考用です。決めるのはインストラクターです。</translation>
     </message>
     <message>
         <source>bar</source>
@@ -141,11 +141,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Clear the mouthpiece</source>
-        <translation>レギュレータの水を出す</translation>
+        <translation>レギュレーターの水を出す</translation>
     </message>
     <message>
         <source>Find the mouthpiece</source>
-        <translation>レギュレータを取り戻す</translation>
+        <translation>レギュレーターを取り戻す</translation>
     </message>
     <message>
         <source>Clear your ears</source>
@@ -153,11 +153,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fill and empty the BCD</source>
-        <translation>BCDの給気と排気</translation>
+        <translation>BCDの空気の出し入れ</translation>
     </message>
     <message>
         <source>Share air</source>
-        <translation>空気を分ける</translation>
+        <translation>空気を分け合う</translation>
     </message>
     <message>
         <source>Float at the top</source>
@@ -165,35 +165,35 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that slow, steady breaths feel easy before you go down.</source>
-        <translation>潜る前に、ゆっくり一定の呼吸に慣れるためです。</translation>
+        <translation>潜る前に、ゆっくり落ち着いた呼吸に慣れるためです。</translation>
     </message>
     <message>
         <source>So that water in the mask is no worry: you know how to blow it out.</source>
-        <translation>マスクに水が入っても慌てず、息で吹き出せるようにです。</translation>
+        <translation>マスクに水が入っても、慌てずに息で水を出せるようになるためです。</translation>
     </message>
     <message>
         <source>So that you can blow water out and breathe on.</source>
-        <translation>息で水を吹き出して、呼吸を続けるためです。</translation>
+        <translation>息で水を出して、呼吸を続けられるようになるためです。</translation>
     </message>
     <message>
         <source>So that you can get it back if it slips out.</source>
-        <translation>口から外れても、取り戻せるようにです。</translation>
+        <translation>口から外れても、取り戻せるようになるためです。</translation>
     </message>
     <message>
         <source>So that going down need not hurt.</source>
-        <translation>潜るときに耳が痛くならないようにです。</translation>
+        <translation>潜るときに耳が痛くならないようにするためです。</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
-        <translation>浮くのも沈むのも、思いどおりにするためです。</translation>
+        <translation>浮くことも沈むことも、思いどおりにできるようになるためです。</translation>
     </message>
     <message>
         <source>So that you can breathe from the spare if yours runs low.</source>
-        <translation>空気が少なくなったら、予備から吸えるようにです。</translation>
+        <translation>自分の空気が少なくなったら、予備から吸えるようになるためです。</translation>
     </message>
     <message>
         <source>So that you can rest with your head above the water.</source>
-        <translation>顔を水の上に出して休めるようにです。</translation>
+        <translation>頭を水の上に出して休めるようになるためです。</translation>
     </message>
     <message>
         <source>Suit</source>
@@ -213,7 +213,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Mouthpiece</source>
-        <translation>レギュレータ</translation>
+        <translation>レギュレーター</translation>
     </message>
     <message>
         <source>Weights</source>
@@ -261,15 +261,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Talk with your hands</source>
-        <translation>手で話そう</translation>
+        <translation>手で話しましょう</translation>
     </message>
     <message>
         <source>Thumb up means “go up”. It never means “good”. For “good”, make a ring.</source>
-        <translation>親指を上に向けたら「浮上」です。「いいね」の意味は絶対にありません。「いいね」は指で輪を作ります。</translation>
+        <translation>親指を上に向けると「浮上」です。絶対に「いいね」ではありません。「いいね」なら、指で輪を作ります。</translation>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
-        <translation>数え方は人によって違います。先にお互いの数字を見せ合ってください。</translation>
+        <translation>指での数え方は人によって違います。先にお互いの数字を見せ合ってください。</translation>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
@@ -277,15 +277,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fill a balloon at the top. Down it goes, and it shrinks.</source>
-        <translation>水面で風船をふくらませます。潜ると縮みます。</translation>
+        <translation>水面で風船に空気を入れます。潜ると縮みます。</translation>
     </message>
     <message>
         <source>Fill it deep down. Up it goes, and it swells.</source>
-        <translation>深い所でふくらませます。上がるとふくらみます。</translation>
+        <translation>深い所で風船に空気を入れます。上がるとふくらみます。</translation>
     </message>
     <message>
         <source>So does the air in your lungs, if you hold it.</source>
-        <translation>息を止めると、肺の空気も同じようにふくらみます。</translation>
+        <translation>息を止めて上がると、肺の空気も同じようにふくらみます。</translation>
     </message>
     <message>
         <source>Back</source>
@@ -323,11 +323,11 @@ label before the instructor’s name</extracomment>
     <message>
         <source>No speaker has checked this text yet. Ask if it is not clear.</source>
         <extracomment>stands on every page whose language is a draft</extracomment>
-        <translation>この文はまだ日本語を話す人が確認していません。わからなければ聞いてください。</translation>
+        <translation>この文章は、日本語を話す人がまだ確認していません。わからないときは聞いてください。</translation>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
-        <translation>計画の補助です。判断はインストラクターがします。</translation>
+        <translation>計画の参考用です。決めるのはインストラクターです。</translation>
     </message>
     <message>
         <source>No guests yet.</source>
@@ -359,7 +359,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>How long</source>
         <extracomment>label before a time</extracomment>
-        <translation>長さ</translation>
+        <translation>時間</translation>
     </message>
     <message>
         <source>about %1</source>
@@ -394,7 +394,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Breathe all the time</source>
-        <translation>ずっと呼吸を続ける</translation>
+        <translation>呼吸をずっと続ける</translation>
     </message>
     <message>
         <source>Move the diver up and down.</source>
@@ -414,7 +414,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 the pressure at the top</source>
         <extracomment>%1 is a factor, as in ×1.8</extracomment>
-        <translation>水面の圧力の%1</translation>
+        <translation>水面の圧力%1</translation>
     </message>
     <message>
         <source>Balloon</source>
@@ -423,7 +423,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Filled at the top, it shrinks on the way down.</source>
         <extracomment>a balloon</extracomment>
-        <translation>水面でふくらませた風船は、潜ると縮みます。</translation>
+        <translation>水面で空気を入れた風船は、潜ると縮みます。</translation>
     </message>
     <message>
         <source>Lungs</source>
@@ -481,7 +481,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>pulls</source>
         <extracomment>the mask is sucked to the face</extracomment>
-        <translation>吸いつく</translation>
+        <translation>吸いついている</translation>
     </message>
     <message>
         <source>Size: %1</source>
@@ -510,11 +510,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Pinch your nose. Blow softly. Never blow hard.</source>
-        <translation>鼻をつまみ、そっと息を送ります。絶対に強く送らないでください。</translation>
+        <translation>鼻をつまみ、鼻にそっと息を送ります。絶対に強く送らないでください。</translation>
     </message>
     <message>
         <source>Try it: go down. What if you do not clear?</source>
-        <translation>試してみましょう。潜ってください。耳抜きしないとどうなる？</translation>
+        <translation>試してみましょう：下へ潜ります。耳抜きをしないと、どうなるでしょう？</translation>
     </message>
     <message>
         <source>Down</source>
@@ -554,12 +554,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Locked: only going up helps</source>
         <extracomment>state of the ears: the tube to the ear is shut tight and does not open</extracomment>
-        <translation>開かない：浮上するしかない</translation>
+        <translation>耳抜きできない：浮上するしかない</translation>
     </message>
     <message>
         <source>Cleared. The drum is flat.</source>
         <extracomment>the ear drum</extracomment>
-        <translation>抜けました。鼓膜は平らです。</translation>
+        <translation>耳が抜けました。鼓膜は平らです。</translation>
     </message>
     <message>
         <source>Do not force it. Go up a bit first.</source>
@@ -615,7 +615,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Start over</source>
         <extracomment>a button</extracomment>
-        <translation>やり直す</translation>
+        <translation>最初から</translation>
     </message>
     <message>
         <source>What does this signal say?</source>
@@ -627,7 +627,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Not quite. It says: %1</source>
-        <translation>おしいです。正しくは：%1</translation>
+        <translation>残念、違います。正しくは：%1</translation>
     </message>
     <message>
         <source>We will ask it once more.</source>
@@ -639,7 +639,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You know them all. Well done!</source>
-        <translation>全部覚えました。よくできました！</translation>
+        <translation>全部覚えましたね。よくできました！</translation>
     </message>
     <message>
         <source>Your instructor has a note of it: %1</source>
@@ -663,7 +663,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your instructor shows it. Then you try. Take your time.</source>
-        <translation>インストラクターが手本を見せます。次はあなたの番。急がなくて大丈夫です。</translation>
+        <translation>インストラクターが手本を見せます。次はあなたの番です。急がなくて大丈夫です。</translation>
     </message>
     <message>
         <source>Ask your instructor what we try today.</source>
@@ -671,11 +671,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>When we go up</source>
-        <translation>浮上するとき</translation>
+        <translation>こんなときは浮上します</translation>
     </message>
     <message>
         <source>One goes up, we all go up.</source>
-        <translation>一人が浮上したら、全員で浮上します。</translation>
+        <translation>1人が浮上したら、全員で浮上します。</translation>
     </message>
     <message>
         <source>Go up slowly and breathe all the time.</source>
@@ -753,15 +753,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Any of these? Call now: %1</source>
-        <translation>一つでもあれば、すぐに電話：%1</translation>
+        <translation>1つでもあれば、すぐに電話：%1</translation>
     </message>
     <message>
         <source>Any of these? Call for help now. Ask your instructor for the number.</source>
-        <translation>一つでもあれば、すぐに助けを呼んでください。番号はインストラクターに聞いてください。</translation>
+        <translation>1つでもあれば、すぐに電話で助けを呼んでください。番号はインストラクターに聞いてください。</translation>
     </message>
     <message>
         <source>Say that you have been diving. Do not wait.</source>
-        <translation>ダイビングをしたと伝えてください。待っていてはいけません。</translation>
+        <translation>ダイビングをしたと伝えてください。様子を見て待たないでください。</translation>
     </message>
     <message>
         <source>OK</source>
@@ -849,7 +849,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Go up: the dive is over. It never means “good”.</source>
-        <translation>浮上します。ダイビングは終わりです。「いいね」の意味は絶対にありません。</translation>
+        <translation>浮上します。ダイビングは終わりです。絶対に「いいね」ではありません。</translation>
     </message>
     <message>
         <source>Go down.</source>
@@ -865,7 +865,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Let me breathe from your spare mouthpiece.</source>
-        <translation>予備のレギュレータから吸わせてください。</translation>
+        <translation>予備のレギュレーターから吸わせてください。</translation>
     </message>
     <message>
         <source>Look, over there.</source>
@@ -889,7 +889,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Slow down.</source>
-        <translation>ゆっくりにしてください。</translation>
+        <translation>もっとゆっくり動いてください。</translation>
     </message>
     <message>
         <source>I am cold.</source>
@@ -965,7 +965,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Cross your arms and rub them.</source>
-        <translation>腕を組んでさすります。</translation>
+        <translation>両腕を交差させて、腕をさすります。</translation>
     </message>
     <message>
         <source>Lay two fingers on your palm.</source>
