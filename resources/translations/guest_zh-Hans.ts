@@ -43,22 +43,22 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>上升时憋住的气会膨胀：肺可能撕裂。</translation>
+        <translation>憋着气上升，气体会膨胀，可能把肺撑破。</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>尽早平衡耳压，每下潜%1一次。疼？停下，打手势，上升%2。</translation>
+        <translation>尽早平衡耳压，每下潜%1一次。疼就停下，打手势，上升%2。</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>与教练保持在一臂之内。走散了？找1分钟，然后慢慢上升。</translation>
+        <translation>与教练保持一臂以内的距离。走散了只找1分钟，然后慢慢上升。</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>冷、害怕、累了？打手势。不潜了也没关系。</translation>
+        <translation>冷了、怕了、累了？打手势。不想潜了也没关系。</translation>
     </message>
     <message>
         <source>At the top: fill BCD, mask on.</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>仅供计划参考。由教练决定。</translation>
+        <translation>仅供计划参考，由教练决定。</translation>
     </message>
     <message>
         <source>bar</source>
@@ -153,7 +153,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fill and empty the BCD</source>
-        <translation>背心充气和排气</translation>
+        <translation>浮力背心充气和排气</translation>
     </message>
     <message>
         <source>Share air</source>
@@ -161,11 +161,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Float at the top</source>
-        <translation>漂在水面</translation>
+        <translation>浮在水面</translation>
     </message>
     <message>
         <source>So that slow, steady breaths feel easy before you go down.</source>
-        <translation>让您在下潜前就能轻松地慢慢、平稳呼吸。</translation>
+        <translation>下潜前先习惯缓慢、平稳的呼吸。</translation>
     </message>
     <message>
         <source>So that water in the mask is no worry: you know how to blow it out.</source>
@@ -225,7 +225,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Gauge</source>
-        <translation>气压表</translation>
+        <translation>压力表</translation>
     </message>
     <message>
         <source>Keeps you warm.</source>
@@ -241,7 +241,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Lets you see. Your nose is inside, so that you can blow into it.</source>
-        <translation>让您看得清。鼻子在里面，可以往里呼气。</translation>
+        <translation>让您看得清。鼻子也在里面，可以用鼻子往里呼气。</translation>
     </message>
     <message>
         <source>Gives you air when you breathe in.</source>
@@ -253,7 +253,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Holds your air.</source>
-        <translation>装着您的空气。</translation>
+        <translation>装着您呼吸的空气。</translation>
     </message>
     <message>
         <source>Shows how much air is left. Look at it often.</source>
@@ -269,7 +269,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
-        <translation>有些人数数的手势不同。请先互相比一比数字。</translation>
+        <translation>有些人用手表示数字的方法不同。请先互相做一遍数字手势。</translation>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
@@ -277,15 +277,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fill a balloon at the top. Down it goes, and it shrinks.</source>
-        <translation>在水面给气球充气。往下去，它会缩小。</translation>
+        <translation>在水面给气球充气。下潜时，它会缩小。</translation>
     </message>
     <message>
         <source>Fill it deep down. Up it goes, and it swells.</source>
-        <translation>在深处给它充气。往上升，它会膨胀。</translation>
+        <translation>在深处给气球充气。上升时，它会膨胀。</translation>
     </message>
     <message>
         <source>So does the air in your lungs, if you hold it.</source>
-        <translation>如果憋气，肺里的空气也会这样膨胀。</translation>
+        <translation>如果憋着气上升，肺里的空气也会这样膨胀。</translation>
     </message>
     <message>
         <source>Back</source>
@@ -323,11 +323,11 @@ label before the instructor’s name</extracomment>
     <message>
         <source>No speaker has checked this text yet. Ask if it is not clear.</source>
         <extracomment>stands on every page whose language is a draft</extracomment>
-        <translation>此文字尚未由说中文的人核对。不清楚请提问。</translation>
+        <translation>这些文字还没有请说中文的人核对过。看不懂请提问。</translation>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
-        <translation>仅供计划参考。由教练决定。</translation>
+        <translation>仅供计划参考，由教练决定。</translation>
     </message>
     <message>
         <source>No guests yet.</source>
@@ -377,7 +377,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Ask about all that is not clear.</source>
-        <translation>不清楚的请尽管问。</translation>
+        <translation>有不清楚的，请尽管问。</translation>
     </message>
     <message>
         <source>Your kit</source>
@@ -390,7 +390,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Try it all on. Does it pinch, leak or feel loose? Say so.</source>
-        <translation>全部试穿。夹人、漏水漏气、太松？请告诉我们。</translation>
+        <translation>全部试穿一下。夹得疼、漏水漏气或太松？请告诉我们。</translation>
     </message>
     <message>
         <source>Breathe all the time</source>
@@ -399,7 +399,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Move the diver up and down.</source>
         <extracomment>the guest drags a picture with the finger</extracomment>
-        <translation>上下移动潜水员。</translation>
+        <translation>上下拖动潜水员。</translation>
     </message>
     <message>
         <source>Depth</source>
@@ -414,7 +414,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 the pressure at the top</source>
         <extracomment>%1 is a factor, as in ×1.8</extracomment>
-        <translation>水面压力的%1</translation>
+        <translation>水面压力%1</translation>
     </message>
     <message>
         <source>Balloon</source>
@@ -423,7 +423,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Filled at the top, it shrinks on the way down.</source>
         <extracomment>a balloon</extracomment>
-        <translation>在水面充好气，下潜时会缩小。</translation>
+        <translation>在水面充气的气球，下潜时会缩小。</translation>
     </message>
     <message>
         <source>Lungs</source>
@@ -442,7 +442,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>It can tear a lung.</source>
         <extracomment>a held breath</extracomment>
-        <translation>可能撕裂肺部。</translation>
+        <translation>可能把肺撑破。</translation>
     </message>
     <message>
         <source>Even %1 up can be enough.</source>
@@ -461,7 +461,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>flat</source>
         <extracomment>the ear drum is not bent</extracomment>
-        <translation>平直</translation>
+        <translation>平整</translation>
     </message>
     <message>
         <source>bent in</source>
@@ -506,7 +506,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear them every %1 on the way down, before they hurt.</source>
         <extracomment>your ears</extracomment>
-        <translation>下潜时每%1平衡一次，要在疼之前做。</translation>
+        <translation>下潜时每%1平衡一次耳压，要在疼之前做。</translation>
     </message>
     <message>
         <source>Pinch your nose. Blow softly. Never blow hard.</source>
@@ -554,12 +554,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Locked: only going up helps</source>
         <extracomment>state of the ears: the tube to the ear is shut tight and does not open</extracomment>
-        <translation>锁住了：只有上升才行</translation>
+        <translation>打不开了：只有上升才有用</translation>
     </message>
     <message>
         <source>Cleared. The drum is flat.</source>
         <extracomment>the ear drum</extracomment>
-        <translation>平衡了。鼓膜平直。</translation>
+        <translation>平衡好了。鼓膜平整。</translation>
     </message>
     <message>
         <source>Do not force it. Go up a bit first.</source>
@@ -573,7 +573,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>clear here</source>
         <extracomment>beside a mark on a scale of depth</extracomment>
-        <translation>在此平衡</translation>
+        <translation>在此平衡耳压</translation>
     </message>
     <message>
         <source>Hand signals</source>
@@ -631,7 +631,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>We will ask it once more.</source>
-        <translation>稍后再问一次。</translation>
+        <translation>我们稍后再问一次。</translation>
     </message>
     <message>
         <source>Known: %1 of %2</source>
@@ -683,7 +683,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your gauge reads %1 or less. Show it now.</source>
-        <translation>气压表到%1或更低。马上打手势。</translation>
+        <translation>压力表显示%1或更低。马上打手势。</translation>
     </message>
     <message>
         <source>Your air is low. Ask which number to look for.</source>
@@ -712,7 +712,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>看不到任何人。找一分钟，然后慢慢上升。</translation>
+        <translation>看不到任何人。只找1分钟，然后慢慢上升。</translation>
     </message>
     <message>
         <source>After the dive</source>
@@ -737,7 +737,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>dizzy, or odd sight</source>
-        <translation>头晕，或视力异常</translation>
+        <translation>头晕，或看东西不正常</translation>
     </message>
     <message>
         <source>very tired</source>
@@ -757,11 +757,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Any of these? Call for help now. Ask your instructor for the number.</source>
-        <translation>有任何一项？马上求助。请向教练要电话号码。</translation>
+        <translation>有任何一项？马上打电话求助。请向教练要电话号码。</translation>
     </message>
     <message>
         <source>Say that you have been diving. Do not wait.</source>
-        <translation>请说明您潜过水。不要等。</translation>
+        <translation>请告诉对方您潜过水。不要等。</translation>
     </message>
     <message>
         <source>OK</source>
@@ -801,19 +801,19 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Stay close</source>
-        <translation>靠近</translation>
+        <translation>待在一起</translation>
     </message>
     <message>
         <source>Hold hands</source>
-        <translation>拉手</translation>
+        <translation>手拉手</translation>
     </message>
     <message>
         <source>This deep</source>
-        <translation>这个深度</translation>
+        <translation>保持深度</translation>
     </message>
     <message>
         <source>Slow</source>
-        <translation>慢</translation>
+        <translation>慢一点</translation>
     </message>
     <message>
         <source>Cold</source>
@@ -861,7 +861,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>I have no air. Give me yours now.</source>
-        <translation>我没有空气了。马上把您的给我。</translation>
+        <translation>我没有空气了。马上把您的空气给我。</translation>
     </message>
     <message>
         <source>Let me breathe from your spare mouthpiece.</source>
@@ -877,11 +877,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Stay close together.</source>
-        <translation>彼此靠近，不要分开。</translation>
+        <translation>待在一起，不要分开。</translation>
     </message>
     <message>
         <source>Let us hold hands.</source>
-        <translation>我们拉着手。</translation>
+        <translation>我们手拉手。</translation>
     </message>
     <message>
         <source>Stay at this depth.</source>
@@ -889,7 +889,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Slow down.</source>
-        <translation>慢一点。</translation>
+        <translation>放慢动作。</translation>
     </message>
     <message>
         <source>I am cold.</source>
@@ -909,7 +909,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Rock a flat hand, then point at what is wrong.</source>
-        <translation>平掌左右晃动，再指向有问题的地方。</translation>
+        <translation>手掌放平，左右晃动，再指向有问题的地方。</translation>
     </message>
     <message>
         <source>Point at your ear.</source>
