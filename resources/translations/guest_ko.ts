@@ -6,7 +6,7 @@
     <message>
         <source>Meet</source>
         <extracomment>Card, before day and time: "Meet Sat 4 July, 09:30".</extracomment>
-        <translation>모임</translation>
+        <translation>집합</translation>
     </message>
     <message>
         <source>With</source>
@@ -43,17 +43,17 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>올라가면 참은 공기가 부풀어 폐가 찢어질 수 있어요.</translation>
+        <translation>숨을 참고 올라가면 공기가 부풀어 폐가 찢어질 수 있어요.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>귀 압력은 미리, %1마다 맞추세요. 아프면 멈추고, 신호하고, %2 올라가세요.</translation>
+        <translation>귀 압력은 일찍부터 %1마다 맞추세요. 아프면 멈추고, 신호하고, %2 올라가세요.</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>강사와 팔 닿는 거리에. 놓쳤나요? 1분만 찾고 천천히 올라가세요.</translation>
+        <translation>강사에게 팔이 닿는 거리에 계세요. 놓치면 1분만 찾고 천천히 올라가세요.</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
@@ -63,7 +63,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>수면에서: BCD에 공기, 마스크는 쓴 채로.</translation>
+        <translation>수면에서: BCD에 공기를 넣고 마스크는 쓰고 계세요.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -78,7 +78,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48시간 안에: 감각 둔함, 어지러움, 심한 피로, 관절통, 숨 가쁨?</translation>
+        <translation>48시간 안에: 저림, 어지러움, 심한 피로, 관절 통증, 숨 가쁨?</translation>
     </message>
     <message>
         <source>Call</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>계획용 자료예요. 결정은 강사가 해요.</translation>
+        <translation>계획을 돕는 자료예요. 결정은 강사가 해요.</translation>
     </message>
     <message>
         <source>bar</source>
@@ -165,35 +165,35 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So that slow, steady breaths feel easy before you go down.</source>
-        <translation>내려가기 전에 느리고 고른 호흡이 편해지도록 해요.</translation>
+        <translation>내려가기 전에 느리고 고른 호흡이 편해지게 연습해요.</translation>
     </message>
     <message>
         <source>So that water in the mask is no worry: you know how to blow it out.</source>
-        <translation>마스크에 물이 들어와도 걱정 없이 불어서 뺄 수 있도록 해요.</translation>
+        <translation>마스크에 물이 들어와도 걱정 없이 불어서 뺄 수 있게 연습해요.</translation>
     </message>
     <message>
         <source>So that you can blow water out and breathe on.</source>
-        <translation>물을 불어 내고 계속 숨 쉴 수 있도록 해요.</translation>
+        <translation>물을 불어 내고 계속 숨 쉴 수 있게 연습해요.</translation>
     </message>
     <message>
         <source>So that you can get it back if it slips out.</source>
-        <translation>입에서 빠져도 다시 찾을 수 있도록 해요.</translation>
+        <translation>입에서 빠져도 다시 찾을 수 있게 연습해요.</translation>
     </message>
     <message>
         <source>So that going down need not hurt.</source>
-        <translation>내려갈 때 아프지 않게 하려는 거예요.</translation>
+        <translation>내려갈 때 귀가 아프지 않게 하려는 거예요.</translation>
     </message>
     <message>
         <source>So that you can float, or sink, when you choose.</source>
-        <translation>원할 때 뜨거나 가라앉을 수 있도록 해요.</translation>
+        <translation>원할 때 뜨거나 가라앉을 수 있게 연습해요.</translation>
     </message>
     <message>
         <source>So that you can breathe from the spare if yours runs low.</source>
-        <translation>내 공기가 부족하면 예비 호흡기로 숨 쉴 수 있도록 해요.</translation>
+        <translation>내 공기가 부족하면 예비 호흡기로 숨 쉴 수 있게 연습해요.</translation>
     </message>
     <message>
         <source>So that you can rest with your head above the water.</source>
-        <translation>머리를 물 밖에 두고 쉴 수 있도록 해요.</translation>
+        <translation>머리를 물 밖에 두고 쉴 수 있게 연습해요.</translation>
     </message>
     <message>
         <source>Suit</source>
@@ -241,7 +241,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Lets you see. Your nose is inside, so that you can blow into it.</source>
-        <translation>앞이 보여요. 코도 안에 있어 코로 공기를 불어 넣을 수 있어요.</translation>
+        <translation>앞이 잘 보여요. 코도 안에 있어 코로 공기를 불어 넣을 수 있어요.</translation>
     </message>
     <message>
         <source>Gives you air when you breathe in.</source>
@@ -249,7 +249,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Help you to sink. They can be dropped.</source>
-        <translation>가라앉게 도와줘요. 떼어 버릴 수 있어요.</translation>
+        <translation>가라앉게 도와줘요. 떼어서 떨어뜨릴 수 있어요.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -257,7 +257,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Shows how much air is left. Look at it often.</source>
-        <translation>남은 공기를 보여줘요. 자주 보세요.</translation>
+        <translation>남은 공기를 보여 줘요. 자주 보세요.</translation>
     </message>
     <message>
         <source>Talk with your hands</source>
@@ -265,11 +265,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Thumb up means “go up”. It never means “good”. For “good”, make a ring.</source>
-        <translation>엄지를 위로 하면 ‘올라가요’예요. ‘좋아요’라는 뜻은 절대 아니에요. ‘좋아요’는 동그라미를 만드세요.</translation>
+        <translation>엄지를 위로 하면 ‘올라가요’라는 뜻이에요. ‘좋아요’라는 뜻은 절대 아니에요. ‘좋아요’는 동그라미를 만드세요.</translation>
     </message>
     <message>
         <source>Some people count in another way. Show each other your numbers first.</source>
-        <translation>숫자를 다르게 세는 사람도 있어요. 먼저 서로 숫자를 보여 주세요.</translation>
+        <translation>손으로 숫자를 다르게 세는 사람도 있어요. 먼저 서로 숫자를 보여 주세요.</translation>
     </message>
     <message>
         <source>One sign at a time: %1 means %2.</source>
@@ -277,15 +277,15 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Fill a balloon at the top. Down it goes, and it shrinks.</source>
-        <translation>수면에서 풍선을 부세요. 내려가면 줄어들어요.</translation>
+        <translation>수면에서 풍선을 불어요. 내려가면 줄어들어요.</translation>
     </message>
     <message>
         <source>Fill it deep down. Up it goes, and it swells.</source>
-        <translation>깊은 곳에서 부세요. 올라가면 부풀어요.</translation>
+        <translation>깊은 곳에서 풍선을 불어요. 올라가면 부풀어요.</translation>
     </message>
     <message>
         <source>So does the air in your lungs, if you hold it.</source>
-        <translation>숨을 참으면 폐 속 공기도 똑같이 부풀어요.</translation>
+        <translation>숨을 참고 올라가면 폐 속 공기도 똑같이 부풀어요.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -344,7 +344,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Where</source>
         <extracomment>label before a place</extracomment>
-        <translation>어디서</translation>
+        <translation>장소</translation>
     </message>
     <message>
         <source>How deep</source>
@@ -373,7 +373,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>You may stop at any time. Just show it.</source>
-        <translation>언제든 그만둘 수 있어요. 신호만 하세요.</translation>
+        <translation>언제든 그만둘 수 있어요. 신호만 하면 돼요.</translation>
     </message>
     <message>
         <source>Ask about all that is not clear.</source>
@@ -414,7 +414,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>%1 the pressure at the top</source>
         <extracomment>%1 is a factor, as in ×1.8</extracomment>
-        <translation>수면 압력의 %1</translation>
+        <translation>수면 압력 %1</translation>
     </message>
     <message>
         <source>Balloon</source>
@@ -432,7 +432,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Breathe, and they stay the same size.</source>
         <extracomment>the lungs</extracomment>
-        <translation>숨을 쉬면 크기가 그대로예요.</translation>
+        <translation>계속 숨을 쉬면 크기가 그대로예요.</translation>
     </message>
     <message>
         <source>A breath held at %1 swells to %2 at the top.</source>
@@ -471,7 +471,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>On the way down it pulls at your face. Breathe out a bit through your nose.</source>
         <extracomment>the mask</extracomment>
-        <translation>내려가면 얼굴을 빨아 당겨요. 코로 숨을 조금 내쉬세요.</translation>
+        <translation>내려가면 얼굴에 달라붙어요. 코로 숨을 조금 내쉬세요.</translation>
     </message>
     <message>
         <source>sits well</source>
@@ -481,7 +481,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>pulls</source>
         <extracomment>the mask is sucked to the face</extracomment>
-        <translation>당김</translation>
+        <translation>달라붙음</translation>
     </message>
     <message>
         <source>Size: %1</source>
@@ -506,7 +506,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear them every %1 on the way down, before they hurt.</source>
         <extracomment>your ears</extracomment>
-        <translation>내려가면서 %1마다, 아프기 전에 맞추세요.</translation>
+        <translation>내려가면서 %1마다, 아프기 전에 귀 압력을 맞추세요.</translation>
     </message>
     <message>
         <source>Pinch your nose. Blow softly. Never blow hard.</source>
@@ -514,7 +514,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Try it: go down. What if you do not clear?</source>
-        <translation>해 보세요: 내려가요. 귀 압력을 안 맞추면 어떻게 될까요?</translation>
+        <translation>해 보세요: 내려가 보세요. 귀 압력을 안 맞추면 어떻게 될까요?</translation>
     </message>
     <message>
         <source>Down</source>
@@ -577,11 +577,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Hand signals</source>
-        <translation>손 신호</translation>
+        <translation>수신호</translation>
     </message>
     <message>
         <source>How much air do you have?</source>
-        <translation>공기가 얼마나 있으세요?</translation>
+        <translation>공기가 얼마나 남았나요?</translation>
     </message>
     <message>
         <source>Show each figure with one hand. This is %1:</source>
@@ -600,12 +600,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>All is well? Make the ring.</source>
         <extracomment>thumb and first finger make a ring</extracomment>
-        <translation>괜찮은가요? 동그라미를 만드세요.</translation>
+        <translation>괜찮으면 동그라미를 만드세요.</translation>
     </message>
     <message>
         <source>Do you know them?</source>
         <extracomment>hand signals</extracomment>
-        <translation>알고 있나요?</translation>
+        <translation>수신호를 아나요?</translation>
     </message>
     <message>
         <source>Start</source>
@@ -644,7 +644,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Your instructor has a note of it: %1</source>
         <extracomment>%1 is a date</extracomment>
-        <translation>강사의 기록에 있어요: %1</translation>
+        <translation>강사가 적어 두었어요: %1</translation>
     </message>
     <message>
         <source>known</source>
@@ -663,7 +663,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Your instructor shows it. Then you try. Take your time.</source>
-        <translation>강사가 먼저 보여 줘요. 그다음 해 보세요. 천천히 하세요.</translation>
+        <translation>강사가 먼저 보여 줘요. 그다음 따라 해 보세요. 천천히 해도 괜찮아요.</translation>
     </message>
     <message>
         <source>Ask your instructor what we try today.</source>
@@ -671,7 +671,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>When we go up</source>
-        <translation>올라가는 때</translation>
+        <translation>이럴 때 올라가요</translation>
     </message>
     <message>
         <source>One goes up, we all go up.</source>
@@ -725,11 +725,11 @@ label before the instructor’s name</extracomment>
     <message>
         <source>For 48 h, watch for this:</source>
         <extracomment>signs of illness</extracomment>
-        <translation>48시간 동안 다음에 주의하세요:</translation>
+        <translation>48시간 동안 이런 증상이 있는지 살피세요:</translation>
     </message>
     <message>
         <source>numb or tingling skin</source>
-        <translation>피부가 무감각하거나 찌릿함</translation>
+        <translation>피부가 저리거나 감각이 둔하거나 찌릿함</translation>
     </message>
     <message>
         <source>weak arms or legs</source>
@@ -737,7 +737,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>dizzy, or odd sight</source>
-        <translation>어지럽거나 이상하게 보임</translation>
+        <translation>어지럽거나 눈이 이상하게 보임</translation>
     </message>
     <message>
         <source>very tired</source>
@@ -757,7 +757,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Any of these? Call for help now. Ask your instructor for the number.</source>
-        <translation>하나라도 있으면 바로 도움을 요청하세요. 번호는 강사에게 물어보세요.</translation>
+        <translation>하나라도 있으면 바로 전화로 도움을 요청하세요. 번호는 강사에게 물어보세요.</translation>
     </message>
     <message>
         <source>Say that you have been diving. Do not wait.</source>
@@ -777,7 +777,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Stop</source>
-        <translation>정지</translation>
+        <translation>멈춤</translation>
     </message>
     <message>
         <source>Go up</source>
@@ -809,7 +809,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>This deep</source>
-        <translation>이 깊이로</translation>
+        <translation>이 깊이 유지</translation>
     </message>
     <message>
         <source>Slow</source>
@@ -821,7 +821,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>How much air?</source>
-        <translation>공기 얼마?</translation>
+        <translation>공기 얼마나?</translation>
     </message>
     <message>
         <source>OK, at the top</source>
@@ -829,7 +829,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Help, at the top</source>
-        <translation>수면에서 도움</translation>
+        <translation>수면에서 도와줘요</translation>
     </message>
     <message>
         <source>All is well. Is all well with you?</source>
@@ -897,11 +897,11 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>All is well. Made at the surface.</source>
-        <translation>괜찮아요. 수면에서 써요.</translation>
+        <translation>괜찮아요. 수면에서 쓰는 신호예요.</translation>
     </message>
     <message>
         <source>Help me. Made at the surface.</source>
-        <translation>도와주세요. 수면에서 써요.</translation>
+        <translation>도와주세요. 수면에서 쓰는 신호예요.</translation>
     </message>
     <message>
         <source>Thumb and first finger make a ring.</source>
@@ -909,7 +909,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Rock a flat hand, then point at what is wrong.</source>
-        <translation>편 손을 흔든 뒤 문제 있는 곳을 가리키세요.</translation>
+        <translation>편 손을 좌우로 기울여 흔든 뒤 문제 있는 곳을 가리키세요.</translation>
     </message>
     <message>
         <source>Point at your ear.</source>
@@ -941,7 +941,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Two fingers from your eyes to the thing.</source>
-        <translation>두 손가락으로 눈을 가리킨 뒤 그것을 가리키세요.</translation>
+        <translation>두 손가락으로 눈을 가리킨 뒤 볼 것을 가리키세요.</translation>
     </message>
     <message>
         <source>Wave your hand towards you.</source>
@@ -957,7 +957,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Slide a flat hand from side to side.</source>
-        <translation>편 손을 좌우로 움직이세요.</translation>
+        <translation>편 손을 눕혀 좌우로 움직이세요.</translation>
     </message>
     <message>
         <source>Press a flat hand down, twice.</source>
@@ -965,7 +965,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Cross your arms and rub them.</source>
-        <translation>팔짱을 끼고 팔을 문지르세요.</translation>
+        <translation>두 팔을 엇갈려 팔을 문지르세요.</translation>
     </message>
     <message>
         <source>Lay two fingers on your palm.</source>
