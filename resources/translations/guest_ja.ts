@@ -53,12 +53,12 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>インストラクターに手が届く所にいてください。はぐれたら1分だけ探し、ゆっくり浮上してください。</translation>
+        <translation>インストラクターの手の届く所に。はぐれたら1分だけ探し、ゆっくり浮上してください。</translation>
     </message>
     <message>
         <source>Cold, scared, tired? Signal. Stopping is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
-        <translation>寒い、怖い、疲れたと感じたら合図してください。やめても大丈夫です。</translation>
+        <translation>寒さ、怖さ、疲れを感じたら合図を。やめても大丈夫です。</translation>
     </message>
     <message>
         <source>At the top: fill BCD, mask on.</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>計画の参考用です。決めるのはインストラクターです。</translation>
+        <translation>計画の参考です。判断はインストラクターがします。</translation>
     </message>
     <message>
         <source>bar</source>
@@ -233,7 +233,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>The jacket that lets you float or sink.</source>
-        <translation>浮いたり沈んだりするためのジャケットです。</translation>
+        <translation>浮き沈みを助けるジャケットです。</translation>
     </message>
     <message>
         <source>Move you with slow kicks.</source>
@@ -285,7 +285,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>So does the air in your lungs, if you hold it.</source>
-        <translation>息を止めて上がると、肺の空気も同じようにふくらみます。</translation>
+        <translation>息を止めて浮上すると、肺の空気も同じようにふくらみます。</translation>
     </message>
     <message>
         <source>Back</source>
@@ -327,7 +327,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
-        <translation>計画の参考用です。決めるのはインストラクターです。</translation>
+        <translation>計画の参考です。判断はインストラクターがします。</translation>
     </message>
     <message>
         <source>No guests yet.</source>
