@@ -48,7 +48,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
         <extracomment>Card. %1: a step of descent ("1 m"). %2: how far to go up ("1 m").</extracomment>
-        <translation>尽早平衡耳压，每下潜%1一次。疼就停下，打手势，上升%2。</translation>
+        <translation>尽早平衡耳压，每%1一次。疼就停下，打手势，上升%2。</translation>
     </message>
     <message>
         <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
@@ -554,7 +554,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Locked: only going up helps</source>
         <extracomment>state of the ears: the tube to the ear is shut tight and does not open</extracomment>
-        <translation>打不开了：只有上升才有用</translation>
+        <translation>平衡不了：只有上升才有用</translation>
     </message>
     <message>
         <source>Cleared. The drum is flat.</source>
@@ -861,7 +861,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>I have no air. Give me yours now.</source>
-        <translation>我没有空气了。马上把您的空气给我。</translation>
+        <translation>我没有空气了。马上给我空气。</translation>
     </message>
     <message>
         <source>Let me breathe from your spare mouthpiece.</source>
