@@ -43,7 +43,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Going up, held air swells: lungs can tear.</source>
         <extracomment>Card, below that rule. Beside it stands by how much the air swells: "×1.8".</extracomment>
-        <translation>숨을 참고 올라가면 공기가 부풀어 폐가 찢어질 수 있어요.</translation>
+        <translation>숨을 참고 올라가면 폐가 부풀어 찢어질 수 있어요.</translation>
     </message>
     <message>
         <source>Clear ears early, every %1. Pain? Stop, signal, go up %2.</source>
@@ -63,7 +63,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>At the top: fill BCD, mask on.</source>
         <extracomment>Card: back at the surface.</extracomment>
-        <translation>수면에서: BCD에 공기를 넣고 마스크는 쓰고 계세요.</translation>
+        <translation>수면에서: BCD에 공기를 넣고 마스크는 그대로.</translation>
     </message>
     <message>
         <source>not “good”</source>
@@ -78,7 +78,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>48 h: numb, dizzy, very tired, joint pain, breathless?</source>
         <extracomment>Card, after the dive: whoever feels this within 48 hours calls the number beside it.</extracomment>
-        <translation>48시간 안에: 저림, 어지러움, 심한 피로, 관절 통증, 숨 가쁨?</translation>
+        <translation>48시간 안에: 저림, 어지러움, 심한 피로, 관절통, 숨 가쁨?</translation>
     </message>
     <message>
         <source>Call</source>
@@ -93,7 +93,7 @@ label before the instructor’s name</extracomment>
     <message>
         <source>Planning aid. Your instructor decides.</source>
         <extracomment>Card, small: what the card is, and who decides.</extracomment>
-        <translation>계획을 돕는 자료예요. 결정은 강사가 해요.</translation>
+        <translation>계획용 자료예요. 강사가 결정해요.</translation>
     </message>
     <message>
         <source>bar</source>
@@ -327,7 +327,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>A planning aid. Your instructor decides.</source>
-        <translation>계획을 돕는 자료예요. 결정은 강사가 해요.</translation>
+        <translation>계획용 자료예요. 강사가 결정해요.</translation>
     </message>
     <message>
         <source>No guests yet.</source>
