@@ -8,6 +8,7 @@
 #include "guest_screen_fixture.h"
 #include "ui/guest_screen/place_scene.h"
 #include "ui/guest_words/guest_measures.h"
+#include "ui/guest_words/guest_punctuation.h"
 
 namespace leadline::testing {
 namespace {
@@ -47,10 +48,9 @@ TEST(GuestFirstNames, AreNeverTheSame) {
                            ::testing::_));
 }
 
-TEST(GuestFigures, AColonStandsAsTheLanguageWritesIt) {
+TEST(GuestPunctuation, AColonStandsAsTheLanguageWritesIt) {
     const auto labelled = [](const char* tag) {
-        return GuestFigures(GuestTongue::of(tag), UnitSystem::metric)
-            .labelled(QStringLiteral("a"), QStringLiteral("5"));
+        return leadline::labelled(QStringLiteral("a"), QStringLiteral("5"), GuestTongue::of(tag));
     };
     EXPECT_EQ(labelled("en"), QStringLiteral("a: 5"));
     EXPECT_EQ(labelled("ar"), QStringLiteral("a: 5"));

@@ -7,6 +7,7 @@
 #include "ui/document/place_water.h"
 #include "ui/document/session_document.h"
 #include "ui/guest_screen/place_scene.h"
+#include "ui/guest_words/guest_punctuation.h"
 
 namespace leadline {
 namespace {
@@ -138,10 +139,10 @@ void BreathView::show_numbers(double meters) {
     demo_ = *demo;
     const GuestFigures figures = control().figures();
     const QString at = figures.depth_now(demo_.depth);
-    depth_->setText(figures.labelled(say(ScreenWord::depth), at));
+    depth_->setText(labelled(say(ScreenWord::depth), at, tongue()));
     scene_->setAccessibleDescription(at);
     pressure_->setText(
-        figures.labelled(say(ScreenWord::pressure), figures.pressure(demo_.pressure)));
+        labelled(say(ScreenWord::pressure), figures.pressure(demo_.pressure), tongue()));
     times_top_->setText(say(ScreenWord::times_top).arg(figures.factor(demo_.pressure_ratio)));
     scene_->set_balloon(demo_.balloon_width);
 
@@ -160,7 +161,7 @@ void BreathView::show_numbers(double meters) {
     if (demo_.danger_ascent) {
         held << say(ScreenWord::lungs_tear_by).arg(figures.at_most(*demo_.danger_ascent));
     }
-    lungs_.text->setText(held.join(u' '));
+    lungs_.text->setText(sentences_together(held, tongue()));
     lungs_.text->setVisible(!held.isEmpty());
 
     const double bend = drawn_bend(demo_.uncleared);

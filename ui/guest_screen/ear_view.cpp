@@ -6,6 +6,7 @@
 #include "ui/document/place_water.h"
 #include "ui/document/session_document.h"
 #include "ui/guest_screen/place_scene.h"
+#include "ui/guest_words/guest_punctuation.h"
 
 namespace leadline {
 namespace {
@@ -174,10 +175,10 @@ void EarView::take_words() {
 void EarView::show_trial() {
     const GuestFigures figures = control().figures();
     const QString at = figures.depth_now(trial_.depth);
-    depth_->setText(figures.labelled(say(ScreenWord::depth), at));
+    depth_->setText(labelled(say(ScreenWord::depth), at, tongue()));
     scene_->setAccessibleDescription(at);
     pressure_->setText(
-        figures.labelled(say(ScreenWord::ear_pressure), figures.pressure(trial_.difference)));
+        labelled(say(ScreenWord::ear_pressure), figures.pressure(trial_.difference), tongue()));
     scene_->set_depth(trial_.depth.meters().value(), control().is_calm());
     ear_->set_share(trial_.difference.value() / eustachian_tube_locking.value());
     ear_->setAccessibleName(feeling_words(trial_.feeling, tongue()));

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "ui/document/session_document.h"
+#include "ui/guest_words/guest_punctuation.h"
 #include "ui/guest_words/signal_words.h"
 
 namespace leadline {
@@ -34,8 +35,8 @@ QString low_on_air_words(const GuestScreenControl& control) {
         highest = highest ? std::max(*highest, gas->signal_pressure) : gas->signal_pressure;
         numbers << control.figures().signal_at(gas->signal_pressure);
         const GuestFigures figures(control.tongue(), control.units_of(*guests[k]));
-        own << isolated(
-            figures.labelled(isolated(names[k]), figures.signal_at(gas->signal_pressure)));
+        own << isolated(labelled(isolated(names[k]), figures.signal_at(gas->signal_pressure),
+                                 control.tongue()));
     }
     QStringList lines;
     if (highest) {

@@ -9,6 +9,7 @@
 #include "core/physics/air.h"
 #include "core/planning/cylinder.h"
 #include "ui/guest_words/card_words.h"
+#include "ui/guest_words/guest_punctuation.h"
 #include "ui/words/gauge_steps.h"
 #include "ui/guest_words/guest_measures.h"
 
@@ -38,7 +39,7 @@ QString GuestFigures::number(double value, int decimals) const {
 }
 
 QString GuestFigures::with_unit(const QString& number, const QString& unit) const {
-    return isolated(number + QChar(0x00A0) + unit);
+    return isolated(number_with_unit(number, unit));
 }
 
 QString GuestFigures::in_both(QString (GuestFigures::*in_one)(double) const, double value) const {
@@ -128,8 +129,7 @@ QString GuestFigures::factor(double factor) const {
 }
 
 QString GuestFigures::share(double share) const {
-    return isolated(number(std::round(share * 100.0), 0) + QChar(0x00A0) +
-                    tongue_->locale().percent());
+    return isolated(number_with_percent(number(std::round(share * 100.0), 0), *tongue_));
 }
 
 QString GuestFigures::minutes_at_most(Minutes time) const {
@@ -183,14 +183,6 @@ QString GuestFigures::sample_reading() const {
     return with_unit(
         sample_digits(),
         card_word(units_ == UnitSystem::imperial ? CardWord::psi : CardWord::bar, *tongue_));
-}
-
-QString GuestFigures::labelled(const QString& label, const QString& value) const {
-    const std::string& tag = tongue_->language().tag;
-    // A colon as wide as a Han character brings its own space; a French one stands off its word.
-    if (tag == "ja" || tag == "zh-Hans") return label + QChar(0xFF1A) + value;
-    const QString before = tag == "fr" ? QString(QChar(0x202F)) : QString();
-    return label + before + QStringLiteral(": ") + value;
 }
 
 QString typed_text(const std::string& typed) {

@@ -55,8 +55,6 @@ public:
     /// A reading that shows how numbers are given with the hands, in digits: "120" and its unit.
     [[nodiscard]] QString sample_digits() const;
     [[nodiscard]] QString sample_reading() const;
-    /// A label and what it says, with the colon of the language: "Depth: 5.0 m".
-    [[nodiscard]] QString labelled(const QString& label, const QString& value) const;
 
 private:
     [[nodiscard]] QString number(double value, int decimals) const;

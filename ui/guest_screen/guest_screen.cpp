@@ -22,6 +22,7 @@
 #include "ui/guest_screen/signals_view.h"
 #include "ui/guest_screen/skills_view.h"
 #include "ui/guest_screen/welcome_view.h"
+#include "ui/guest_words/guest_punctuation.h"
 #include "ui/words/finding_words.h"
 
 namespace leadline {
@@ -217,8 +218,8 @@ void GuestScreen::take_words() {
     next_->setText(say(ScreenWord::next));
     run_->setText(say(control_.is_running() ? ScreenWord::pause : ScreenWord::run));
     language_->setText(tongue.language().own_name);
-    language_->setAccessibleName(say(ScreenWord::language) + QStringLiteral(": ") +
-                                 tongue.language().own_name);
+    language_->setAccessibleName(
+        labelled(say(ScreenWord::language), tongue.language().own_name, tongue));
     const int count = static_cast<int>(control_.stops().size());
     place_->setText(isolated(QStringLiteral("%1 / %2").arg(control_.index() + 1).arg(count)));
     place_->setAccessibleName(say(ScreenWord::page_of).arg(control_.index() + 1).arg(count));

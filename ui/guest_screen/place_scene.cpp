@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "ui/guest_words/guest_punctuation.h"
 #include "ui/guest_words/screen_words.h"
 
 namespace leadline {
@@ -21,8 +22,8 @@ WaterScene::Content place_scene(const Environment& place, const GuestFigures& fi
     for (double mark = step; mark < deepest + 1e-9; mark += step) {
         content.ticks.push_back({mark * unit, figures.depth_mark(mark)});
     }
-    content.deepest_words = figures.labelled(screen_word(ScreenWord::deepest_today, tongue),
-                                             figures.at_most(place.deepest.meters()));
+    content.deepest_words = labelled(screen_word(ScreenWord::deepest_today, tongue),
+                                     figures.at_most(place.deepest.meters()), tongue);
     return content;
 }
 

@@ -7,6 +7,7 @@
 #include "ui/guest_words/card_words.h"
 #include "ui/guest_words/guest_dates.h"
 #include "ui/guest_words/guest_measures.h"
+#include "ui/guest_words/guest_punctuation.h"
 #include "ui/guest_words/signal_words.h"
 #include "ui/sheet/typed_text.h"
 #include "ui/words/gauge_steps.h"
@@ -34,7 +35,7 @@ QString line_of(const std::string& typed) { return QString::fromStdString(typed)
 struct Measure {
     QString number;
     QString unit;
-    [[nodiscard]] QString joined() const { return number + QChar(0x00A0) + unit; }
+    [[nodiscard]] QString joined() const { return number_with_unit(number, unit); }
 };
 
 double rounded_up(double value, double step) { return std::ceil(value / step - slack) * step; }

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "ui/guest_words/card_words.h"
+#include "ui/guest_words/guest_punctuation.h"
 #include "ui/guest_words/picture_words.h"
 #include "ui/guest_words/signal_words.h"
 #include "ui/sheet/isolates.h"
@@ -68,12 +69,13 @@ QString shown_number(const GuestTongue& tongue, double value, int decimals) {
 QString depth_text(const GuestTongue& tongue, Depth depth, UnitSystem units) {
     const double meters = depth.meters().value();
     if (units == UnitSystem::imperial) {
-        return kept_whole(tongue, shown_number(tongue, meters / picture_meters_per_foot, 0) +
-                                      QChar(0x00A0) + card_word(CardWord::feet, tongue));
+        return kept_whole(tongue,
+                          number_with_unit(shown_number(tongue, meters / picture_meters_per_foot, 0),
+                                           card_word(CardWord::feet, tongue)));
     }
     const bool whole = std::abs(meters - std::round(meters)) < 0.05;
-    return kept_whole(tongue, shown_number(tongue, meters, whole ? 0 : 1) + QChar(0x00A0) +
-                                  card_word(CardWord::meters, tongue));
+    return kept_whole(tongue, number_with_unit(shown_number(tongue, meters, whole ? 0 : 1),
+                                               card_word(CardWord::meters, tongue)));
 }
 
 QString factor_text(const GuestTongue& tongue, double factor) {
@@ -87,8 +89,9 @@ PictureBalloon balloon_of(const GuestTongue& tongue, Depth depth, double factor,
     balloon.scale = std::cbrt(factor);
     balloon.depth = depth_text(tongue, depth, units);
     if (units == UnitSystem::metric) {
-        balloon.volume = kept_whole(tongue, shown_number(tongue, volume.value(), 1) +
-                                                QChar(0x00A0) + card_word(CardWord::liters, tongue));
+        balloon.volume =
+            kept_whole(tongue, number_with_unit(shown_number(tongue, volume.value(), 1),
+                                                card_word(CardWord::liters, tongue)));
     }
     balloon.factor = factor_text(tongue, factor);
     return balloon;
@@ -107,7 +110,7 @@ GuestTexts numbers_shown(const PictureTongues& tongues, UnitSystem units) {
             tongue.language().right_to_left
                 ? right_to_left_isolate + signs.join(QStringLiteral(" ← ")) + pop_isolate
                 : isolated(signs.join(QStringLiteral(" – ")));
-        const QString whole = number + QChar(0x00A0) + unit;
+        const QString whole = number_with_unit(number, unit);
         return picture_word(PictureWord::numbers_shown, tongue)
             .arg(joined, isolated(whole));
     });
