@@ -8,6 +8,8 @@
 #include <QSvgRenderer>
 #include <algorithm>
 
+#include "ui/guest_words/line_ends.h"
+
 namespace leadline {
 namespace {
 
@@ -74,6 +76,10 @@ GuestLabel::GuestLabel(TextRole role, TextInk ink, QWidget* parent)
     setIndent(0);
 }
 
+void GuestLabel::setText(const QString& words) {
+    QLabel::setText(with_good_line_ends(words));
+}
+
 void GuestLabel::set_scale(const TypeScale& scale) {
     palette_ = scale.palette;
     const QFont wanted = scaled_font(scale, role_);
@@ -84,6 +90,10 @@ void GuestLabel::set_scale(const TypeScale& scale) {
         setAlignment((isRightToLeft() ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignAbsolute |
                      (alignment() & Qt::AlignVertical_Mask));
     }
+}
+
+QSize GuestLabel::sizeHint() const {
+    return narrow_ ? QLabel::minimumSizeHint() : QLabel::sizeHint();
 }
 
 void GuestLabel::set_ink(TextInk ink) {

@@ -44,11 +44,17 @@ class GuestLabel : public QLabel, public ScaledPart {
     Q_OBJECT
 public:
     explicit GuestLabel(TextRole role, TextInk ink = TextInk::ink, QWidget* parent = nullptr);
+    /// Hides QLabel's: lines end between phrases, and a number keeps its unit.
+    void setText(const QString& words);
     void set_scale(const TypeScale& scale) override;
     void set_ink(TextInk ink);
+    /// Asks for no more width than its longest word: columns beside each other stay alike.
+    void set_narrow() { narrow_ = true; }
+    [[nodiscard]] QSize sizeHint() const override;
 
 private:
     void take_colour();
+    bool narrow_ = false;
     TextRole role_;
     TextInk ink_;
     ScreenPalette palette_ = screen_palette(Shade::light);

@@ -206,6 +206,7 @@ PictureTile::PictureTile(double picture_ems, bool beside, QWidget* parent)
       text_(new GuestLabel(TextRole::small, TextInk::ink, this)) {
     QBoxLayout* box = beside ? static_cast<QBoxLayout*>(screen_row(this))
                              : static_cast<QBoxLayout*>(screen_column(this));
+    for (GuestLabel* label : {name_, value_, text_}) label->set_narrow();
     auto* words = screen_column();
     words->addStretch();
     words->addWidget(name_);

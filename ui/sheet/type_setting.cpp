@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/guest_words/line_ends.h"
 #include "ui/sheet/isolates.h"
 
 namespace leadline {
@@ -124,6 +125,23 @@ Phrase phrase(const QString& head, const QString& text) {
     return {head + u' ' + text, static_cast<int>(head.size())};
 }
 
+namespace {
+
+/// Ends a line earlier where it ends poorly and does not where a better end lies within it.
+void end_well(QTextLine& line, const QString& text, const std::vector<qsizetype>& poor) {
+    const int start = line.textStart();
+    int end = start + line.textLength();
+    if (end >= text.size() || !std::binary_search(poor.begin(), poor.end(), end)) return;
+    QTextBoundaryFinder boundary(QTextBoundaryFinder::Line, text);
+    boundary.setPosition(end);
+    do {
+        end = static_cast<int>(boundary.toPreviousBoundary());
+    } while (end > start && std::binary_search(poor.begin(), poor.end(), end));
+    if (end > start) line.setLineWidth(line.cursorToX(end) + 1.0);
+}
+
+}  // namespace
+
 void apply_fonts(QTextLayout& layout, double points, bool bold, int bold_letters,
                  const Typeface& face) {
     layout.setFont(sheet_font(points, bold, face));
@@ -158,9 +176,11 @@ const TypeSetter::Broken& TypeSetter::broken(const Phrase& phrase, double width,
     QTextLayout layout(phrase.text);
     apply_fonts(layout, points, bold, phrase.bold_letters, face);
     QTextBoundaryFinder boundary(QTextBoundaryFinder::Line, phrase.text);
+    const std::vector<qsizetype> poor = poor_line_ends(phrase.text);
     layout.beginLayout();
     for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
         line.setLineWidth(width * units_per_mm);
+        end_well(line, phrase.text, poor);
         const int end = line.textStart() + line.textLength();
         boundary.setPosition(end);
         result.inside_word = result.inside_word || !boundary.isAtBoundary();
