@@ -15,6 +15,7 @@
 #include "ui/document/place_water.h"
 #include "ui/guest_screen/place_scene.h"
 #include "ui/guest_words/guest_measures.h"
+#include "ui/guest_words/line_ends.h"
 #include "ui/guest_words/signal_words.h"
 
 namespace leadline::testing {
@@ -581,8 +582,11 @@ TEST_F(GuestScreenFlow, ChangesLanguageByItsOwnName) {
         control().set_language(language.tag);
         EXPECT_EQ(screen_->layoutDirection(),
                   language.right_to_left ? Qt::RightToLeft : Qt::LeftToRight);
-        EXPECT_EQ(child<QLabel>(*screen_, "never_hold")->text(),
-                  screen_word(ScreenWord::never_hold, GuestTongue::of(language.tag)));
+        const QString never =
+            screen_word(ScreenWord::never_hold, GuestTongue::of(language.tag));
+        const auto* label = child<QLabel>(*screen_, "never_hold");
+        EXPECT_EQ(label->text(), with_good_line_ends(never));
+        EXPECT_EQ(label->accessibleName(), label->text() == never ? QString() : never) << "read aloud";
         EXPECT_EQ(control().stop().page, ScreenPage::breathe);
     }
     // No entry is cut off.

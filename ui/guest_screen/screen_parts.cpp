@@ -77,7 +77,10 @@ GuestLabel::GuestLabel(TextRole role, TextInk ink, QWidget* parent)
 }
 
 void GuestLabel::setText(const QString& words) {
-    QLabel::setText(with_good_line_ends(words));
+    const QString shown = with_good_line_ends(words);
+    QLabel::setText(shown);
+    // Read aloud as they were said.
+    setAccessibleName(shown == words ? QString() : words);
 }
 
 void GuestLabel::set_scale(const TypeScale& scale) {
