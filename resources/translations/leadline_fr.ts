@@ -411,7 +411,7 @@
     </message>
     <message>
         <source>&quot;%1&quot; is no language known here. English is put; choose another in the Roster.</source>
-        <translation>«&#xa0;%1&#xa0;» n’est pas une langue connue ici. L’anglais est mis&#x202f;; choisissez-en une autre dans Clients.</translation>
+        <translation>«&#xa0;%1&#xa0;» n’est pas une langue connue ici. Anglais par défaut&#x202f;; choisissez une autre langue dans Clients.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no European shoe size (20 to 55). Left empty.</source>
@@ -466,15 +466,15 @@
     </message>
     <message>
         <source>%1: a draft, not checked by a speaker</source>
-        <translation>%1&#xa0;: un brouillon, non vérifié par quelqu’un qui parle la langue</translation>
+        <translation>%1&#xa0;: brouillon, pas encore relu par une personne qui parle la langue</translation>
     </message>
     <message>
         <source>%1: checked by a speaker</source>
-        <translation>%1&#xa0;: vérifié par quelqu’un qui parle la langue</translation>
+        <translation>%1&#xa0;: relu par une personne qui parle la langue</translation>
     </message>
     <message>
         <source>%1: checked by %2</source>
-        <translation>%1&#xa0;: vérifié par %2</translation>
+        <translation>%1&#xa0;: relu par %2</translation>
     </message>
     <message>
         <source>%1 (draft)</source>
@@ -498,7 +498,7 @@
     </message>
     <message>
         <source>Cards in %1: drafted, not checked by a speaker.</source>
-        <translation>Fiches en %1&#xa0;: brouillons, non vérifiés par quelqu’un qui parle la langue.</translation>
+        <translation>Fiches en %1&#xa0;: brouillons, pas encore relus par une personne qui parle la langue.</translation>
     </message>
     <message>
         <source>No cards in %1: in English instead.</source>
@@ -533,46 +533,46 @@
     </message>
     <message>
         <source>No font here has the letters %1 of &quot;%2&quot;: write them by hand, or install a font that has them.</source>
-        <translation>Aucune police ici n’a les caractères %1 de « %2 » : écrivez-les à la main ou installez une police qui les a.</translation>
+        <translation>Aucune police ici n’a les caractères %1 de «&#xa0;%2&#xa0;»&#xa0;: écrivez-les à la main ou installez une police qui les a.</translation>
     </message>
     <message>
         <source>The card of %1 lacks the second language: there is none in %2.</source>
-        <translation>La fiche de %1 n’a pas la seconde langue : il n’y en a pas en %2.</translation>
+        <translation>La fiche de %1 n’a pas la deuxième langue&#xa0;: il n’y en a pas en %2.</translation>
     </message>
     <message>
         <source>The card of %1 is in English: there is none in %2.</source>
-        <translation>La fiche de %1 est en anglais : il n’y en a pas en %2.</translation>
+        <translation>La fiche de %1 est en anglais&#xa0;: il n’y en a pas en %2.</translation>
     </message>
     <message>
         <source>--kind is one of %1.</source>
-        <translation>--kind est l’un de : %1.</translation>
+        <translation>--kind accepte&#xa0;: %1.</translation>
     </message>
     <message>
         <source>Nothing was written: there is no group. Make one on the Roster.</source>
-        <translation>Rien n’a été écrit : il n’y a pas de palanquée. Formez-en une dans l’onglet des clients.</translation>
+        <translation>Rien n’a été écrit&#xa0;: il n’y a pas de palanquée. Formez-en une dans l’onglet Clients.</translation>
     </message>
     <message>
         <source>Pages: %1. Written to %2</source>
-        <translation>Pages : %1. Écrites dans %2</translation>
+        <translation>Pages&#xa0;: %1. Écrites dans %2</translation>
     </message>
     <message>
         <source>Cut on a card for want of room: &quot;%1&quot;. Shorten it.</source>
-        <translation>Coupé sur une carte, faute de place : « %1 ». Raccourcissez.</translation>
+        <translation>Coupé sur une fiche, faute de place&#xa0;: «&#xa0;%1&#xa0;». Raccourcissez.</translation>
     </message>
     <message numerus="yes">
         <source>%n cards have no room for all their words: read them before you hand them out.</source>
         <translation>
-            <numerusform>%n carte n’a pas la place pour tous ses mots : relisez-la avant de la distribuer.</numerusform>
-            <numerusform>%n cartes n’ont pas la place pour tous leurs mots : relisez-les avant de les distribuer.</numerusform>
+            <numerusform>%n fiche n’a pas la place pour tous ses mots&#xa0;: relisez-la avant de la distribuer.</numerusform>
+            <numerusform>%n fiches n’ont pas la place pour tous leurs mots&#xa0;: relisez-les avant de les distribuer.</numerusform>
         </translation>
     </message>
     <message>
         <source>--size is one of %1.</source>
-        <translation>--size est l’un de %1.</translation>
+        <translation>--size accepte&#xa0;: %1.</translation>
     </message>
     <message>
         <source>--guest-language is one or two of %1, with a comma between.</source>
-        <translation>--guest-language est un ou deux de %1, séparés par une virgule.</translation>
+        <translation>--guest-language accepte une ou deux langues parmi %1, séparées par une virgule.</translation>
     </message>
 </context>
 <context>
@@ -635,7 +635,7 @@
     </message>
     <message>
         <source>From anywhere on this dive, about %1 of ascent with held breath and full lungs can tear a lung. %2</source>
-        <translation>Où que l’on soit dans cette plongée, environ %1 de remontée, souffle bloqué et poumons pleins, peuvent déchirer un poumon. %2</translation>
+        <translation>Où que l’on soit dans cette plongée, il peut suffire d’environ %1 de remontée, souffle bloqué et poumons pleins, pour déchirer un poumon. %2</translation>
     </message>
     <message>
         <source>Breathe all the time, most of all on the way up. Pain in the chest, trouble breathing or anything odd after a dive: oxygen, the emergency line, a physician.</source>
@@ -921,7 +921,7 @@
     </message>
     <message>
         <source>%1 %2 cannot be opened: it is damaged, or was changed outside Leadline. Nothing was removed. Take a backup, and ask the guest again.</source>
-        <translation>%1 %2 ne peut pas être ouvert&#xa0;: endommagé, ou modifié hors de Leadline. Rien n’a été retiré. Prenez une copie de sauvegarde et demandez à nouveau au client.</translation>
+        <translation>%1 %2 ne peut pas être ouvert&#xa0;: endommagé, ou modifié hors de Leadline. Rien n’a été retiré. Faites une copie du registre et demandez à nouveau au client.</translation>
     </message>
     <message>
         <source>Not enough memory to check the passphrase (%1 needed). Close other programs and try again.</source>
@@ -1056,7 +1056,7 @@
     </message>
     <message>
         <source>No rules are chosen, so no limit of depth, age or ratio is checked.</source>
-        <translation>Aucune règle n’est choisie&#xa0;: ni profondeur, ni âge, ni effectif ne sont vérifiés.</translation>
+        <translation>Aucune règle n’est choisie&#xa0;: aucune limite de profondeur, d’âge ou d’effectif n’est vérifiée.</translation>
     </message>
     <message>
         <source>Tick the rules that apply on the Site tab.</source>
@@ -1072,7 +1072,7 @@
     </message>
     <message>
         <source>Is %1; the least age is %2.</source>
-        <translation>A %1&#xa0;ans&#x202f;; l’âge minimal est de %2&#xa0;ans.</translation>
+        <translation>Âge&#xa0;: %1&#xa0;ans&#x202f;; l’âge minimal est de %2&#xa0;ans.</translation>
     </message>
     <message>
         <source>Offer something else: no dive before %1.</source>
@@ -1088,7 +1088,7 @@
     </message>
     <message>
         <source>Is %1 and no guardian&apos;s consent is on record.</source>
-        <translation>A %1&#xa0;ans et aucune autorisation du représentant légal n’est enregistrée.</translation>
+        <translation>Âge&#xa0;: %1&#xa0;ans&#x202f;; aucune autorisation du représentant légal n’est enregistrée.</translation>
     </message>
     <message>
         <source>Get a guardian&apos;s signed consent and tick it.</source>
@@ -1172,7 +1172,7 @@
     </message>
     <message>
         <source>Talk it over with the guest, see that all were asked, and when in doubt do not dive today.</source>
-        <translation>Parlez-en avec le client, voyez si tout a été demandé et, dans le doute, ne plongez pas aujourd’hui.</translation>
+        <translation>Parlez-en avec le client, vérifiez que tout a été demandé et, dans le doute, ne plongez pas aujourd’hui.</translation>
     </message>
     <message>
         <source>Today&apos;s questions are still open.</source>
@@ -1328,7 +1328,7 @@
     </message>
     <message>
         <source>Would make dive number %1 today; at most %2 are wanted.</source>
-        <translation>Ferait la plongée n° %1 aujourd’hui&#x202f;; %2 au plus sont souhaitées.</translation>
+        <translation>Ferait la plongée n°&#xa0;%1 aujourd’hui&#x202f;; %2 au plus sont souhaitées.</translation>
     </message>
     <message>
         <source>Have somebody else lead this group, or dive on another day.</source>
@@ -1344,7 +1344,7 @@
     </message>
     <message>
         <source>Dives on day %1 in a row; at most %2 are wanted.</source>
-        <translation>Jour de plongée n° %1 de suite&#x202f;; %2 au plus sont souhaités.</translation>
+        <translation>Jour de plongée n°&#xa0;%1 de suite&#x202f;; %2 au plus sont souhaités.</translation>
     </message>
     <message>
         <source>Plan a day without diving.</source>
@@ -1352,7 +1352,7 @@
     </message>
     <message>
         <source>Would be in the water for %1 with %2 left before a stop is needed: could not go straight up with a guest.</source>
-        <translation>Serait dans l’eau pendant %1, avec %2 restant avant qu’un palier soit nécessaire&#xa0;: ne pourrait pas remonter directement avec un client.</translation>
+        <translation>Serait dans l’eau pendant %1, alors qu’il reste %2 avant qu’un palier soit nécessaire&#xa0;: ne pourrait pas remonter directement avec un client.</translation>
     </message>
     <message>
         <source>Dive shallower or shorter, wait longer, or have somebody else lead.</source>
@@ -1436,7 +1436,7 @@
     </message>
     <message>
         <source>Count again, two people, by name. Nobody leaves before it agrees.</source>
-        <translation>Recomptez, à deux, par le nom. Personne ne part avant que le compte soit juste.</translation>
+        <translation>Recomptez, à deux, nom par nom. Personne ne part avant que le compte soit juste.</translation>
     </message>
     <message>
         <source>Group %1</source>
@@ -1475,7 +1475,7 @@
     </message>
     <message>
         <source>%1: if a guest&apos;s air fails at depth, both reach the surface on the cylinder of %2 in %3.</source>
-        <translation>%1&#xa0;: en cas de panne d’air d’un client au fond, les deux atteignent la surface sur la bouteille de %2 dans %3.</translation>
+        <translation>%1&#xa0;: en cas de panne d’air d’un client au fond, les chances que les deux atteignent la surface sur la bouteille de %2 sont de %3.</translation>
     </message>
     <message>
         <source>within the standard error of the runs</source>
@@ -1630,7 +1630,7 @@
     </message>
     <message>
         <source>Lead %1; %2, the guest %3 at depth with %4 left; %5.</source>
-        <translation>Lest %1&#x202f;; %2, le client %3 au fond avec %4 restant&#x202f;; %5.</translation>
+        <translation>Lest %1&#x202f;; %2, le client %3 au fond quand il reste %4&#x202f;; %5.</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -1658,7 +1658,7 @@
     </message>
     <message>
         <source>Feels cold: a net loss of 40 Wh/m² of a standard body (ISO 11079:2007, from memory).</source>
-        <translation>Froid&#xa0;: une perte nette de 40&#xa0;Wh/m² d’un corps type (ISO 11079:2007, de mémoire).</translation>
+        <translation>Ressent le froid&#xa0;: une perte nette de 40&#xa0;Wh/m² d’un corps type (ISO 11079:2007, de mémoire).</translation>
     </message>
     <message>
         <source>Warmth is a heat balance of core and shell, in the form of Gagge 1971 (from memory): body surface by DuBois and DuBois 1916, fat by Deurenberg and others 1991, oxygen uptake by Knafelc 1989 and Arieli and others 1997. The suit&apos;s gas cells are squeezed by Boyle&apos;s law and conduct by Maxwell&apos;s relation; 1 clo is 0.155 m²K/W. Shivering, which makes heat, is left out: the safe side. Nobody has measured novices or children on such dives.</source>
@@ -1738,11 +1738,11 @@
     </message>
     <message>
         <source>Nobody is likely to get cold within %1. %2</source>
-        <translation>Sans doute personne n’aura froid dans les %1. %2</translation>
+        <translation>Personne ne devrait avoir froid en %1. %2</translation>
     </message>
     <message>
         <source>Nobody is likely to get too cold within %1. First to feel cold: %2, after about %3. %4</source>
-        <translation>Sans doute personne n’aura trop froid dans les %1. Premier à avoir froid&#xa0;: %2, après %3 environ. %4</translation>
+        <translation>Personne ne devrait avoir trop froid en %1. Premier à avoir froid&#xa0;: %2, après %3 environ. %4</translation>
     </message>
     <message>
         <source>First to get too cold: %1, %2. %3</source>
@@ -2184,11 +2184,11 @@ at</source>
     </message>
     <message>
         <source>How many of 100 such dives end because this guest is the first of the group at the reserve. Rounded down.</source>
-        <translation>Combien de 100 plongées finissent parce que ce client est le premier de la palanquée à la réserve. Arrondi vers le bas.</translation>
+        <translation>Sur 100 plongées, combien finissent parce que ce client est le premier de la palanquée à la réserve. Arrondi vers le bas.</translation>
     </message>
     <message>
         <source>Half of what the tour may use is gone: go back. Common practice, no source. Rounded up.</source>
-        <translation>La moitié de ce que la balade peut utiliser est partie&#xa0;: demi-tour. Usage courant, sans source. Arrondi vers le haut.</translation>
+        <translation>La moitié de ce que la balade peut utiliser est consommée&#xa0;: demi-tour. Usage courant, sans source. Arrondi vers le haut.</translation>
     </message>
     <message>
         <source>Start the ascent now to surface with the reserve, and never with less than the minimum for two and the %1 that a gauge may read too high. Rounded up.</source>
@@ -2255,7 +2255,7 @@ at</source>
     </message>
     <message>
         <source>Do you bleed or clot too easily, or has your blood been treated?</source>
-        <translation>Saignez-vous trop facilement, votre sang coagule-t-il trop facilement, ou a-t-il été traité&#x202f;?</translation>
+        <translation>Saignez-vous trop facilement, votre sang coagule-t-il trop facilement, ou avez-vous été soigné pour le sang&#x202f;?</translation>
     </message>
     <message>
         <source>Has a doctor found or operated on anything else of your heart, your vessels or your blood?</source>
@@ -2275,7 +2275,7 @@ at</source>
     </message>
     <message>
         <source>Did a parent, brother or sister have a heart attack or a stroke before turning 50?</source>
-        <translation>Un parent, un frère ou une sœur a-t-il eu un infarctus ou un AVC avant 50&#xa0;ans&#x202f;?</translation>
+        <translation>Votre père, votre mère, un frère ou une sœur a-t-il eu un infarctus ou un AVC avant 50&#xa0;ans&#x202f;?</translation>
     </message>
     <message>
         <source>Has a doctor asked you to lose weight or to be more careful with your heart?</source>
@@ -2331,7 +2331,7 @@ at</source>
     </message>
     <message>
         <source>Have you ever passed out, had a fit, hurt your head badly, or had trouble with your nerves?</source>
-        <translation>Avez-vous déjà perdu connaissance, fait une crise de convulsions, été gravement blessé à la tête, ou eu un problème de nerfs (neurologique)&#x202f;?</translation>
+        <translation>Avez-vous déjà perdu connaissance, fait une crise de convulsions, été gravement blessé à la tête, ou eu une maladie du système nerveux&#x202f;?</translation>
     </message>
     <message>
         <source>Did a blow to the head knock you out in the past five years?</source>
@@ -2343,7 +2343,7 @@ at</source>
     </message>
     <message>
         <source>Did you faint or black out in the past five years?</source>
-        <translation>Vous êtes-vous évanoui ou avez-vous eu une absence dans les cinq dernières années&#x202f;?</translation>
+        <translation>Vous êtes-vous évanoui ou avez-vous perdu connaissance dans les cinq dernières années&#x202f;?</translation>
     </message>
     <message>
         <source>Do you get headaches that stop you, or take something every day to keep them away?</source>
@@ -2351,7 +2351,7 @@ at</source>
     </message>
     <message>
         <source>Have you had a stroke, numbness that stayed, or an illness of the nerves?</source>
-        <translation>Avez-vous eu un AVC, un engourdissement qui est resté, ou une maladie des nerfs&#x202f;?</translation>
+        <translation>Avez-vous eu un AVC, un engourdissement qui est resté, ou une maladie du système nerveux&#x202f;?</translation>
     </message>
     <message>
         <source>Mind</source>
@@ -2728,12 +2728,12 @@ at</source>
 
 Exit codes: 0 done; 1 a stop stands; 2 bad input.
 A planning aid: local law, the instructor and a physician come first.</source>
-        <translation>Prépare une première plongée encadrée, imprime une fiche pour chaque client et relit le relevé.
+        <translation>Prépare une première plongée encadrée, imprime une fiche pour chaque client et passe le relevé en revue.
 
   leadline [FICHIER]                        ouvrir la fenêtre
   leadline plan FICHIER [--json]            chiffres et constats
   leadline cards FICHIER --output OUT.pdf   une fiche par client
-  leadline sheet FILE --kind KIND --output OUT.pdf   une feuille pour l’encadrement
+  leadline sheet FICHIER --kind TYPE --output OUT.pdf   une feuille pour l’encadrement
   leadline review FICHIER [--json]          prévu et réel comparés
 
 Codes de sortie&#xa0;: 0 terminé&#x202f;; 1 un stop subsiste&#x202f;; 2 entrée incorrecte.
@@ -2745,19 +2745,19 @@ Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin pa
     </message>
     <message>
         <source>Which sheet: beach, skills, kit, emergency or pictures.</source>
-        <translation>Quelle feuille : beach, skills, kit, emergency ou pictures.</translation>
+        <translation>Quelle feuille&#xa0;: beach, skills, kit, emergency ou pictures.</translation>
     </message>
     <message>
         <source>Letter paper: cards of a quarter instead of A6.</source>
-        <translation>Papier Letter : fiches d’un quart au lieu de A6.</translation>
+        <translation>Papier Letter&#xa0;: fiches d’un quart de page au lieu de A6.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; needs --output OUT.pdf.</source>
-        <translation>« %1 » demande --output OUT.pdf.</translation>
+        <translation>«&#xa0;%1&#xa0;» demande --output OUT.pdf.</translation>
     </message>
     <message>
         <source>Cards: %1; a name with &quot;paper&quot; has one card on a sheet of that size.</source>
-        <translation>Cartes&#xa0;: %1&#x202f;; un nom avec «&#xa0;paper&#xa0;» met une carte par feuille de ce format.</translation>
+        <translation>Fiches&#xa0;: %1&#x202f;; un nom avec «&#xa0;paper&#xa0;» met une fiche par feuille de ce format.</translation>
     </message>
     <message>
         <source>The page of pictures: one language or two, for example &quot;de,ar&quot;; English if none is given. There are: %1.</source>
@@ -3000,7 +3000,7 @@ Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin pa
     </message>
     <message>
         <source>Unwilling or very afraid</source>
-        <translation>Ne veut pas ou très peur</translation>
+        <translation>Ne veut pas ou a très peur</translation>
     </message>
     <message>
         <source>Cannot swim</source>
@@ -3020,7 +3020,7 @@ Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin pa
     </message>
     <message>
         <source>Will you fly or drive over a mountain within the next 24 hours?</source>
-        <translation>Allez-vous prendre l’avion ou passer une montagne en voiture dans les 24 heures&#x202f;?</translation>
+        <translation>Allez-vous prendre l’avion ou passer une montagne en voiture dans les prochaines 24&#xa0;heures&#x202f;?</translation>
     </message>
     <message>
         <source>Would you rather not dive, are you very afraid of it, or did somebody talk you into it?</source>
@@ -3139,7 +3139,7 @@ Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin pa
     </message>
     <message>
         <source>A breath held from there grows</source>
-        <translation>Un souffle bloqué de là grandit</translation>
+        <translation>Souffle bloqué au fond&#xa0;: gonfle</translation>
     </message>
     <message>
         <source>Pressure at %1 / pressure at the surface (Boyle&apos;s law). The lung cannot follow: never hold the breath.</source>
@@ -3305,7 +3305,7 @@ Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin pa
 Estimates for planning, on the side of more air used. The gauge, the guest&apos;s signal, shivering and the instructor decide. Lead: check at the surface. Staff: the diver&apos;s own computer and a physician prevail.
 </source>
         <translation>
-Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, le signe du client, le frisson et le moniteur décident. Lest&#xa0;: à vérifier en surface. Encadrants&#xa0;: l’ordinateur du plongeur et un médecin priment.
+Estimations pour préparer, comptant plutôt trop d’air consommé. Le manomètre, le signe du client, le frisson et le moniteur décident. Lest&#xa0;: à vérifier en surface. Encadrants&#xa0;: l’ordinateur du plongeur et un médecin priment.
 </translation>
     </message>
     <message>
@@ -4029,7 +4029,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Estimates for planning, on the high side of use. In the water the gauge, the guest&apos;s signal and the instructor decide.</source>
-        <translation>Estimations pour préparer, plutôt avec trop de consommation. Dans l’eau, le manomètre, le signe du client et le moniteur décident.</translation>
+        <translation>Estimations pour préparer, comptant plutôt trop d’air consommé. Dans l’eau, le manomètre, le signe du client et le moniteur décident.</translation>
     </message>
     <message>
         <source>Air of each guest</source>
@@ -4144,7 +4144,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Write everything into a folder</source>
-        <translation>Tout écrire dans un dossier</translation>
+        <translation>Tout exporter dans un dossier</translation>
     </message>
     <message>
         <source>While Leadline is open it makes a copy a day of records that have changed: it keeps the last 7 days, then one a week for 8 weeks and one a month for 12 months. They lie in the folder %1. A copy on the same disk does not help when the disk is lost: now and then take one to another place.</source>
@@ -4192,7 +4192,7 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>&amp;Write everything out…</source>
-        <translation>&amp;Tout écrire…</translation>
+        <translation>&amp;Tout exporter…</translation>
     </message>
     <message>
         <source>&amp;Close</source>
@@ -4260,11 +4260,11 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Writing everything out…</source>
-        <translation>Écriture de tout…</translation>
+        <translation>Exportation en cours…</translation>
     </message>
     <message>
         <source>Written to %1. Names, phone numbers and outcomes stand open in it: keep it safe.</source>
-        <translation>Écrit dans %1. Noms, téléphones et résultats y sont en clair&#xa0;: gardez-le en lieu sûr.</translation>
+        <translation>Exporté dans %1. Noms, téléphones et résultats y sont en clair&#xa0;: gardez-le en lieu sûr.</translation>
     </message>
     <message>
         <source>ddd d MMM yyyy  hh:mm</source>
@@ -4339,11 +4339,11 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>No headings were found: choose what each column means.</source>
-        <translation>Aucun titre trouvé&#xa0;: choisissez le sens de chaque colonne.</translation>
+        <translation>Aucun en-tête trouvé&#xa0;: choisissez le sens de chaque colonne.</translation>
     </message>
     <message>
         <source>No column says the language: English is put.</source>
-        <translation>Aucune colonne ne donne la langue&#xa0;: l’anglais est mis.</translation>
+        <translation>Aucune colonne ne donne la langue&#xa0;: anglais par défaut.</translation>
     </message>
     <message>
         <source>as the list itself says</source>
@@ -4718,13 +4718,13 @@ Estimations pour préparer, plutôt avec trop d’air consommé. Le manomètre, 
     </message>
     <message>
         <source>Cut for want of room; shorten it or choose larger cards: %1</source>
-        <translation>Coupé faute de place ; raccourcissez ou prenez de plus grandes cartes : %1</translation>
+        <translation>Coupé faute de place&#x202f;; raccourcissez ou prenez de plus grandes fiches&#xa0;: %1</translation>
     </message>
     <message numerus="yes">
         <source>%n cards have no room for all their words: read them before you hand them out.</source>
         <translation>
-            <numerusform>%n carte n’a pas la place pour tous ses mots : relisez-la avant de la distribuer.</numerusform>
-            <numerusform>%n cartes n’ont pas la place pour tous leurs mots : relisez-les avant de les distribuer.</numerusform>
+            <numerusform>%n fiche n’a pas la place pour tous ses mots&#xa0;: relisez-la avant de la distribuer.</numerusform>
+            <numerusform>%n fiches n’ont pas la place pour tous leurs mots&#xa0;: relisez-les avant de les distribuer.</numerusform>
         </translation>
     </message>
 </context>
@@ -5385,8 +5385,8 @@ prévu → réel</translation>
     <message numerus="yes">
         <source>%n guests will be planned with the rate breathed here.</source>
         <translation>
-            <numerusform>%n client sera prévu avec la consommation d’ici.</numerusform>
-            <numerusform>%n clients seront prévus avec la consommation d’ici.</numerusform>
+            <numerusform>%n client sera prévu avec la consommation mesurée ici.</numerusform>
+            <numerusform>%n clients seront prévus avec la consommation mesurée ici.</numerusform>
         </translation>
     </message>
 </context>
@@ -5599,7 +5599,7 @@ déchiré à %1</translation>
     </message>
     <message>
         <source>In the literature: the tube needs opening at %1 to %2 and locks at %3 (80 to 90; the lower end is the safe side). In the laboratory, scarred drums tore from %4, healthy ones from %5 (Jensen and Bonding, 1993). Pain comes far earlier.</source>
-        <translation>Dans les publications&#xa0;: la trompe doit être ouverte à %1 à %2 et se bloque à %3 (80 à 90&#x202f;; le bas est le côté sûr). En laboratoire, des tympans cicatrisés se sont déchirés dès %4, des sains dès %5 (Jensen et Bonding, 1993). La douleur vient bien plus tôt.</translation>
+        <translation>Dans les publications&#xa0;: la trompe doit être ouverte entre %1 et %2 et se bloque à %3 (80 à 90&#x202f;; le bas est le côté sûr). En laboratoire, des tympans cicatrisés se sont déchirés dès %4, des sains dès %5 (Jensen et Bonding, 1993). La douleur vient bien plus tôt.</translation>
     </message>
     <message>
         <source>deep</source>
@@ -5677,11 +5677,11 @@ déchiré à %1</translation>
     </message>
     <message>
         <source>&amp;Expected ascents during this dive beside the last</source>
-        <translation>&amp;Remontées attendues dans cette plongée outre la dernière</translation>
+        <translation>&amp;Remontées attendues dans cette plongée, en plus de la dernière</translation>
     </message>
     <message>
         <source>Expected ascents during this dive beside the last</source>
-        <translation>Remontées attendues dans cette plongée outre la dernière</translation>
+        <translation>Remontées attendues dans cette plongée, en plus de la dernière</translation>
     </message>
     <message>
         <source>Going up with a guest or to train an ascent, and down again.</source>
@@ -5747,7 +5747,7 @@ déchiré à %1</translation>
     <name>leadline::EditDesk</name>
     <message>
         <source>Change %1</source>
-        <translation>Modifier %1</translation>
+        <translation>Modifier&#xa0;: %1</translation>
     </message>
 </context>
 <context>
@@ -5808,7 +5808,7 @@ déchiré à %1</translation>
     </message>
     <message>
         <source>From: %1</source>
-        <translation>De&#xa0;: %1</translation>
+        <translation>Source&#xa0;: %1</translation>
     </message>
     <message>
         <source>&amp;Withdraw</source>
@@ -5994,11 +5994,11 @@ pleine</translation>
     </message>
     <message>
         <source>The body is as cold as it should get, in the middle case; in brackets from the worst to the best case. The first figure in brackets is the safe one. Rounded down.</source>
-        <translation>Le corps est aussi froid qu’il doit l’être au plus, cas médian&#x202f;; entre parenthèses, du pire au meilleur cas. Le premier chiffre entre parenthèses est le plus sûr. Arrondi vers le bas.</translation>
+        <translation>Le corps atteint le froid à ne pas dépasser, cas médian&#x202f;; entre parenthèses, du pire au meilleur cas. Le premier chiffre entre parenthèses est le plus sûr. Arrondi vers le bas.</translation>
     </message>
     <message>
         <source>Start the check at the surface with this much; in brackets from the least to the most it is likely to be, in the pieces in stock. A guest who floats at the end cannot be held down: check near the end too.</source>
-        <translation>Commencez le contrôle en surface avec ce lest&#x202f;; entre parenthèses, du moins au plus qu’il sera sans doute, avec les plombs en stock. Un client qui flotte à la fin ne peut pas être tenu en bas&#xa0;: vérifiez aussi vers la fin.</translation>
+        <translation>Commencez le contrôle en surface avec ce lest&#x202f;; entre parenthèses, le moins et le plus qu’il faudra sans doute, avec les plombs en stock. Un client qui flotte à la fin ne peut pas être tenu en bas&#xa0;: vérifiez aussi vers la fin.</translation>
     </message>
     <message>
         <source>What the guest carries: Roster, Kit. The next columns are for this much, or for what to try first while it is open.</source>
@@ -6030,7 +6030,7 @@ pleine</translation>
     </message>
     <message>
         <source>open</source>
-        <translation>ouvert</translation>
+        <translation>non saisi</translation>
     </message>
     <message>
         <source>%1 mm: %2 clo at the surface, %3 clo at depth</source>
@@ -6057,7 +6057,7 @@ pleine</translation>
     </message>
     <message>
         <source>Estimates. Shivering or the sign “cold” ends the dive, whatever stands here. Lead is a starting value: check it at the surface before going down (common practice), and allow for the air that will be breathed: a guest light at the end floats up.</source>
-        <translation>Estimations. Un frisson ou le signe «&#xa0;froid&#xa0;» met fin à la plongée, quoi qu’il soit écrit ici. Le lest est une valeur de départ&#xa0;: vérifiez-le en surface avant de descendre (usage courant), et comptez l’air qui sera respiré&#xa0;: un client léger à la fin remonte malgré lui.</translation>
+        <translation>Estimations. Un frisson ou le signe «&#xa0;froid&#xa0;» met fin à la plongée, quoi qu’il soit écrit ici. Le lest est une valeur de départ&#xa0;: vérifiez-le en surface avant de descendre (usage courant), et tenez compte de l’air qui sera respiré&#xa0;: un client léger à la fin remonte malgré lui.</translation>
     </message>
     <message>
         <source>Why? Warmth and lead</source>
@@ -6108,7 +6108,7 @@ pleine</translation>
     </message>
     <message>
         <source> (%1 overruled)</source>
-        <translation> (%1 écartés)</translation>
+        <translation> (écartés&#xa0;: %1)</translation>
     </message>
     <message>
         <source>stops the dive</source>
@@ -6217,7 +6217,7 @@ pleine</translation>
     </message>
     <message>
         <source>Seen</source>
-        <translation>Vu</translation>
+        <translation>Vue</translation>
     </message>
     <message>
         <source>Missing</source>
@@ -6304,7 +6304,7 @@ pleine</translation>
     </message>
     <message>
         <source>Nothing glides</source>
-        <translation>Rien ne glisse</translation>
+        <translation>Sans animation</translation>
     </message>
     <message>
         <source>Language (L)</source>
@@ -6424,7 +6424,7 @@ pleine</translation>
     </message>
     <message>
         <source>Shoe si&amp;ze</source>
-        <translation>C&amp;haussure</translation>
+        <translation>P&amp;ointure</translation>
     </message>
     <message>
         <source>Height</source>
@@ -6669,7 +6669,7 @@ un poumon peut se déchirer</translation>
     <name>leadline::MarkerChart</name>
     <message>
         <source>Arrow keys read out what holds at a depth.</source>
-        <translation>Les flèches lisent ce qui vaut à une profondeur.</translation>
+        <translation>Les flèches annoncent les valeurs à une profondeur.</translation>
     </message>
 </context>
 <context>
@@ -6694,7 +6694,7 @@ un poumon peut se déchirer</translation>
     <name>leadline::OverruleDialog</name>
     <message>
         <source>Go ahead despite this finding</source>
-        <translation>Passer outre ce constat</translation>
+        <translation>Passer outre à ce constat</translation>
     </message>
     <message>
         <source>The reason is kept with the session. Local law and your centre&apos;s standard come first: they cannot be set aside here.</source>
@@ -6722,7 +6722,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Withdraw a decision</source>
-        <translation>Annuler une décision</translation>
+        <translation>Retirer une décision</translation>
     </message>
 </context>
 <context>
@@ -6934,7 +6934,7 @@ un poumon peut se déchirer</translation>
     <name>leadline::PersonPage</name>
     <message>
         <source>as measured</source>
-        <translation>telle que mesurée</translation>
+        <translation>valeur mesurée</translation>
     </message>
     <message>
         <source>from the choice above</source>
@@ -7094,7 +7094,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Record</source>
-        <translation>Enregistrer</translation>
+        <translation>Registre</translation>
     </message>
     <message>
         <source>Not yet</source>
@@ -7117,7 +7117,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>No rules are ticked to compare this place with.</source>
-        <translation>Aucune règle n’est cochée pour comparer ce lieu.</translation>
+        <translation>Aucune règle à laquelle comparer ce lieu n’est cochée.</translation>
     </message>
     <message>
         <source>Nothing about the place breaks a rule that is ticked.</source>
@@ -7527,7 +7527,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Health, before the day</source>
-        <translation>Santé, avant le jour</translation>
+        <translation>Santé, avant le jour de la plongée</translation>
     </message>
     <message>
         <source>Health</source>
@@ -7637,7 +7637,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>The printer did not take it. Check that it is switched on, or write the key down.</source>
-        <translation>L’imprimante ne l’a pas pris. Vérifiez qu’elle est allumée, ou notez la clé à la main.</translation>
+        <translation>L’imprimante n’a pas pris la page. Vérifiez qu’elle est allumée, ou notez la clé à la main.</translation>
     </message>
 </context>
 <context>
@@ -7738,11 +7738,11 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Goes</source>
-        <translation>Part</translation>
+        <translation>Supprimé</translation>
     </message>
     <message>
         <source>Stays</source>
-        <translation>Reste</translation>
+        <translation>Conservé</translation>
     </message>
     <message>
         <source>Also delete older &amp;copies of the records (%1)</source>
@@ -7844,7 +7844,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>The copy holds %1 sessions, %2 guests in the register and %3 logs.</source>
-        <translation>La copie contient %1 séances, %2 clients au registre et %3 relevés.</translation>
+        <translation>La copie contient %1 séances, %2 clients enregistrés et %3 relevés.</translation>
     </message>
     <message>
         <source>%1: no change.</source>
@@ -7852,7 +7852,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>%1: %2 would be lost, %3 would come back, %4 would change back.</source>
-        <translation>%1&#xa0;: %2 seraient perdues, %3 reviendraient, %4 reprendraient leur ancien état.</translation>
+        <translation>%1&#xa0;: pertes %2, retours %3, remises à l’ancien état %4.</translation>
     </message>
     <message>
         <source>Sessions</source>
@@ -7860,7 +7860,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Guests in the register</source>
-        <translation>Clients au registre</translation>
+        <translation>Clients enregistrés</translation>
     </message>
     <message>
         <source>Logs</source>
@@ -8541,7 +8541,7 @@ l’avion</translation>
     </message>
     <message>
         <source>Of the nitrogen that the house allows for going straight up, the most used at any moment of this dive; ashore, before this session. 100 % is the limit. Rounded up.</source>
-        <translation>Part la plus grande, à tout moment de cette plongée, de l’azote que les règles maison autorisent pour remonter directement&#x202f;; à terre, avant cette séance. 100&#xa0;% est la limite. Arrondi vers le haut.</translation>
+        <translation>De l’azote que les règles maison autorisent pour remonter directement, la plus grande part utilisée à un moment de cette plongée&#x202f;; à terre, avant cette séance. 100&#xa0;% est la limite. Arrondi vers le haut.</translation>
     </message>
     <message>
         <source>Dives of this day, this one included.</source>
@@ -9007,7 +9007,7 @@ l’avion</translation>
     </message>
     <message>
         <source>The keyring opens with the login to this computer: quick, and as safe as that login.</source>
-        <translation>Le trousseau s’ouvre avec la connexion à cet ordinateur&#xa0;: rapide, et aussi sûr que cette connexion.</translation>
+        <translation>Le trousseau s’ouvre avec votre session sur cet ordinateur&#xa0;: rapide, et aussi sûr que l’accès à cette session.</translation>
     </message>
     <message>
         <source>At least %1 characters: a few words in a row are easy to keep.</source>
@@ -9193,7 +9193,7 @@ l’avion</translation>
     </message>
     <message>
         <source>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Plans a first, supervised scuba session, prints a card for every guest and reviews the log.&lt;/p&gt;&lt;p&gt;A planning aid: no dive computer, no medical device, no legal advice. Local law, your organisation&apos;s standard, the instructor and a physician come first. Numbers are estimates to be checked in the water.&lt;/p&gt;&lt;p&gt;Free software under the GNU General Public License, version 3 or later.&lt;/p&gt;</source>
-        <translation>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Prépare une première plongée encadrée, imprime une fiche pour chaque client et relit le relevé.&lt;/p&gt;&lt;p&gt;Une aide à la préparation&#xa0;: ni ordinateur de plongée, ni dispositif médical, ni conseil juridique. Le droit local, les standards de votre organisation, le moniteur et un médecin passent avant. Les chiffres sont des estimations à vérifier dans l’eau.&lt;/p&gt;&lt;p&gt;Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure.&lt;/p&gt;</translation>
+        <translation>&lt;p&gt;&lt;b&gt;Leadline %1&lt;/b&gt;&lt;/p&gt;&lt;p&gt;Prépare une première plongée encadrée, imprime une fiche pour chaque client et passe le relevé en revue.&lt;/p&gt;&lt;p&gt;Une aide à la préparation&#xa0;: ni ordinateur de plongée, ni dispositif médical, ni conseil juridique. Le droit local, les standards de votre organisation, le moniteur et un médecin passent avant. Les chiffres sont des estimations à vérifier dans l’eau.&lt;/p&gt;&lt;p&gt;Logiciel libre sous la licence publique générale GNU, version 3 ou ultérieure.&lt;/p&gt;</translation>
     </message>
     <message>
         <source>&amp;Guest screen</source>
