@@ -131,8 +131,8 @@ QString findings_text(const Session& session, const std::vector<Finding>& findin
     QString text;
     for (const Finding& finding : findings) {
         const FindingText said = words(finding, session, units);
-        text += label(finding.severity) + QStringLiteral(" · ") + said.about +
-                QStringLiteral(": ") + said.what + u' ' + said.remedy + u'\n';
+        text += label(finding.severity) + QStringLiteral(" · ") +
+                with_colon(said.about, said.what + u' ' + said.remedy) + u'\n';
         if (!said.source.isEmpty()) text += QStringLiteral("    ") + said.source + u'\n';
         if (finding.overruled_because) {
             text += PlanTexts::tr("    Set aside because: %1\n")

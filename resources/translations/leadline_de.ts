@@ -3055,6 +3055,11 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
         <source>lead</source>
         <translation>Blei</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a name, and what is said of it</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>PlaceNumbers</name>

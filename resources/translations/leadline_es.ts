@@ -3054,6 +3054,11 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
         <source>lead</source>
         <translation>plomo</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a name, and what is said of it</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>PlaceNumbers</name>

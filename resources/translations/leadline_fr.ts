@@ -130,7 +130,7 @@
     </message>
     <message>
         <source>of low</source>
-        <translation>d’air</translation>
+        <translation>air bas</translation>
     </message>
     <message>
         <source>Signal at</source>
@@ -138,7 +138,7 @@
     </message>
     <message>
         <source>Turn at</source>
-        <translation>Retour</translation>
+        <translation>½ tour</translation>
     </message>
     <message>
         <source>Least</source>
@@ -462,19 +462,19 @@
     </message>
     <message>
         <source>No %1 yet: the card is in English</source>
-        <translation>%1&#xa0;: pas encore&#x202f;; la fiche est en anglais</translation>
+        <translation>Pas encore de texte en %1&#xa0;: la fiche est en anglais</translation>
     </message>
     <message>
         <source>%1: a draft, not checked by a speaker</source>
-        <translation>%1&#xa0;: brouillon, pas encore relu par une personne qui parle la langue</translation>
+        <translation>Texte en %1&#xa0;: brouillon, pas encore relu par une personne qui parle la langue</translation>
     </message>
     <message>
         <source>%1: checked by a speaker</source>
-        <translation>%1&#xa0;: relu par une personne qui parle la langue</translation>
+        <translation>Texte en %1&#xa0;: relu par une personne qui parle la langue</translation>
     </message>
     <message>
         <source>%1: checked by %2</source>
-        <translation>%1&#xa0;: relu par %2</translation>
+        <translation>Texte en %1&#xa0;: relu par %2</translation>
     </message>
     <message>
         <source>%1 (draft)</source>
@@ -1256,7 +1256,7 @@
     </message>
     <message>
         <source>Is counted on in %1 groups at once.</source>
-        <translation>Est compté dans %1 palanquées à la fois.</translation>
+        <translation>Figure dans %1 palanquées à la fois.</translation>
     </message>
     <message>
         <source>Give each group staff of its own, or let the groups dive one after the other in sessions of their own.</source>
@@ -1360,7 +1360,7 @@
     </message>
     <message>
         <source>May be cold after %1; %2 are planned.</source>
-        <translation>Peut avoir froid après %1&#x202f;; %2 sont prévus.</translation>
+        <translation>Peut avoir froid après %1&#x202f;; %2 sont prévues.</translation>
     </message>
     <message>
         <source>Give a warmer suit or shorten the dive. Shivering ends it at once.</source>
@@ -1376,7 +1376,7 @@
     </message>
     <message>
         <source>With %1 of lead is likely to float up near the end, with little air left; %2 to %3 is expected.</source>
-        <translation>Avec %1 de lest, remontera sans doute malgré lui vers la fin, avec peu d’air&#x202f;; %2 à %3 sont attendus.</translation>
+        <translation>Avec %1 de lest, remontera sans doute sans le vouloir vers la fin, avec peu d’air&#x202f;; %2 à %3 sont attendus.</translation>
     </message>
     <message>
         <source>Check at the surface, and take spare lead along.</source>
@@ -1392,7 +1392,7 @@
     </message>
     <message>
         <source>Went to %1; %2 was planned.</source>
-        <translation>Est allé à %1&#x202f;; %2 étaient prévus.</translation>
+        <translation>Profondeur atteinte&#xa0;: %1&#x202f;; %2 étaient prévus.</translation>
     </message>
     <message>
         <source>Talk it over and hold the depth next time.</source>
@@ -1400,7 +1400,7 @@
     </message>
     <message>
         <source>Went to %1, deeper than the %2 allowed.</source>
-        <translation>Est allé à %1, plus profond que les %2 autorisés.</translation>
+        <translation>Profondeur atteinte&#xa0;: %1, plus que les %2 autorisés.</translation>
     </message>
     <message>
         <source>Report it as the centre asks, and ask how the guest feels.</source>
@@ -1408,7 +1408,7 @@
     </message>
     <message>
         <source>Came back with %1; %2 should have been left.</source>
-        <translation>Est revenu avec %1&#x202f;; il devait rester %2.</translation>
+        <translation>Retour avec %1&#x202f;; il devait rester %2.</translation>
     </message>
     <message>
         <source>Use the guest&apos;s own breathing rate for the next plan.</source>
@@ -1416,7 +1416,7 @@
     </message>
     <message>
         <source>Was in the water for %1; %2 was planned.</source>
-        <translation>Est resté dans l’eau %1&#x202f;; %2 étaient prévus.</translation>
+        <translation>Temps dans l’eau&#xa0;: %1&#x202f;; %2 étaient prévues.</translation>
     </message>
     <message>
         <source>Check the air and the cold for the longer time.</source>
@@ -1451,11 +1451,11 @@
     <name>GasTab</name>
     <message>
         <source>First of %1, likely %2</source>
-        <translation>Premier de %1, sans doute %2</translation>
+        <translation>1er de %1, prob. %2</translation>
     </message>
     <message>
         <source>First, likely %1</source>
-        <translation>Premier, sans doute %1</translation>
+        <translation>1er, prob. %1</translation>
     </message>
     <message>
         <source>the instructor</source>
@@ -1523,7 +1523,7 @@
     </message>
     <message>
         <source>%1 is likely first at %2, after about %3.</source>
-        <translation>%1 est sans doute le premier à %2, après %3 environ.</translation>
+        <translation>%1 devrait atteindre %2 en premier, après %3 environ.</translation>
     </message>
     <message>
         <source>%1 is at %2 after about %3.</source>
@@ -1742,15 +1742,15 @@
     </message>
     <message>
         <source>Nobody is likely to get too cold within %1. First to feel cold: %2, after about %3. %4</source>
-        <translation>Personne ne devrait avoir trop froid en %1. Premier à avoir froid&#xa0;: %2, après %3 environ. %4</translation>
+        <translation>Personne ne devrait avoir trop froid en %1. Froid en premier&#xa0;: %2, après %3 environ. %4</translation>
     </message>
     <message>
         <source>First to get too cold: %1, %2. %3</source>
-        <translation>Premier à avoir trop froid&#xa0;: %1, %2. %3</translation>
+        <translation>Trop froid en premier&#xa0;: %1, %2. %3</translation>
     </message>
     <message>
         <source>First to get too cold: %1, %2. Likely feels cold from %3 on. %4</source>
-        <translation>Premier à avoir trop froid&#xa0;: %1, %2. Aura sans doute froid à partir de %3. %4</translation>
+        <translation>Trop froid en premier&#xa0;: %1, %2. Aura sans doute froid à partir de %3. %4</translation>
     </message>
     <message>
         <source>%1 – %2</source>
@@ -2118,7 +2118,7 @@ la plongée</translation>
     </message>
     <message>
         <source>Turn at</source>
-        <translation>Retour</translation>
+        <translation>Demi-tour</translation>
     </message>
     <message>
         <source>Leave
@@ -3054,6 +3054,11 @@ Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin pa
         <source>lead</source>
         <translation>lest</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a name, and what is said of it</comment>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
 </context>
 <context>
     <name>PlaceNumbers</name>
@@ -3182,7 +3187,7 @@ Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin pa
     </message>
     <message>
         <source>%1: %2 is likely first at %3, after %4 (10 to 90 of 100 dives: %5 to %6). All last the planned dive in %7 dives.</source>
-        <translation>%1&#xa0;: %2 est sans doute le premier à %3, après %4 (10 à 90 plongées sur 100&#xa0;: %5 à %6). Plongées où l’air suffit à tous pour la durée prévue&#xa0;: %7.</translation>
+        <translation>%1&#xa0;: %2 devrait atteindre %3 en premier, après %4 (10 à 90 plongées sur 100&#xa0;: %5 à %6). Plongées où l’air suffit à tous pour la durée prévue&#xa0;: %7.</translation>
     </message>
     <message>
         <source>    Would help most: %1
@@ -3376,7 +3381,7 @@ Estimations pour préparer, comptant plutôt trop d’air consommé. Le manomèt
     </message>
     <message>
         <source>Usual %1</source>
-        <translation>Usage %1</translation>
+        <translation>Habituel %1</translation>
     </message>
     <message>
         <source>Bottom %1</source>
@@ -3609,11 +3614,11 @@ Estimations pour préparer, comptant plutôt trop d’air consommé. Le manomèt
     </message>
     <message>
         <source>Metric units</source>
-        <translation>Unités métriques</translation>
+        <translation>Métrique</translation>
     </message>
     <message>
         <source>Imperial units</source>
-        <translation>Unités impériales</translation>
+        <translation>Impérial</translation>
     </message>
     <message>
         <source>%1 · %2 · meet %3 · in the water %4</source>
@@ -5352,19 +5357,19 @@ prévu → réel</translation>
     </message>
     <message>
         <source>%1: %2 came back with the least air so far; still to enter: %3.</source>
-        <translation>%1&#xa0;: %2 est revenu avec le moins d’air jusqu’ici&#x202f;; encore à saisir&#xa0;: %3.</translation>
+        <translation>%1&#xa0;: jusqu’ici, %2 a le moins d’air au retour&#x202f;; encore à saisir&#xa0;: %3.</translation>
     </message>
     <message>
         <source>%1: %2 came back with the least air.</source>
-        <translation>%1&#xa0;: %2 est revenu avec le moins d’air.</translation>
+        <translation>%1&#xa0;: %2 a le moins d’air au retour.</translation>
     </message>
     <message>
         <source>%1: %2 came back with the least air, as planned.</source>
-        <translation>%1&#xa0;: %2 est revenu avec le moins d’air, comme prévu.</translation>
+        <translation>%1&#xa0;: %2 a le moins d’air au retour, comme prévu.</translation>
     </message>
     <message>
         <source>%1: %2 came back with the least air; %3 was expected to.</source>
-        <translation>%1&#xa0;: %2 est revenu avec le moins d’air&#x202f;; on attendait %3.</translation>
+        <translation>%1&#xa0;: %2 a le moins d’air au retour&#x202f;; on attendait %3.</translation>
     </message>
     <message>
         <source>No limit was exceeded.</source>
@@ -6412,7 +6417,7 @@ pleine</translation>
     </message>
     <message>
         <source>Sizes</source>
-        <translation>Tailles</translation>
+        <translation>Mensurations</translation>
     </message>
     <message>
         <source>Heigh&amp;t</source>
@@ -6424,7 +6429,7 @@ pleine</translation>
     </message>
     <message>
         <source>Shoe si&amp;ze</source>
-        <translation>P&amp;ointure</translation>
+        <translation>C&amp;haussure</translation>
     </message>
     <message>
         <source>Height</source>
@@ -7605,7 +7610,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>This is the recovery key. It opens the vault when the passphrase is forgotten or this computer is lost. Put it on paper and lock it away; it is not shown again.</source>
-        <translation>Voici la clé de secours. Elle ouvre le coffre quand la phrase secrète est oubliée ou cet ordinateur perdu. Mettez-la sur papier et sous clé&#x202f;; elle n’est plus montrée ensuite.</translation>
+        <translation>Voici la clé de secours. Elle ouvre le coffre quand la phrase secrète est oubliée ou cet ordinateur perdu. Mettez-la sur papier et sous clé&#x202f;; elle ne sera plus montrée.</translation>
     </message>
     <message>
         <source>Without passphrase and without this key nobody can open the vault any more.</source>
@@ -7789,7 +7794,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Name, birth date, language, sizes</source>
-        <translation>Nom, date de naissance, langue, tailles</translation>
+        <translation>Nom, date de naissance, langue, mensurations</translation>
     </message>
     <message>
         <source>Notes of staff: %1</source>
@@ -8056,7 +8061,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Written to %1: names, birth dates, sizes, contacts and notes. Health answers and consent are not in it, unless a note speaks of them: read the notes before you pass it on.</source>
-        <translation>Écrit dans %1&#xa0;: noms, dates de naissance, tailles, coordonnées et notes. Les réponses de santé et l’autorisation n’y sont pas, sauf si une note en parle&#xa0;: lisez les notes avant de le transmettre.</translation>
+        <translation>Écrit dans %1&#xa0;: noms, dates de naissance, mensurations, coordonnées et notes. Les réponses de santé et l’autorisation n’y sont pas, sauf si une note en parle&#xa0;: lisez les notes avant de le transmettre.</translation>
     </message>
 </context>
 <context>
@@ -8715,8 +8720,8 @@ l’avion</translation>
     <message numerus="yes">
         <source>%n handed out</source>
         <translation>
-            <numerusform>%n distribué</numerusform>
-            <numerusform>%n distribués</numerusform>
+            <numerusform>%n distribuée</numerusform>
+            <numerusform>%n distribuées</numerusform>
         </translation>
     </message>
     <message>
@@ -9062,7 +9067,7 @@ l’avion</translation>
     </message>
     <message>
         <source>&amp;Who is asking</source>
-        <translation>&amp;Qui demande</translation>
+        <translation>&amp;Qui l’ouvre</translation>
     </message>
     <message>
         <source>Wait %1 s</source>

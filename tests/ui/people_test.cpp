@@ -161,7 +161,7 @@ TEST_F(PeopleUi, ShowsWhatIsKnownOfTheSelectedOne) {
     select({0});
     EXPECT_THAT(details().toStdString(), HasSubstr("wera@post.example"));
     const QModelIndex index = table()->model()->index(0, PeopleModel::last_column);
-    EXPECT_EQ(index.data().toString(), QStringLiteral("2026-07-04"));
+    EXPECT_EQ(index.data().toString(), QStringLiteral("4 July 2026"));
     EXPECT_FALSE(button("people_merge")->isEnabled());
     EXPECT_TRUE(button("people_write")->isEnabled());
 }

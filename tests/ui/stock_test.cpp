@@ -2,6 +2,7 @@
 #include "ui/roster/stock_dialog.h"
 
 #include <QAbstractItemModelTester>
+#include <QLocale>
 #include <QPushButton>
 #include <QSpinBox>
 
@@ -190,6 +191,16 @@ TEST(LeadSizes, ComeBackAsTheyWereTyped) {
     EXPECT_EQ(lead_sizes_text(*pounds, UnitSystem::imperial), QStringLiteral("1  2  3"));
     EXPECT_EQ(lead_sizes_text({Kilograms(2.0), Kilograms(0.5)}, UnitSystem::metric),
               QStringLiteral("0.5  2"));
+}
+
+TEST(LeadSizes, AreShownWithTheDecimalSignOfTheLocaleAndReadBack) {
+    QLocale::setDefault(QLocale(QStringLiteral("fr")));
+    const QString shown =
+        lead_sizes_text({Kilograms(1.25), Kilograms(0.5), Kilograms(2.0)}, UnitSystem::metric);
+    QLocale::setDefault(QLocale::c());
+    EXPECT_EQ(shown, QStringLiteral("0,5  1,25  2"));
+    EXPECT_EQ(read_lead_sizes(shown, UnitSystem::metric),
+              (std::vector{Kilograms(0.5), Kilograms(1.25), Kilograms(2.0)}));
 }
 
 TEST(SuitStockModelTest, IsASoundModel) {

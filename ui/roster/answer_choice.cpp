@@ -88,8 +88,8 @@ AnswerChoice::AnswerChoice(const QString& about, const QString& object_name, QWi
         auto* button = new AnswerSegment(segment.answer, this);
         button->setObjectName(object_name + QLatin1String(segment.suffix));
         button->setAccessibleName(
-            about + QStringLiteral(": ") +
-            (segment.answer == Answer::unanswered ? tr("not answered") : label(segment.answer)));
+            with_colon(about, segment.answer == Answer::unanswered ? tr("not answered")
+                                                                   : label(segment.answer)));
         buttons_->addButton(button, id_of(segment.answer));
         row->addWidget(button);
         connect(button, &AnswerSegment::moved, this, &AnswerChoice::moved);

@@ -108,7 +108,7 @@ QString GuestModel::tip(const Row& row, GuestColumn column) const {
         const FindingText said = words(*finding, document_.session(), document_.units());
         const QString state =
             finding->overruled_because ? tr("Overruled") : label(finding->severity);
-        lines << state + QStringLiteral(": ") + said.what + u' ' + said.remedy;
+        lines << with_colon(state, said.what + u' ' + said.remedy);
     }
     return lines.isEmpty() ? row.cells[at(column)].text : lines.join(u'\n');
 }
@@ -212,8 +212,8 @@ QVariant GuestModel::data(const QModelIndex& index, int role) const {
             if (cell.mark == Mark::none) return {};
             return icons_[static_cast<std::size_t>(cell.mark)];
         case Qt::AccessibleTextRole:
-            return QString(headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString() +
-                           QStringLiteral(": ") + cell.text);
+            return with_colon(headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
+                              cell.text);
         case Qt::TextAlignmentRole:
             return QVariant::fromValue(Qt::Alignment(Qt::AlignLeft | Qt::AlignVCenter));
         case sort_role: return cell.sort;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/roster/lead_sizes.h"
 
+#include <QLocale>
 #include <QRegularExpression>
 #include <QStringList>
 #include <algorithm>
@@ -39,11 +40,13 @@ std::optional<std::vector<Kilograms>> read_lead_sizes(const QString& text, UnitS
 QString lead_sizes_text(std::vector<Kilograms> sizes, UnitSystem units) {
     std::sort(sizes.begin(), sizes.end());
     QStringList words;
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
     for (const Kilograms size : sizes) {
         const double shown =
             units == UnitSystem::metric ? size.value() : size.value() / kilograms_a_pound;
         // Six digits: what was typed comes back as typed.
-        words << QString::number(shown, 'g', 6);
+        words << locale.toString(shown, 'g', 6);
     }
     return words.join(QStringLiteral("  "));
 }

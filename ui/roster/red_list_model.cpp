@@ -97,8 +97,8 @@ QVariant RedListModel::data(const QModelIndex& index, int role) const {
                                  ? row.tip
                                  : cell);
         case Qt::AccessibleTextRole:
-            return QString(headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString() +
-                           QStringLiteral(": ") + cell);
+            return with_colon(headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
+                              cell);
         case Qt::TextAlignmentRole:
             return QVariant::fromValue(Qt::Alignment(Qt::AlignLeft | Qt::AlignVCenter));
         default: return {};

@@ -214,7 +214,7 @@ private:
         }
         set_paragraph(phrase(KitSheetWords::tr("To pack in all"), {}), 11.0);
         for (const auto& [name, text] : sheet_.totals) {
-            set_paragraph(phrase(name + u':', text), 10.0);
+            set_paragraph(phrase(with_colon(name, {}).trimmed(), text), 10.0);
         }
     }
 

@@ -14,13 +14,14 @@
 #include "core/records/person_merge.h"
 #include "ui/words/error_words.h"
 #include "ui/words/name_words.h"
+#include "ui/words/quantity_text.h"
 
 namespace leadline {
 
 namespace {
 
 QString date_text(const std::optional<Date>& date) {
-    return date ? QString::fromStdString(to_text(*date)) : QStringLiteral("–");
+    return date ? spelled(*date) : QStringLiteral("–");
 }
 
 QString or_dash(const std::string& text) {

@@ -38,7 +38,7 @@ QVariant FindingsModel::data(const QModelIndex& index, int role) const {
                        : QVariant();
         case Qt::DisplayRole:
         case Qt::AccessibleTextRole:
-            return QString(label(finding->severity) + u": " + text.about + u". " + text.what);
+            return with_colon(label(finding->severity), text.about + u". " + text.what);
         case Qt::ToolTipRole:
             return QString(text.source.isEmpty() ? text.remedy : text.remedy + u'\n' + text.source);
         default: return {};

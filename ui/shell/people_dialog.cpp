@@ -12,6 +12,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <chrono>
 #include <utility>
 
 #include "core/files/text_file.h"
@@ -23,6 +24,7 @@
 #include "ui/shell/removal_dialog.h"
 #include "ui/words/error_words.h"
 #include "ui/words/name_words.h"
+#include "ui/words/quantity_text.h"
 
 namespace leadline {
 
@@ -146,10 +148,15 @@ void PeopleDialog::build_table() {
     const auto width = [&](const QString& widest) {
         return metrics.horizontalAdvance(widest) + room;
     };
-    header->resizeSection(PeopleModel::born_column, width(QStringLiteral("2000-00-00")));
+    int date_width = 0;
+    for (unsigned month = 1; month <= 12; ++month) {
+        const Date longest{std::chrono::year{2000}, std::chrono::month{month}, std::chrono::day{28}};
+        date_width = std::max(date_width, width(spelled(longest)));
+    }
+    header->resizeSection(PeopleModel::born_column, date_width);
     header->resizeSection(PeopleModel::phone_column, width(QStringLiteral("+00 000 0000 0000")));
     header->resizeSection(PeopleModel::last_column,
-                          std::max(width(QStringLiteral("2000-00-00")), width(tr("Last session"))));
+                          std::max(date_width, width(tr("Last session"))));
     header->resizeSection(PeopleModel::sessions_column, width(tr("Sessions")));
     qobject_cast<QVBoxLayout*>(layout())->addWidget(table_, 1);
 

@@ -95,11 +95,10 @@ QVariant PeopleModel::data(const QModelIndex& index, int role) const {
     switch (index.column()) {
         case name_column: return QString::fromStdString(guest.name);
         case born_column:
-            return guest.birth_date ? QString::fromStdString(to_text(*guest.birth_date)) : QString();
+            return guest.birth_date ? spelled(*guest.birth_date) : QString();
         case phone_column: return QString::fromStdString(guest.phone);
         case last_column:
-            return person->last_session ? QString::fromStdString(to_text(*person->last_session))
-                                        : QString();
+            return person->last_session ? spelled(*person->last_session) : QString();
         case sessions_column: return QString::number(person->sessions);
         default: return {};
     }

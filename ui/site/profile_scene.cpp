@@ -19,7 +19,7 @@ class ProfileSceneTexts {
 };
 
 QString titled(const QString& level, const std::string& rule_set) {
-    return rule_set.empty() ? level : level + QStringLiteral(": ") + rule_set_title(rule_set);
+    return rule_set.empty() ? level : with_colon(level, rule_set_title(rule_set));
 }
 
 std::vector<DepthLine> depth_lines(const SessionDocument& document) {

@@ -261,6 +261,10 @@ QString kit_item(const QString& raw) {
     return raw;
 }
 
+QString with_colon(const QString& name, const QString& text) {
+    return NameTexts::tr("%1: %2", "a name, and what is said of it").arg(name, text);
+}
+
 QString language_name(const std::string& tag) {
     const QString text = QString::fromStdString(tag);
     const QLocale locale(text);

@@ -38,6 +38,8 @@ QString needed(FindingCode code);
 QString kit_item(const QString& raw);
 /// Name of a language in the window's language: "de" -> "German". The tag itself when unknown.
 QString language_name(const std::string& tag);
+/// "name: text", with the colon spaced as the window's language sets it.
+QString with_colon(const QString& name, const QString& text);
 /// The languages offered in lists, as BCP 47 tags.
 QStringList common_languages();
 
