@@ -7940,7 +7940,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Remove guest</source>
-        <translation>Supprimer un client</translation>
+        <translation>Supprimer</translation>
     </message>
     <message>
         <source>Find guest</source>
@@ -7996,7 +7996,7 @@ un poumon peut se déchirer</translation>
     </message>
     <message>
         <source>Kit in stock…</source>
-        <translation>Matériel en stock…</translation>
+        <translation>Stock…</translation>
     </message>
     <message>
         <source>Cylinders, suits and lead that there are to hand out.</source>

@@ -305,6 +305,15 @@ TEST_P(InEachLanguage, AltKeysHaveOneOwnerAndNothingIsCutOff) {
     judge_dialog(passphrase);
 }
 
+TEST_P(InEachLanguage, TheWindowFitsASmallScreen) {
+    for (const char* name : {"harbour-morning", "finished-dive"}) {
+        ASSERT_TRUE(window_->open_file(sample_path(name)));
+        QCoreApplication::processEvents();
+        EXPECT_LE(window_->minimumSizeHint().width(), 1600 * 2 / 3)
+            << name << ": 1600 px at 150 %";
+    }
+}
+
 TEST_P(InEachLanguage, KeysAndDatesStayWhatTheProgramUnderstands) {
     const char* format = "ddd d MMM yyyy";
     for (const char* part : {"ddd", "d", "MMM", "yyyy"}) {

@@ -190,11 +190,13 @@ QWidget* DebriefTab::build_head() {
     times->addWidget(heads_icon_);
     times->addWidget(heads_words_);
     times->addStretch();
-    times->addWidget(open);
-    times->addWidget(remove);
+    // Beside the note, which gives way: all in one row would be too wide for a small screen.
     auto* notes = new QHBoxLayout;
+    notes->setSpacing(8);
     notes->addWidget(caption(tr("&Note"), note_, head));
     notes->addWidget(note_, 1);
+    notes->addWidget(open);
+    notes->addWidget(remove);
     auto* layout = new QVBoxLayout(head);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(8);

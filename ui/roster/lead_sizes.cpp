@@ -39,9 +39,9 @@ std::optional<std::vector<Kilograms>> read_lead_sizes(const QString& text, UnitS
 
 QString lead_sizes_text(std::vector<Kilograms> sizes, UnitSystem units) {
     std::sort(sizes.begin(), sizes.end());
-    QStringList words;
     QLocale locale;
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    QStringList words;
     for (const Kilograms size : sizes) {
         const double shown =
             units == UnitSystem::metric ? size.value() : size.value() / kilograms_a_pound;

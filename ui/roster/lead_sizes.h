@@ -15,7 +15,7 @@ namespace leadline {
 /// @returns the sizes in the order typed, none for an empty text; nothing where a word is no number
 std::optional<std::vector<Kilograms>> read_lead_sizes(const QString& text, UnitSystem units);
 
-/// "0.5  1  2", as read_lead_sizes() takes it, smallest first; decimal sign of the locale.
+/// "0.5  1  2" or "0,5  1  2", by the language, as read_lead_sizes() takes it; smallest first.
 QString lead_sizes_text(std::vector<Kilograms> sizes, UnitSystem units);
 
 }  // namespace leadline

@@ -85,6 +85,13 @@ void BriefingTab::lay_out() {
     previous_->setAccessibleName(tr("Page before"));
     next_->setAccessibleName(tr("Next page"));
 
+    auto* screen = new QPushButton(tr("Guest scree&n"), this);
+    screen->setObjectName(QStringLiteral("briefing_guest_screen"));
+    screen->setToolTip(tr("The briefing for guests to look at (F9)."));
+    connect(screen, &QPushButton::clicked, this, &BriefingTab::guest_screen_requested);
+    auto* top = new QHBoxLayout;
+    top->addWidget(bar_, 1);
+    top->addWidget(screen);
     auto* body = new QHBoxLayout;
     body->setSpacing(16);
     body->addWidget(build_side());
@@ -92,7 +99,7 @@ void BriefingTab::lay_out() {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(16, 12, 16, 16);
     layout->setSpacing(12);
-    layout->addWidget(bar_);
+    layout->addLayout(top);
     layout->addLayout(body, 1);
 }
 
@@ -211,12 +218,7 @@ QWidget* BriefingTab::build_pages() {
     bar->addWidget(page_number_);
     bar->addWidget(next_);
     bar->addStretch();
-    auto* screen = new QPushButton(tr("Guest scree&n"), pages);
-    screen->setObjectName(QStringLiteral("briefing_guest_screen"));
-    screen->setToolTip(tr("The briefing for guests to look at (F9)."));
-    connect(screen, &QPushButton::clicked, this, &BriefingTab::guest_screen_requested);
     bar->addWidget(real);
-    bar->addWidget(screen);
     auto* layout = new QVBoxLayout(pages);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(8);

@@ -10,10 +10,12 @@
 #include <QSignalBlocker>
 #include <QTimeEdit>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <initializer_list>
 
 #include "core/planning/session_edits.h"
 #include "ui/document/session_document.h"
+#include "ui/roster/elided_label.h"
 #include "ui/widgets/theme.h"
 #include "ui/widgets/wheel_guard.h"
 #include "ui/words/name_words.h"
@@ -37,6 +39,22 @@ Date core_date(QDate date) {
                 std::chrono::month(static_cast<unsigned>(date.month())),
                 std::chrono::day(static_cast<unsigned>(date.day()))};
 }
+
+/// The site in what room there is: a long name must not widen the window.
+class SiteName : public ElidedLabel {
+public:
+    explicit SiteName(QWidget* parent) : ElidedLabel(parent) {
+        setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    }
+    [[nodiscard]] QSize sizeHint() const override { return at_most(180); }
+    [[nodiscard]] QSize minimumSizeHint() const override { return at_most(60); }
+
+private:
+    [[nodiscard]] QSize at_most(int width) const {
+        const QSize whole = ElidedLabel::sizeHint();
+        return {std::min(whole.width(), width), whole.height()};
+    }
+};
 
 /// A small caption over a field, so that the line stays one row of fields and one of words.
 QWidget* captioned(const QString& caption, QWidget* field, QWidget* parent) {
@@ -65,7 +83,7 @@ SessionLine::SessionLine(SessionDocument& document, QWidget* parent)
       meeting_(new QTimeEdit(this)),
       dive_(new QTimeEdit(this)),
       leader_(new QComboBox(this)),
-      site_(new QLabel(this)),
+      site_(new SiteName(this)),
       ready_(new QPushButton(this)) {
     setObjectName(QStringLiteral("session_line"));
     title_->setObjectName(QStringLiteral("session_title"));
@@ -89,6 +107,7 @@ SessionLine::SessionLine(SessionDocument& document, QWidget* parent)
     guard_wheel(leader_);
     leader_->setObjectName(QStringLiteral("session_leader"));
     leader_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    leader_->setMinimumWidth(90);
     leader_->setMaximumWidth(220);
     site_->setObjectName(QStringLiteral("session_site"));
     ready_->setObjectName(QStringLiteral("session_readiness"));
@@ -165,11 +184,7 @@ void SessionLine::refresh() {
     leader_->setCurrentIndex(
         std::max(0, leader_->findData(QString::fromStdString(session.leader.text))));
     const QString site = QString::fromStdString(session.site.name);
-    constexpr int widest_site = 180;
-    site_->setText(site.isEmpty() ? tr("Not named")
-                                  : site_->fontMetrics().elidedText(site, Qt::ElideRight,
-                                                                    widest_site));
-    site_->setToolTip(site);
+    site_->show_text(site.isEmpty() ? tr("Not named") : site);
     show_readiness();
 }
 

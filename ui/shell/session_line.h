@@ -5,13 +5,13 @@
 
 class QComboBox;
 class QDateEdit;
-class QLabel;
 class QLineEdit;
 class QPushButton;
 class QTimeEdit;
 
 namespace leadline {
 
+class ElidedLabel;
 class SessionDocument;
 
 /// The line above the tabs: what session this is, when, who leads, and whether it is ready.
@@ -34,7 +34,7 @@ private:
     QTimeEdit* meeting_;
     QTimeEdit* dive_;
     QComboBox* leader_;
-    QLabel* site_;
+    ElidedLabel* site_;
     QPushButton* ready_;
 };
 
