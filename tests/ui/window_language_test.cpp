@@ -190,6 +190,15 @@ TEST(WindowLanguages, OnlyTheHouseRulesHaveATranslatedTitle) {
     EXPECT_EQ(rule_set_title("Our own rules"), QStringLiteral("Our own rules"));
 }
 
+TEST(WindowLanguages, ASourceThatIsNoneSaysSoInTheLanguage) {
+    const Speaking german(QStringLiteral("de"));
+    const QString none = label(Standing::common_practice);
+    EXPECT_EQ(rule_source("common practice, no source"), none);
+    EXPECT_EQ(rule_source("common practice, no source: 50 bar"), none + QStringLiteral(": 50 bar"));
+    EXPECT_EQ(rule_source("A law, article 3"), QStringLiteral("A law, article 3"));
+    EXPECT_EQ(rule_source(""), QString());
+}
+
 /// The window and its dialogs, in each language.
 class InEachLanguage : public VaultWindow, public ::testing::WithParamInterface<std::string> {
 protected:

@@ -51,7 +51,7 @@ QString limit_words(const SessionDocument& document, RuleKind kind, const QStrin
     if (!limit) return {};
     return sentence.arg(QLocale().toString(limit->value, 'g', 4),
                         rule_set_title(limit->rule_set),
-                        QString::fromStdString(limit->source));
+                        rule_source(limit->source));
 }
 
 QString limits_reason(const SessionDocument& document) {

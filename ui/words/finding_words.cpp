@@ -412,7 +412,7 @@ FindingText words(const Finding& finding, const Session& session, UnitSystem uni
     if (!finding.rule_set.empty()) {
         result.source = rule_set_title(finding.rule_set);
         if (!finding.source.empty()) {
-            result.source += QStringLiteral(" (") + QString::fromStdString(finding.source) + u')';
+            result.source += QStringLiteral(" (") + rule_source(finding.source) + u')';
         }
     }
     return result;

@@ -2,6 +2,9 @@
 #include "ui/words/rule_words.h"
 
 #include <QCoreApplication>
+#include <string_view>
+
+#include "ui/words/name_words.h"
 
 namespace leadline {
 namespace {
@@ -15,6 +18,13 @@ constexpr const char* house_title = QT_TRANSLATE_NOOP("RuleSets", "House rules o
 QString rule_set_title(const std::string& title) {
     if (title != house_title) return QString::fromStdString(title);
     return QCoreApplication::translate("RuleSets", house_title);
+}
+
+QString rule_source(const std::string& source) {
+    constexpr std::string_view unsourced = "common practice, no source";
+    if (!std::string_view(source).starts_with(unsourced)) return QString::fromStdString(source);
+    return label(Standing::common_practice) +
+           QString::fromStdString(source.substr(unsourced.size()));
 }
 
 }  // namespace leadline
