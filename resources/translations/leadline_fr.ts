@@ -2118,7 +2118,7 @@ la plongée</translation>
     </message>
     <message>
         <source>Turn at</source>
-        <translation>Demi-tour</translation>
+        <translation>½ tour</translation>
     </message>
     <message>
         <source>Leave
@@ -5235,7 +5235,7 @@ prévu → réel</translation>
     <message>
         <source>Than
 planned</source>
-        <translation>Par rapport
+        <translation>Écart
 au prévu</translation>
     </message>
     <message>
@@ -5246,12 +5246,13 @@ prévue</translation>
     </message>
     <message>
         <source>Deepest</source>
-        <translation>Prof. max.</translation>
+        <translation>Prof.
+max.</translation>
     </message>
     <message>
         <source>Mean
 depth</source>
-        <translation>Profondeur
+        <translation>Prof.
 moyenne</translation>
     </message>
     <message>

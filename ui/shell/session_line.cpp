@@ -110,6 +110,7 @@ SessionLine::SessionLine(SessionDocument& document, QWidget* parent)
     leader_->setMinimumWidth(90);
     leader_->setMaximumWidth(220);
     site_->setObjectName(QStringLiteral("session_site"));
+    site_->setMinimumHeight(meeting_->sizeHint().height());  // in line with the fields
     ready_->setObjectName(QStringLiteral("session_readiness"));
     ready_->setFlat(true);
     ready_->setIconSize(QSize(20, 20));
