@@ -69,10 +69,10 @@ void PlaceFindings::refresh() {
         if (!is_about_place(finding) || finding.overruled_because) continue;
         const FindingText said = words(finding, document_.session(), document_.units());
         const bool whole_session = std::holds_alternative<std::monostate>(finding.subject);
-        const QString about = whole_session ? QString() : said.about + QStringLiteral(": ");
+        const QString sentences = said.what + u' ' + said.remedy;
         show_row(used++, finding.severity,
                  tr("%1 – %2").arg(label(finding.severity),
-                                   about + said.what + u' ' + said.remedy),
+                                   whole_session ? sentences : with_colon(said.about, sentences)),
                  said.source);
     }
     if (used == 0) {

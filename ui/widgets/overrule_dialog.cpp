@@ -11,6 +11,7 @@
 
 #include "core/planning/overrule_key.h"
 #include "ui/document/session_document.h"
+#include "ui/words/name_words.h"
 
 namespace leadline {
 
@@ -23,7 +24,7 @@ OverruleDialog::OverruleDialog(const FindingText& finding, const QString& defaul
     setWindowTitle(tr("Go ahead despite this finding"));
     setObjectName(QStringLiteral("overrule_dialog"));
     setMinimumWidth(480);
-    auto* what = new QLabel(QString(finding.about + u": " + finding.what), this);
+    auto* what = new QLabel(with_colon(finding.about, finding.what), this);
     what->setWordWrap(true);
     QFont bold = what->font();
     bold.setBold(true);
