@@ -117,7 +117,16 @@ protected:
             data_ << phrases_of_json(sample_path(name));
         }
         QDirIterator rules(QStringLiteral(":/leadline/rules"), {QStringLiteral("*.json")});
-        while (rules.hasNext()) data_ << phrases_of_json(rules.next());
+        const QString unsourced = QStringLiteral("common practice, no source");
+        while (rules.hasNext()) {
+            for (const QString& phrase : phrases_of_json(rules.next())) {
+                data_ << phrase;
+                // These words are said in the language; what follows them is data.
+                if (phrase.startsWith(unsourced) && phrase != unsourced) {
+                    data_ << phrase.mid(unsourced.size());
+                }
+            }
+        }
         for (const QString& tag : common_languages()) data_ << language_name(tag.toStdString());
         for (const char* tag : {"zu", "ga"}) data_ << language_name(tag);
         for (const WindowLanguage& language : window_languages()) data_ << language.own_name;
