@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/body/lungs.h"
+#include "core/body/air_at_depth.h"
 
 namespace leadline {
 namespace {
@@ -14,9 +14,10 @@ constexpr double merged_within_m = 0.5;
 BalloonAt balloon_at(const WaterColumn& water, Depth depth) {
     BalloonAt balloon;
     balloon.depth = depth;
-    balloon.pressure = water.absolute_pressure(depth);
-    balloon.swells_to = held_breath_expansion(water, depth);
-    balloon.shrinks_to = 1.0 / balloon.swells_to;
+    const AirAtDepth air = air_at_depth(water, depth);
+    balloon.pressure = air.pressure;
+    balloon.swells_to = air.swells_to;
+    balloon.shrinks_to = air.shrinks_to;
     balloon.taken_down = shown_balloon * balloon.shrinks_to;
     balloon.taken_up = shown_balloon * balloon.swells_to;
     return balloon;

@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "core/body/air_at_depth.h"
 #include "core/body/lungs.h"
 #include "core/physics/range.h"
 
@@ -14,11 +15,12 @@ Result<BreathDemo> breath_demo(const WaterColumn& water, Depth depth) {
     }
     BreathDemo demo;
     demo.depth = depth;
-    demo.pressure = water.absolute_pressure(depth);
-    demo.pressure_ratio = demo.pressure.value() / water.surface_pressure().value();
-    demo.balloon_volume = 1.0 / demo.pressure_ratio;
+    const AirAtDepth air = air_at_depth(water, depth);
+    demo.pressure = air.pressure;
+    demo.pressure_ratio = air.swells_to;
+    demo.balloon_volume = air.shrinks_to;
     demo.balloon_width = std::cbrt(demo.balloon_volume);
-    demo.held_breath_growth = held_breath_expansion(water, depth);
+    demo.held_breath_growth = air.swells_to;
     demo.uncleared = water.gauge_pressure(depth);
     if (demo.uncleared >= lung_tearing_lowest) {
         demo.danger_ascent = held_breath_danger_ascent(water, depth);

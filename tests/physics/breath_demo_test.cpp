@@ -5,6 +5,7 @@
 
 #include <cmath>
 
+#include "core/body/balloon.h"
 #include "core/body/ear_trial.h"
 #include "core/body/lungs.h"
 #include "tests/physics/support.h"
@@ -111,6 +112,18 @@ TEST(BreathDemo, NamesTheAscentThatCanTearALungOnlyWhereThereIsOne) {
 TEST(BreathDemo, RefusesADepthThatIsNone) {
     for (const double depth : {-0.1, 60.1, std::nan("")}) {
         EXPECT_FALSE(breath_demo(sea(18.0), Depth(Meters(depth)))) << depth;
+    }
+}
+
+TEST(BreathDemo, TellsTheBalloonsOwnFigures) {
+    const WaterColumn water = handbook_sea();
+    for (const double deepest : {6.0, 12.0, 40.0}) {
+        for (const BalloonAt& balloon : balloon_at_depths(water, Depth(Meters(deepest)))) {
+            const BreathDemo demo = must(breath_demo(water, balloon.depth));
+            EXPECT_EQ(demo.pressure.value(), balloon.pressure.value());
+            EXPECT_EQ(demo.balloon_volume, balloon.shrinks_to);
+            EXPECT_EQ(demo.held_breath_growth, balloon.swells_to);
+        }
     }
 }
 
