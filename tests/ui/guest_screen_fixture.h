@@ -46,6 +46,16 @@ protected:
         QWidget* focused = screen_->focusWidget();
         QTest::keyClick(focused != nullptr ? focused : screen_.data(), key);
     }
+    /// Tells the signal that is asked, by its number key.
+    void tell(bool right) {
+        ASSERT_TRUE(check()->check() && check()->check()->question());
+        const auto& choices = check()->check()->choices();
+        for (int k = 0; k < signal_choice_count; ++k) {
+            const bool is_right =
+                choices.at(static_cast<std::size_t>(k)) == check()->check()->question();
+            if (is_right == right) return press(static_cast<Qt::Key>(Qt::Key_1 + k));
+        }
+    }
     /// All that can be read on the page shown.
     QStringList shown_words() {
         QStringList words;
