@@ -19,6 +19,9 @@ class KitSheetWords {
 };
 
 constexpr double kit_head_height = 5.6;
+constexpr double kit_column_gap = 1.6;
+constexpr double kit_totals_room = 70.0;
+constexpr double kit_most_stretch = 1.35;
 constexpr double kit_row_height = 9.0;
 constexpr double kit_name_line = 3.6;  // one more, in the least type
 constexpr double total_gap = 0.8;
@@ -104,6 +107,7 @@ public:
 
     std::vector<Page> taken() {
         begin();
+        stretch_rows();
         if (sheet_.rows.empty()) {
             pen().text(KitSheetWords::tr("No guests yet."),
                        QRectF(pen().frame().left(), y_ + 2.0, pen().frame().width(), 6.0),
@@ -138,7 +142,7 @@ private:
     [[nodiscard]] std::vector<QRectF> cells(double height) {
         const QRectF& frame = pen().frame();
         return columns(QRectF(frame.left(), y_, frame.width(), height),
-                       {42.0, 24.0, 13.5, 18.0, 24.0, 18.0, 17.0, 32.0}, 0.8);
+                       {42.0, 23.0, 13.0, 17.5, 26.0, 17.0, 17.5, 32.0}, kit_column_gap);
     }
 
     void set_head() {
@@ -159,7 +163,13 @@ private:
         return std::clamp(static_cast<int>(std::lround(asked / kit_name_line)), 1, 3);
     }
     [[nodiscard]] double row_height(const KitRow& row) {
-        return kit_row_height + kit_name_line * (name_lines(row) - 1);
+        return kit_row_height * stretch_ + kit_name_line * (name_lines(row) - 1);
+    }
+    /// Few guests: wider rows, which are easier to tick.
+    void stretch_rows() {
+        double needed = kit_totals_room;
+        for (const KitRow& row : sheet_.rows) needed += row_height(row);
+        stretch_ = std::clamp((bottom_ - y_) / needed, 1.0, kit_most_stretch);
     }
 
     void set_row(const KitRow& row, double height) {
@@ -167,10 +177,11 @@ private:
         const QRectF& who = places[0];
         const int lines = name_lines(row);
         const double name_height = 4.6 + kit_name_line * (lines - 1);
-        pen().text(row.name, QRectF(who.left(), who.top() + 0.4, who.width(), name_height),
+        const double spare = kit_row_height * (stretch_ - 1.0) / 2.0;
+        pen().text(row.name, QRectF(who.left(), who.top() + 0.4 + spare, who.width(), name_height),
                    {.points = lines > 1 ? 9.0 : 10.0, .bold = true, .most_lines = lines});
         pen().text(row.group,
-                   QRectF(who.left(), who.top() + 0.2 + name_height, who.width(), 3.6),
+                   QRectF(who.left(), who.top() + 0.2 + spare + name_height, who.width(), 3.6),
                    {.points = 8.0});
         for (int i = 0; i < kit_item_count; ++i) {
             const QRectF& cell = places[static_cast<std::size_t>(i) + 1];
@@ -225,6 +236,7 @@ private:
     std::optional<SheetPen> pen_;
     double y_ = 0.0;
     double bottom_ = 0.0;
+    double stretch_ = 1.0;  ///< of the rows
 };
 
 }  // namespace
