@@ -113,10 +113,6 @@
         <translation>Kein Notfallplan eingetragen: hier aufschreiben (Sauerstoff, Telefon, Druckkammer, Rettungsweg)</translation>
     </message>
     <message>
-        <source>The whole plan stands on the emergency page.</source>
-        <translation>Der ganze Plan steht auf dem Notfallblatt.</translation>
-    </message>
-    <message>
         <source>Guest</source>
         <translation>Gast</translation>
     </message>
@@ -231,20 +227,78 @@
         <source>No stop and no caution of the group is open.</source>
         <translation>Für die Gruppe ist kein Stopp und keine Vorsicht offen.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n more: see the findings in the window.</source>
-        <translation>
-            <numerusform>%n weiterer Befund: siehe die Befunde im Fenster.</numerusform>
-            <numerusform>%n weitere Befunde: siehe die Befunde im Fenster.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>over %1 min</source>
         <translation>über %1 min</translation>
     </message>
     <message>
-        <source>Likely low on air first: %1, after about %2 (10 of 100 dives: before %3).</source>
-        <translation>Wahrscheinlich zuerst wenig Luft: %1, nach etwa %2 (bei 10 von 100 Tauchgängen: vor %3).</translation>
+        <source>Somebody is low on air after about %2 (in 10 of 100 dives before %3), most likely first: %1.</source>
+        <translation>Jemand hat nach etwa %2 wenig Luft (bei 10 von 100 Tauchgängen vor %3), am ehesten zuerst: %1.</translation>
+    </message>
+    <message>
+        <source>The table gives each guest’s own forecast; in brackets: sooner in 10 of 100 dives.</source>
+        <translation>Die Tabelle nennt für jeden Gast die eigene Vorhersage; in Klammern: bei 10 von 100 Tauchgängen früher.</translation>
+    </message>
+    <message>
+        <source>No forecast: the table gives the planned minutes. About half of all dives are low on air sooner.</source>
+        <translation>Keine Vorhersage: Die Tabelle nennt die geplanten Minuten. Bei etwa der Hälfte der Tauchgänge ist die Luft früher knapp.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n more under “Open”.</source>
+        <comment>severity, flags of a guest</comment>
+        <translation>
+            <numerusform>%1: %n weiteres unter „Offen“.</numerusform>
+            <numerusform>%1: %n weitere unter „Offen“.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <comment>room for one, in the table of guests</comment>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Low after</source>
+        <translation>Knapp nach</translation>
+    </message>
+    <message>
+        <source>min (early)</source>
+        <comment>column of a table</comment>
+        <translation>min (früh)</translation>
+    </message>
+    <message>
+        <source>min, plan</source>
+        <comment>column of a table</comment>
+        <translation>min, Plan</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>minutes, early minutes</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>The whole plan stands on page %1.</source>
+        <translation>Der ganze Plan steht auf Seite %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more on page %1.</source>
+        <comment>findings, flags of guests and decisions</comment>
+        <translation>
+            <numerusform>%n weiterer Punkt auf Seite %1.</numerusform>
+            <numerusform>%n weitere Punkte auf Seite %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Kit.</source>
+        <translation>Ausrüstung.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>guest, kit</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Continued: what to know</source>
+        <translation>Fortsetzung: was zu wissen ist</translation>
     </message>
 </context>
 <context>

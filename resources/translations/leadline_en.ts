@@ -11,10 +11,19 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n more: see the findings in the window.</source>
+        <source>%1: %n more under “Open”.</source>
+        <comment>severity, flags of a guest</comment>
         <translation>
-            <numerusform>%n more: see the findings in the window.</numerusform>
-            <numerusform>%n more: see the findings in the window.</numerusform>
+            <numerusform>%1: %n more under “Open”.</numerusform>
+            <numerusform>%1: %n more under “Open”.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more on page %1.</source>
+        <comment>findings, flags of guests and decisions</comment>
+        <translation>
+            <numerusform>%n more on page %1.</numerusform>
+            <numerusform>%n more on page %1.</numerusform>
         </translation>
     </message>
 </context>

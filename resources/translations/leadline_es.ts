@@ -113,10 +113,6 @@
         <translation>No hay ningún plan de emergencia: escríbalo aquí (oxígeno, teléfono, cámara, salida)</translation>
     </message>
     <message>
-        <source>The whole plan stands on the emergency page.</source>
-        <translation>El plan completo está en la página de emergencia.</translation>
-    </message>
-    <message>
         <source>Guest</source>
         <translation>Cliente</translation>
     </message>
@@ -231,20 +227,78 @@
         <source>No stop and no caution of the group is open.</source>
         <translation>No queda abierto ningún alto ni ninguna precaución del grupo.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n more: see the findings in the window.</source>
-        <translation>
-            <numerusform>%n más: vea los avisos en la ventana.</numerusform>
-            <numerusform>%n más: vea los avisos en la ventana.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>over %1 min</source>
         <translation>más de %1 min</translation>
     </message>
     <message>
-        <source>Likely low on air first: %1, after about %2 (10 of 100 dives: before %3).</source>
-        <translation>Probablemente el primero con poco aire: %1, tras unos %2 (en 10 de 100 inmersiones: antes de %3).</translation>
+        <source>Somebody is low on air after about %2 (in 10 of 100 dives before %3), most likely first: %1.</source>
+        <translation>Alguien tiene poco aire tras unos %2 (en 10 de 100 inmersiones antes de %3); lo más probable, primero: %1.</translation>
+    </message>
+    <message>
+        <source>The table gives each guest’s own forecast; in brackets: sooner in 10 of 100 dives.</source>
+        <translation>La tabla da la previsión propia de cada invitado; entre paréntesis: antes en 10 de 100 inmersiones.</translation>
+    </message>
+    <message>
+        <source>No forecast: the table gives the planned minutes. About half of all dives are low on air sooner.</source>
+        <translation>Sin previsión: la tabla da los minutos planificados. En cerca de la mitad de las inmersiones queda poco aire antes.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n more under “Open”.</source>
+        <comment>severity, flags of a guest</comment>
+        <translation>
+            <numerusform>%1: %n más en «Abierto».</numerusform>
+            <numerusform>%1: %n más en «Abierto».</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <comment>room for one, in the table of guests</comment>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Low after</source>
+        <translation>Poco tras</translation>
+    </message>
+    <message>
+        <source>min (early)</source>
+        <comment>column of a table</comment>
+        <translation>min (pronto)</translation>
+    </message>
+    <message>
+        <source>min, plan</source>
+        <comment>column of a table</comment>
+        <translation>min, plan</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>minutes, early minutes</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>The whole plan stands on page %1.</source>
+        <translation>El plan completo está en la página %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more on page %1.</source>
+        <comment>findings, flags of guests and decisions</comment>
+        <translation>
+            <numerusform>%n más en la página %1.</numerusform>
+            <numerusform>%n más en la página %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Kit.</source>
+        <translation>Equipo.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>guest, kit</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Continued: what to know</source>
+        <translation>Continuación: lo que hay que saber</translation>
     </message>
 </context>
 <context>

@@ -113,10 +113,6 @@
         <translation>Aucun plan d’urgence saisi&#xa0;: écrivez-le ici (oxygène, téléphone, caisson, chemin de sortie)</translation>
     </message>
     <message>
-        <source>The whole plan stands on the emergency page.</source>
-        <translation>Le plan entier figure sur la page d’urgence.</translation>
-    </message>
-    <message>
         <source>Guest</source>
         <translation>Client</translation>
     </message>
@@ -231,20 +227,78 @@
         <source>No stop and no caution of the group is open.</source>
         <translation>Pour la palanquée, aucun stop ni point d’attention n’est ouvert.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n more: see the findings in the window.</source>
-        <translation>
-            <numerusform>%n autre&#xa0;: voir les constats dans la fenêtre.</numerusform>
-            <numerusform>%n autres&#xa0;: voir les constats dans la fenêtre.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>over %1 min</source>
         <translation>plus de %1 min</translation>
     </message>
     <message>
-        <source>Likely low on air first: %1, after about %2 (10 of 100 dives: before %3).</source>
-        <translation>Probablement à court d’air en premier&#xa0;: %1, après environ %2 (10 plongées sur 100&#xa0;: avant %3).</translation>
+        <source>Somebody is low on air after about %2 (in 10 of 100 dives before %3), most likely first: %1.</source>
+        <translation>Quelqu’un a peu d’air après environ %2 (10 plongées sur 100&#xa0;: avant %3), le plus probable en premier&#xa0;: %1.</translation>
+    </message>
+    <message>
+        <source>The table gives each guest’s own forecast; in brackets: sooner in 10 of 100 dives.</source>
+        <translation>Le tableau donne la prévision propre à chaque invité&#xa0;; entre parenthèses&#xa0;: plus tôt dans 10 plongées sur 100.</translation>
+    </message>
+    <message>
+        <source>No forecast: the table gives the planned minutes. About half of all dives are low on air sooner.</source>
+        <translation>Pas de prévision&#xa0;: le tableau donne les minutes prévues au plan. Dans environ la moitié des plongées, l’air baisse plus tôt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n more under “Open”.</source>
+        <comment>severity, flags of a guest</comment>
+        <translation>
+            <numerusform>%1&#xa0;: %n de plus sous «&#xa0;Ouvert&#xa0;».</numerusform>
+            <numerusform>%1&#xa0;: %n de plus sous «&#xa0;Ouvert&#xa0;».</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <comment>room for one, in the table of guests</comment>
+        <translation>Photo</translation>
+    </message>
+    <message>
+        <source>Low after</source>
+        <translation>Bas après</translation>
+    </message>
+    <message>
+        <source>min (early)</source>
+        <comment>column of a table</comment>
+        <translation>min (tôt)</translation>
+    </message>
+    <message>
+        <source>min, plan</source>
+        <comment>column of a table</comment>
+        <translation>min, plan</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>minutes, early minutes</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>The whole plan stands on page %1.</source>
+        <translation>Le plan complet est à la page %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more on page %1.</source>
+        <comment>findings, flags of guests and decisions</comment>
+        <translation>
+            <numerusform>%n de plus à la page %1.</numerusform>
+            <numerusform>%n de plus à la page %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Kit.</source>
+        <translation>Équipement.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>guest, kit</comment>
+        <translation>%1&#xa0;: %2</translation>
+    </message>
+    <message>
+        <source>Continued: what to know</source>
+        <translation>Suite&#xa0;: ce qu’il faut savoir</translation>
     </message>
 </context>
 <context>

@@ -58,6 +58,11 @@ std::string text_of(const QString& text) {
     return QString(text).replace(QChar(0x00A0), QChar(u' ')).toStdString();
 }
 
+void expect_rounded_down(const QString& printed, Minutes time) {
+    EXPECT_LE(printed.toDouble(), time.value());
+    EXPECT_GT(printed.toDouble(), time.value() - 1.0);
+}
+
 TEST(BeachContent, TellsThePlansOwnNumbers) {
     for (const char* name : {"salt-cove", "mountain-lake", "harbour-morning"}) {
         const Planned one = planned(name);
@@ -75,8 +80,11 @@ TEST(BeachContent, TellsThePlansOwnNumbers) {
             EXPECT_LT(row.turn.toDouble(), gas->turn_pressure.value() + 1.0);
             EXPECT_GE(row.least.toDouble(), gas->minimum_gas.value() - 1e-6);
             EXPECT_LT(row.least.toDouble(), gas->minimum_gas.value() + 1.0);
-            EXPECT_LE(row.minutes.toDouble(), gas->minutes_to_reserve->value());
-            EXPECT_GT(row.minutes.toDouble(), gas->minutes_to_reserve->value() - 1.0);
+            const GuestForecast* forecast = find_forecast(one.plan, guests[i]->id);
+            ASSERT_NE(forecast, nullptr);
+            expect_rounded_down(row.minutes, *forecast->reserve.middle);
+            expect_rounded_down(row.early, *forecast->reserve.early);
+            EXPECT_LT(row.early.toDouble(), row.minutes.toDouble());
             EXPECT_NEAR(row.rmv.toDouble(), gas->rmv.value(), 0.5);
         }
     }
@@ -136,6 +144,53 @@ TEST(BeachContent, NamesTheForecastsFirstAndItsTimes) {
         }
     }
     EXPECT_GT(unlike_the_single_run, 0) << "the samples no longer tell the two apart";
+}
+
+TEST(BeachContent, SaysWhichMinutesTheTableGives) {
+    Planned one = planned("mountain-lake");
+    TypeSetter setter;
+    const auto words_of = [&](const BeachSheet& sheet) {
+        return text_of(all_words_on(beach_pages(sheet, Paper::a4, setter)));
+    };
+    const BeachSheet forecast = beach_of(one);
+    ASSERT_TRUE(forecast.is_forecast);
+    EXPECT_THAT(words_of(forecast), AllOf(HasSubstr("Low after"), HasSubstr("min (early)"),
+                                          HasSubstr("each guest’s own forecast")));
+    for (const BeachGuest& guest : forecast.guests) {
+        EXPECT_THAT(words_of(forecast), HasSubstr(text_of(guest.minutes + u" (" + guest.early + u')')));
+    }
+    // Without a forecast the planned run is all there is, and the sheet says so.
+    one.plan.forecasts.clear();
+    const BeachSheet run = beach_of(one);
+    ASSERT_FALSE(run.is_forecast);
+    const auto guests = guests_in(one.session, one.session.groups.front().id);
+    for (std::size_t i = 0; i < guests.size(); ++i) {
+        EXPECT_EQ(run.guests[i].early, QString());
+        expect_rounded_down(run.guests[i].minutes,
+                            *find_gas(one.plan, guests[i]->id)->minutes_to_reserve);
+    }
+    EXPECT_THAT(words_of(run), AllOf(HasSubstr("min, plan"), HasSubstr("No forecast"),
+                                     Not(HasSubstr("own forecast"))));
+}
+
+TEST(BeachContent, CountsTheStopsThatStandFirst) {
+    const Planned one = planned("mountain-lake", [](Session& session) {
+        session.guests[0].birth_date.reset();
+        session.guests[0].kit.lead = Kilograms(1.0);
+        session.conditions.visibility = Meters(1.0);
+    });
+    const BeachSheet sheet = beach_of(one);
+    const auto stops = [](const QStringList& texts, QLatin1String start) {
+        return std::count_if(texts.begin(), texts.end(),
+                             [&](const QString& text) { return text.startsWith(start); });
+    };
+    EXPECT_GT(sheet.guests[0].stops, 0);
+    EXPECT_LT(sheet.guests[0].stops, sheet.guests[0].flags.size());
+    EXPECT_EQ(sheet.guests[0].stops, stops(sheet.guests[0].flags, QLatin1String("Stop:")));
+    EXPECT_EQ(sheet.guests[0].stops,
+              stops(sheet.guests[0].flags.mid(0, sheet.guests[0].stops), QLatin1String("Stop:")));
+    EXPECT_EQ(sheet.open_stops, stops(sheet.open, QLatin1String("Stop,")));
+    EXPECT_EQ(sheet.open_stops, stops(sheet.open.mid(0, sheet.open_stops), QLatin1String("Stop,")));
 }
 
 TEST(BeachContent, AnOldCheckOfSignalsIsNoCheck) {

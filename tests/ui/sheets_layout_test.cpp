@@ -6,7 +6,6 @@
 
 #include "sheets_support.h"
 #include "ui/guest_words/guest_language.h"
-#include "ui/sheet/beach_sheet.h"
 #include "ui/sheet/sheets.h"
 #include "ui/words/window_language.h"
 #include "ui_fixture.h"
@@ -149,68 +148,6 @@ TEST(KitPages, CutNoNameOfTheSamples) {
             }
         }
     }
-}
-
-TEST(BeachPages, KeepTheFootAndWhoTheGuestsAre) {
-    Session session = sample("many-tongues").session;
-    for (Guest& guest : session.guests) guest.group = session.groups.front().id;
-    session.groups.resize(1);
-    const Plan planned = plan_for(session);
-    const BeachSheet sheet =
-        beach_sheet(session, planned, session.groups.front(), UnitSystem::metric);
-    TypeSetter setter;
-    const std::string words =
-        all_words_on(beach_pages(sheet, Paper::a4, setter)).toStdString();
-    const auto plain = [](QString text) {
-        return text.replace(QChar(0x00A0), QChar(u' ')).simplified().toStdString();
-    };
-    ASSERT_GT(sheet.review.size(), 100);
-    EXPECT_THAT(words, HasSubstr(plain(sheet.review)));
-    for (const BeachGuest& guest : sheet.guests) EXPECT_THAT(words, HasSubstr(plain(guest.who)));
-}
-
-TEST(BeachPages, OfFewGuestsHaveEvenRows) {
-    // The rows' lower rules lie as far apart as the words in them ask for, and all else is shared.
-    const Session session = sample("mountain-lake").session;
-    for (const Page& page : pages_of(session, SheetKind::beach, Paper::a4)) {
-        std::vector<double> heights;
-        for (const SheetItem& item : page.items) {
-            const auto* box = std::get_if<RectItem>(&item);
-            // The frame for a photo is as high as its row.
-            if (box == nullptr || box->rect.left() > page.frames.front().left() + 0.1) continue;
-            if (box->rect.width() > 8.0 && box->rect.width() < 14.0) {
-                heights.push_back(box->rect.height());
-            }
-        }
-        ASSERT_GE(heights.size(), 2U);
-        const auto [least, most] = std::minmax_element(heights.begin(), heights.end());
-        EXPECT_LT(*most - *least, 12.0);
-    }
-}
-
-TEST(BeachPages, OfUpToEightGuestsIsOne) {
-    for (const int guests : {0, 1, 7, 8}) {
-        Session session = crowded(sample("harbour-morning").session, std::max(guests, 1));
-        if (guests == 0) session.guests.clear();
-        session.groups.resize(1);
-        for (const Paper paper : {Paper::a4, Paper::letter}) {
-            EXPECT_EQ(pages_of(session, SheetKind::beach, paper).size(), 1U) << guests;
-        }
-    }
-    Session nine = crowded(sample("harbour-morning").session, 9);
-    nine.groups.resize(1);
-    const auto pages = pages_of(nine, SheetKind::beach, Paper::a4);
-    ASSERT_EQ(pages.size(), 2U);
-    EXPECT_THAT(all_words_on({pages[0]}).toStdString(), HasSubstr("Page 1 of 2"));
-    EXPECT_THAT(all_words_on({pages[1]}).toStdString(), HasSubstr("Page 2 of 2"));
-}
-
-TEST(BeachPages, WhatDoesNotFitIsCounted) {
-    const Session session = crowded(sample("harbour-morning").session, 8);
-    const std::string words =
-        all_words_on(pages_of(session, SheetKind::beach, Paper::letter)).toStdString();
-    EXPECT_THAT(words, HasSubstr("more: see the findings in the window"));
-    EXPECT_THAT(words, HasSubstr("The whole plan stands on the emergency page"));
 }
 
 TEST(PicturePages, AreOneWithAllNineteenSignalsAndTenNumbers) {

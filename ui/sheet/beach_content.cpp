@@ -114,6 +114,19 @@ QString unknown_text(const BriefingCheck& check) {
     return BeachWords::tr("Signals not yet known: %1.").arg(unknown.join(QStringLiteral(", ")));
 }
 
+/// Rounded down: to the safe side.
+QString bare_minutes(const std::optional<Minutes>& time) {
+    return time ? bare(text(*time, Rounding::down))
+                : BeachWords::tr(">%1", "more minutes than").arg(longest_profile.value());
+}
+
+/// Broken between items only.
+QString in_whole_items(const QString& list) {
+    QStringList items = list.split(QStringLiteral(" · "));
+    for (QString& item : items) item.replace(u' ', QChar(0x00A0));
+    return items.join(QStringLiteral("\u00A0· "));
+}
+
 BeachGuest guest_of(const Session& session, const Plan& plan, const Guest& guest,
                     const std::vector<GuestId>& order, UnitSystem units) {
     BeachGuest row;
@@ -122,11 +135,12 @@ BeachGuest guest_of(const Session& session, const Plan& plan, const Guest& guest
     for (const Finding& finding : plan.findings) {
         if (about(finding, guest.id) && stands(finding)) {
             row.flags << flag_text(finding, session, units);
+            row.stops += finding.severity == Severity::stop ? 1 : 0;
         }
     }
     const QString unknown = unknown_text(check_on(guest.briefing, session.date));
     if (!unknown.isEmpty()) row.flags << unknown;
-    row.kit = kit_line(guest.kit, units);
+    row.kit = in_whole_items(kit_line(guest.kit, units));
     const auto place = std::find(order.begin(), order.end(), guest.id);
     if (place != order.end()) row.order = QString::number(place - order.begin() + 1);
     const GuestGas* gas = find_gas(plan, guest.id);
@@ -137,9 +151,13 @@ BeachGuest guest_of(const Session& session, const Plan& plan, const Guest& guest
     row.low = QString::number(signal_reading(gas->signal_pressure, units), 'f', 0);
     row.turn = bare(text(gas->turn_pressure, units, Rounding::up));
     row.least = bare(text(gas->minimum_gas, units, Rounding::up));
-    row.minutes = gas->minutes_to_reserve
-                      ? bare(text(*gas->minutes_to_reserve, Rounding::down))
-                      : BeachWords::tr(">%1", "more minutes than").arg(longest_profile.value());
+    // What counts on the beach is the guest's own forecast; the single planned run only without one.
+    if (const GuestForecast* forecast = find_forecast(plan, guest.id)) {
+        row.minutes = bare_minutes(forecast->reserve.middle);
+        row.early = bare_minutes(forecast->reserve.early);
+    } else {
+        row.minutes = bare_minutes(gas->minutes_to_reserve);
+    }
     return row;
 }
 
@@ -149,19 +167,27 @@ QString forecast_minutes(const std::optional<Minutes>& time) {
                 : BeachWords::tr("over %1 min").arg(longest_profile.value());
 }
 
-QString air_text(const Session& session, const Plan& plan, const Group& group, UnitSystem units) {
-    QStringList sentences;
-    // Who and when as the plan and the Gas tab say it: the forecast, not the single planned run.
+/// When the air is low: of the group, of the forecast, not of the single planned run; and what the
+/// table of guests gives.
+QStringList low_air_sentences(const Session& session, const Plan& plan, const Group& group) {
     const GroupForecast* forecast = find_forecast(plan, group.id);
     const Guest* first =
         forecast != nullptr ? find_guest(session, forecast->likely_first) : nullptr;
     if (first != nullptr) {
-        sentences << BeachWords::tr(
-                         "Likely low on air first: %1, after about %2 (10 of 100 dives: before "
-                         "%3).")
-                         .arg(one_line(first->name), forecast_minutes(forecast->first_at_reserve.middle),
-                              forecast_minutes(forecast->first_at_reserve.early));
+        return {BeachWords::tr("Somebody is low on air after about %2 (in 10 of 100 dives before %3), "
+                               "most likely first: %1.")
+                    .arg(one_line(first->name), forecast_minutes(forecast->first_at_reserve.middle),
+                         forecast_minutes(forecast->first_at_reserve.early)),
+                BeachWords::tr("The table gives each guest’s own forecast; in brackets: sooner in 10 of "
+                               "100 dives.")};
     }
+    if (order_of_low_on_air(plan, group.id).empty()) return {};
+    return {BeachWords::tr("No forecast: the table gives the planned minutes. About half of all dives "
+                           "are low on air sooner.")};
+}
+
+QString air_text(const Session& session, const Plan& plan, const Group& group, UnitSystem units) {
+    QStringList sentences = low_air_sentences(session, plan, group);
     const GroupGas* gas = find_gas(plan, group.id);
     if (gas != nullptr && gas->instructor_minimum_gas) {
         sentences << BeachWords::tr("Instructor: %1 at least, to bring one guest up.")
@@ -235,6 +261,7 @@ BeachSheet beach_sheet(const Session& session, const Plan& plan, const Group& gr
                                  text(later(session.dive_time, point.time)),
                                  text(point.depth, units)});
     }
+    sheet.is_forecast = find_forecast(plan, group.id) != nullptr;
     sheet.times = times_text(session, plan, group);
     sheet.air = air_text(session, plan, group, units);
     sheet.air_checks = check_minutes(session);
@@ -248,7 +275,10 @@ BeachSheet beach_sheet(const Session& session, const Plan& plan, const Group& gr
         const bool of_guest = std::any_of(guests.begin(), guests.end(), [&](const Guest* guest) {
             return about(finding, guest->id);
         });
-        if (whole && stands(finding)) sheet.open << open_text(finding, session, units);
+        if (whole && stands(finding)) {
+            sheet.open << open_text(finding, session, units);
+            sheet.open_stops += finding.severity == Severity::stop ? 1 : 0;
+        }
         if ((whole || of_guest) && finding.overruled_because) {
             sheet.decided << decided_text(finding, session, units);
         }

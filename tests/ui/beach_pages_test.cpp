@@ -1,0 +1,211 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gmock/gmock.h>
+
+#include <algorithm>
+
+#include "sheets_support.h"
+#include "ui/sheet/beach_sheet.h"
+#include "ui_fixture.h"
+
+namespace leadline::testing {
+namespace {
+
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+constexpr Paper papers[] = {Paper::a4, Paper::letter};
+
+BeachSheet beach_of(const Session& session) {
+    const Result<Plan> planned = plan(session, rules());
+    EXPECT_TRUE(planned.has_value()) << (planned ? "" : words(planned.error()).toStdString());
+    return beach_sheet(session, planned.value_or({}), session.groups.front(), UnitSystem::metric);
+}
+
+std::vector<Page> pages_of(const BeachSheet& sheet, Paper paper) {
+    static TypeSetter setter;
+    return beach_pages(sheet, paper, setter);
+}
+
+/// All guests of a sample in its first group, two of them without a birth date, each with too little
+/// lead and some with other faults: as many stops and cautions as a bad morning has.
+Session troubled(const char* name) {
+    Session session = sample(name).session;
+    session.groups.resize(1);
+    for (std::size_t i = 0; i < session.guests.size(); ++i) {
+        Guest& guest = session.guests[i];
+        guest.group = session.groups.front().id;
+        guest.kit.lead = Kilograms(1.0);
+        if (i % 3 == 1) guest.birth_date.reset();
+        if (i % 4 == 2) guest.kit.suit.clear();
+    }
+    session.conditions.visibility = Meters(1.0);
+    return session;
+}
+
+/// Letters only: where lines break does not matter.
+std::string letters(const QString& text) {
+    QString bare = text;
+    for (const char16_t blank : {u' ', u'\u00A0', u'\n'}) bare.remove(QChar(blank));
+    return bare.toStdString();
+}
+
+/// Nothing that the sheet holds but long names is missing from its pages.
+void expect_all_there(const BeachSheet& sheet, Paper paper) {
+    const auto pages = pages_of(sheet, paper);
+    for (const Page& page : pages) EXPECT_EQ(faults_of(page).join(u'\n').toStdString(), "");
+    const std::string there = letters(all_words_on(pages));
+    const auto expect = [&](const QString& text) {
+        EXPECT_TRUE(there.find(letters(text)) != std::string::npos) << text.toStdString();
+    };
+    for (const BeachGuest& guest : sheet.guests) {
+        for (const QString& flag : guest.flags) expect(flag);
+        expect(guest.who);
+        if (guest.kit.size() < 120) expect(guest.kit);
+        expect(guest.minutes);
+        expect(guest.low);
+    }
+    for (const QString& text : sheet.open + sheet.decided + sheet.emergency_plan) expect(text);
+    expect(sheet.emergency_line);
+    expect(sheet.times);
+    expect(sheet.review);
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        EXPECT_THAT(all_words_on({pages[i]}).toStdString(),
+                    HasSubstr("Page " + std::to_string(i + 1) + " of " +
+                              std::to_string(pages.size())));
+    }
+}
+
+TEST(BeachPages, KeepTheFootAndWhoTheGuestsAre) {
+    Session session = sample("many-tongues").session;
+    for (Guest& guest : session.guests) guest.group = session.groups.front().id;
+    session.groups.resize(1);
+    const BeachSheet sheet = beach_of(session);
+    const std::string words = all_words_on(pages_of(sheet, Paper::a4)).toStdString();
+    const auto plain = [](QString text) {
+        return text.replace(QChar(0x00A0), QChar(u' ')).simplified().toStdString();
+    };
+    ASSERT_GT(sheet.review.size(), 100);
+    EXPECT_THAT(words, HasSubstr(plain(sheet.review)));
+    for (const BeachGuest& guest : sheet.guests) EXPECT_THAT(words, HasSubstr(plain(guest.who)));
+}
+
+TEST(BeachPages, OfFewGuestsHaveEvenRows) {
+    // The rows' lower rules lie as far apart as the words in them ask for, and all else is shared.
+    for (const Page& page : pages_of(beach_of(sample("mountain-lake").session), Paper::a4)) {
+        std::vector<double> heights;
+        for (const SheetItem& item : page.items) {
+            const auto* box = std::get_if<RectItem>(&item);
+            // The frame for a photo is as high as its row.
+            if (box == nullptr || box->rect.left() > page.frames.front().left() + 0.1) continue;
+            if (box->rect.width() > 8.0 && box->rect.width() < 14.0) {
+                heights.push_back(box->rect.height());
+            }
+        }
+        ASSERT_GE(heights.size(), 2U);
+        const auto [least, most] = std::minmax_element(heights.begin(), heights.end());
+        EXPECT_LT(*most - *least, 12.0);
+    }
+}
+
+TEST(BeachPages, OfASampleIsOne) {
+    for (const char* name : {"salt-cove", "mountain-lake", "harbour-morning", "many-tongues"}) {
+        for (const Paper paper : papers) {
+            EXPECT_EQ(pages_of(beach_of(sample(name).session), paper).size(), 1U) << name;
+        }
+    }
+    Session nobody = sample("harbour-morning").session;
+    nobody.guests.clear();
+    EXPECT_EQ(pages_of(beach_of(nobody), Paper::letter).size(), 1U);
+}
+
+TEST(BeachPages, LoseNothingHoweverMuchThereIs) {
+    Session nine = troubled("harbour-morning");
+    nine.guests.push_back(nine.guests.front());
+    nine.guests.back().id = GuestId("guest-99");
+    nine.guests.back().name = "Ninth";
+    for (const Session& session :
+         {troubled("harbour-morning"), troubled("many-tongues"), troubled("mountain-lake"), nine,
+          crowded(sample("harbour-morning").session, 1), crowded(sample("harbour-morning").session, 8),
+          crowded(sample("harbour-morning").session, 40)}) {
+        for (const Paper paper : papers) expect_all_there(beach_of(session), paper);
+    }
+}
+
+TEST(BeachPages, SayWhereTheRestStands) {
+    const BeachSheet sheet = beach_of(troubled("harbour-morning"));
+    const auto pages = pages_of(sheet, Paper::letter);
+    ASSERT_GE(pages.size(), 2U);
+    const std::string number = std::to_string(pages.size());
+    const std::string first = all_words_on({pages.front()}).toStdString();
+    const std::string last = all_words_on({pages.back()}).toStdString();
+    EXPECT_THAT(first, HasSubstr("more on page " + number));
+    EXPECT_THAT(last, HasSubstr("Continued: what to know"));
+    EXPECT_THAT(last, HasSubstr("Page " + number + " of " + number));
+    // A stop moved from its guest's row is announced there as one.
+    EXPECT_THAT(first, HasSubstr("more under “Open”"));
+}
+
+TEST(BeachPages, HoldAllEightHeadsTogether) {
+    // Whoever counts heads needs them on one sheet of paper, however many findings there are.
+    const BeachSheet sheet = beach_of(troubled("harbour-morning"));
+    ASSERT_EQ(sheet.guests.size(), 8U);
+    for (const Paper paper : papers) {
+        const std::string first = all_words_on({pages_of(sheet, paper).front()}).toStdString();
+        for (const BeachGuest& guest : sheet.guests) {
+            EXPECT_THAT(first, HasSubstr(guest.name.toStdString()));
+        }
+    }
+}
+
+TEST(BeachPages, CarryAPlanThatIsTooLongToTheNextPage) {
+    const auto pages = pages_of(beach_of(crowded(sample("harbour-morning").session, 1)), Paper::letter);
+    EXPECT_THAT(all_words_on({pages.front()}).toStdString(),
+                HasSubstr("The whole plan stands on page 2."));
+    EXPECT_THAT(all_words_on({pages.back()}).toStdString(), HasSubstr("Step 42:"));
+}
+
+TEST(BeachPages, SayThatNothingIsOpenOnlyWhereNoGuestHasAFlagEither) {
+    BeachSheet sheet = beach_of(sample("mountain-lake").session);
+    sheet.open.clear();
+    sheet.open_stops = 0;
+    sheet.decided.clear();
+    const auto words_of = [&] {
+        return all_words_on(pages_of(sheet, Paper::a4)).toStdString();
+    };
+    for (BeachGuest& guest : sheet.guests) guest.flags.clear();
+    EXPECT_THAT(words_of(), HasSubstr("No stop and no caution"));
+    sheet.guests.back().flags = {QStringLiteral("Stop: not yet asked.")};
+    EXPECT_THAT(words_of(), Not(HasSubstr("No stop and no caution")));
+}
+
+TEST(BeachPages, KeepWordsOffTheRules) {
+    for (const Session& session :
+         {sample("harbour-morning").session, sample("mountain-lake").session,
+          sample("many-tongues").session, troubled("harbour-morning")}) {
+        for (const Page& page : pages_of(beach_of(session), Paper::letter)) {
+            std::vector<double> rules_at;
+            for (const SheetItem& item : page.items) {
+                const auto* line = std::get_if<LineItem>(&item);
+                if (line != nullptr && line->line.dx() > page.frames.front().width() - 1.0) {
+                    rules_at.push_back(line->line.y1());
+                }
+            }
+            ASSERT_GE(rules_at.size(), 2U);
+            for (const SheetItem& item : page.items) {
+                const auto* text = std::get_if<TextItem>(&item);
+                if (text == nullptr) continue;
+                const double size = text->points * mm_per_point;
+                for (const TextLine& line : text->lines) {
+                    for (const double rule : rules_at) {
+                        EXPECT_FALSE(rule > line.baseline - 0.7 * size &&
+                                     rule < line.baseline + 0.2 * size)
+                            << line.text.toStdString();
+                    }
+                }
+            }
+        }
+    }
+}
+
+}  // namespace
+}  // namespace leadline::testing
