@@ -48,6 +48,36 @@ TEST(QrCode, EveryCodeIsReadBackFromThePage) {
     }
 }
 
+double side_of_code(const Page& page) {
+    for (const SheetItem& item : page.items) {
+        if (const auto* code = std::get_if<QrItem>(&item)) return code->rect.width();
+    }
+    return 0.0;
+}
+
+TEST(QrCode, GrowsWithTheCardAndIsReadBackAtEverySize) {
+    for (const char* language : {"en", "de", "ja", "ar"}) {
+        const auto cards =
+            faces_of(sample("many-tongues").session, UnitSystem::metric, language);
+        ASSERT_FALSE(cards.empty());
+        const CardContent& card = cards.front();
+        const Page smallest = card_pages({card}, CardSize::a6).front();
+        for (const CardSize size : card_sizes()) {
+            const Page page = card_pages({card}, size).front();
+            const QSizeF large = card_size(size);
+            const QSizeF small = card_size(CardSize::a6);
+            // As much larger as the card itself; a sheet of Letter is a little lower than its width asks.
+            const double grown = std::min(large.width() / small.width(), large.height() / 139.7);
+            EXPECT_NEAR(side_of_code(page) / side_of_code(smallest), grown, 0.02);
+            // A coarser picture will do for a larger code.
+            const double fine = dots_per_mm / std::max(1.0, grown);
+            const QStringList texts = read_codes(rendered(page, fine));
+            ASSERT_EQ(texts.size(), 1) << language << " " << static_cast<int>(size);
+            EXPECT_EQ(texts.front(), card_as_text(card, most_code_bytes));
+        }
+    }
+}
+
 TEST(QrCode, ItsFieldsAreLargeEnoughAndItsEdgeIsWhite) {
     for (const CardSize size : card_sizes()) {
         const auto cards = faces_of(sample("many-tongues").session, UnitSystem::metric);

@@ -141,6 +141,9 @@ TEST(BeachPages, SayWhereTheRestStands) {
     EXPECT_THAT(first, HasSubstr("more on page " + number));
     EXPECT_THAT(last, HasSubstr("Continued: what to know"));
     EXPECT_THAT(last, HasSubstr("Page " + number + " of " + number));
+    // The gravest stands on the first.
+    ASSERT_GT(sheet.open_stops, 0);
+    EXPECT_THAT(first, HasSubstr(sheet.open.front().toStdString()));
     // A stop moved from its guest's row is announced there as one.
     EXPECT_THAT(first, HasSubstr("more under “Open”"));
 }

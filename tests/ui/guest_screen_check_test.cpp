@@ -113,5 +113,17 @@ TEST_F(GuestScreenCheck, AfterTheLastAnswerTheKeyboardIsAtTheStart) {
     EXPECT_EQ(screen_->focusWidget(), child<QPushButton>(*check(), "check_start"));
 }
 
+TEST_F(GuestScreenCheck, TheStartStandsInTheMiddleOfItsRoom) {
+    show("mountain-lake");
+    go_to(ScreenPage::signal_check);
+    press(Qt::Key_Down);
+    const auto* start = screen_->view()->findChild<GuestButton*>(QStringLiteral("check_start"));
+    const auto* score = screen_->view()->findChild<GuestLabel*>(QStringLiteral("check_score"));
+    ASSERT_TRUE(start != nullptr && start->isVisible() && score != nullptr);
+    const QWidget* tile = score->parentWidget();
+    const int middle = tile->mapTo(screen_->view(), tile->rect().center()).y();
+    EXPECT_NEAR(start->mapTo(screen_->view(), start->rect().center()).y(), middle, 20);
+}
+
 }  // namespace
 }  // namespace leadline::testing

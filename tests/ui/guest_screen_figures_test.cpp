@@ -255,5 +255,27 @@ TEST_F(GuestScreenFigures, ShowsOthersNoMoreThanByFirstName) {
     }
 }
 
+TEST_F(GuestScreenFigures, TheHandsOfANumberStandWhereThePageBegins) {
+    show("many-tongues", {1920, 1080});
+    for (const char* language : {"en", "ar"}) {
+        control().set_language(language);
+        go_to(ScreenPage::numbers);
+        const QWidget* view = screen_->view();
+        std::vector<int> hands;
+        for (const PictureView* picture : view->findChildren<PictureView*>()) {
+            const bool in_tile = qobject_cast<const ScreenTile*>(picture->parentWidget()) != nullptr;
+            if (in_tile || !picture->isVisibleTo(view) || !picture->picture().contains(u"number-")) {
+                continue;
+            }
+            hands.push_back(picture->mapTo(view, QPoint(0, 0)).x());
+        }
+        ASSERT_EQ(hands.size(), 3U) << language;
+        // From left to right in every language.
+        EXPECT_TRUE(std::is_sorted(hands.begin(), hands.end())) << language;
+        const bool at_right = hands.front() > view->width() / 2;
+        EXPECT_EQ(at_right, control().right_to_left()) << language;
+    }
+}
+
 }  // namespace
 }  // namespace leadline::testing

@@ -48,7 +48,11 @@ NumbersView::NumbersView(GuestScreenControl& control, QWidget* parent)
     auto* numbers = screen_column();
     numbers->addLayout(asked);
     numbers->addWidget(how_);
-    numbers->addWidget(sample, 0, Qt::AlignLeft);
+    // At the side where the page begins.
+    auto* sample_row = screen_row();
+    sample_row->addWidget(sample);
+    sample_row->addStretch(1);
+    numbers->addLayout(sample_row);
     numbers->addStretch(1);
     auto* all_digits = new QWidget(this);
     all_digits->setLayoutDirection(Qt::LeftToRight);

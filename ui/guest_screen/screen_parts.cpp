@@ -246,9 +246,12 @@ void PictureView::paintEvent(QPaintEvent* /*event*/) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const double radius = scale_.em * 0.25;
-    painter.setPen(Qt::NoPen);
+    // Outside a tile the ground gets a tile's edge.
+    const bool in_tile = qobject_cast<const ScreenTile*>(parentWidget()) != nullptr;
+    const double line = in_tile ? 0.0 : std::max(1.0, scale_.em * 0.05);
+    painter.setPen(in_tile ? QPen(Qt::NoPen) : QPen(scale_.palette.rule, line));
     painter.setBrush(scale_.palette.picture);
-    painter.drawRoundedRect(QRectF(rect()), radius, radius);
+    painter.drawRoundedRect(QRectF(rect()).adjusted(line, line, -line, -line), radius, radius);
     const double margin = width() * 0.06;
     if (path_ == QLatin1String(clock_picture)) {
         const QRectF face =

@@ -19,6 +19,7 @@ SignalCheckView::SignalCheckView(GuestScreenControl& control, QWidget* parent)
     : ScreenView(control, parent),
       seed([] { return QRandomGenerator::global()->generate64(); }),
       parts_(screen_row()),
+      asked_(screen_column()),
       answers_(screen_grid()),
       title_(new GuestLabel(TextRole::title, TextInk::accent, this)),
       picker_(new GuestPicker(control, this)),
@@ -46,23 +47,23 @@ SignalCheckView::SignalCheckView(GuestScreenControl& control, QWidget* parent)
     connect(start_, &QPushButton::clicked, this, &SignalCheckView::start);
     // Another session's guests may bear the same ids.
     connect(&control.document(), &SessionDocument::opened, this, &SignalCheckView::drop);
-    auto* asked = screen_column();
-    asked->addWidget(question_);
-    asked->addWidget(picture_, 0, Qt::AlignHCenter);
-    asked->addLayout(answers_);
+    asked_->addStretch(0);
+    asked_->addWidget(question_);
+    asked_->addWidget(picture_, 0, Qt::AlignHCenter);
+    asked_->addLayout(answers_);
     auto* said = screen_row();
     said->addWidget(said_picture_);
     said->addWidget(said_words_, 1);
-    asked->addLayout(said);
-    asked->addWidget(start_);
-    asked->addStretch(1);
+    asked_->addLayout(said);
+    asked_->addWidget(start_);
+    asked_->addStretch(1);
     auto* tile = new ScreenTile(this);
     auto* known = screen_column(tile);
     known->addWidget(score_);
     known->addLayout(known_);
     known->addStretch(1);
     known->addWidget(noted_);
-    parts_->addLayout(asked, 3);
+    parts_->addLayout(asked_, 3);
     parts_->addWidget(tile, 2);
     auto* all = screen_column(this);
     all->addWidget(title_);
@@ -141,6 +142,8 @@ void SignalCheckView::show_question() {
     question_->setText(say(done ? ScreenWord::check_done : ScreenWord::check_question));
     start_->setVisible(!asking && control().guest() != nullptr);
     start_->set_strong(!done);
+    // Before the first question the button is all there is, and stands in the middle.
+    asked_->setStretch(0, check_ ? 0 : 1);
     start_->setText(say(done ? ScreenWord::check_again : ScreenWord::check_start));
     for (std::size_t k = 0; k < answer_buttons_.size(); ++k) {
         auto* button = static_cast<GuestButton*>(answer_buttons_[k]);

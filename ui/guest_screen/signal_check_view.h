@@ -34,6 +34,7 @@ private:
     void show_question();
     void show_known();
     QBoxLayout* parts_;
+    QVBoxLayout* asked_;
     QGridLayout* answers_;
     std::vector<QWidget*> answer_buttons_;
     GuestLabel* title_;

@@ -8,7 +8,7 @@
 namespace leadline {
 namespace {
 
-constexpr double name_points = 10.5;
+constexpr double beach_name_points = 10.5;
 constexpr double long_name_points = 8.5;
 constexpr double name_gap = 2.5;
 constexpr double name_line = 4.7;
@@ -16,7 +16,7 @@ constexpr double row_margin = 0.5;   ///< above and below the words
 constexpr double most_small = 10.0;  ///< points of the small type
 constexpr int most_who_lines = 3;
 constexpr int most_kit_lines = 2;
-constexpr double row_least = 9.2;  ///< as high as the figures
+constexpr double beach_row_least = 9.2;  ///< as high as the figures
 constexpr double line_pitch = 3.45;  ///< [mm] of a line at least_sheet_points
 
 double small_points(double grow) { return std::min(least_sheet_points * grow, most_small); }
@@ -40,7 +40,7 @@ BeachRow BeachPage::row_of(const BeachGuest& guest, double grow, int most_lines)
                                pen_.height({text, 0}, width, points) / one)));
     };
     BeachRow row;
-    const double natural = pen_.width(guest.name, name_points * grow, true) + 0.3;
+    const double natural = pen_.width(guest.name, beach_name_points * grow, true) + 0.3;
     row.name = natural <= width ? 1 : 2;
     // The age and what the health check came to are never cut for a long name.
     const bool beside = natural + name_gap + pen_.width(guest.who, points) <= width;
@@ -49,7 +49,7 @@ BeachRow BeachPage::row_of(const BeachGuest& guest, double grow, int most_lines)
     put_flags(guest, width, points, most_lines, row);
     row.content = (row.name == 1 ? name_line * grow : 2.0 * 3.8) +
                   small_line(grow) * (row.who + row.kit + row.flags);
-    row.height = std::max(row.content + 2.0 * row_margin, row_least * grow);
+    row.height = std::max(row.content + 2.0 * row_margin, beach_row_least * grow);
     return row;
 }
 
@@ -99,7 +99,7 @@ void BeachPage::plan_rows(double grow, int most_lines) {
 }
 
 double BeachPage::rows_height() const {
-    double sum = rows_.empty() ? row_least : 0.0;
+    double sum = rows_.empty() ? beach_row_least : 0.0;
     for (const BeachRow& row : rows_) sum += row.height;
     return sum;
 }
@@ -142,7 +142,7 @@ double BeachPage::set_guests(double y) {
     if (guests_.empty()) {
         pen_.text(BeachLabels::tr("Nobody is in this group yet."),
                   QRectF(frame.left(), top + 2.0, frame.width(), 5.0), {.points = 10.0});
-        top += row_least;
+        top += beach_row_least;
     }
     return top + beach_part_gap;
 }
@@ -157,9 +157,9 @@ void BeachPage::set_guest(const BeachGuest& guest, const QRectF& row, const Beac
     const double name = lines.name == 1 ? name_line * grow_ : 2.0 * 3.8;
     const double wide = lines.who > 0 || lines.name > 1
                             ? who.width()
-                            : name_width(guest, who.width(), name_points * grow_);
+                            : name_width(guest, who.width(), beach_name_points * grow_);
     pen_.text(guest.name, QRectF(who.left(), who.top() - 0.4, wide, name),
-              {.points = lines.name == 1 ? name_points * grow_ : long_name_points,
+              {.points = lines.name == 1 ? beach_name_points * grow_ : long_name_points,
                .bold = true,
                .most_lines = lines.name});
     double y = who.top() + name;

@@ -6,12 +6,11 @@
 namespace leadline {
 namespace {
 
-constexpr double title_height = 14.2;
 constexpr double number_top = 9.3;
 constexpr double emergency_least = 17.0;
 constexpr double emergency_most = 21.5;
-constexpr double strong = 0.8;
-constexpr double line_height = 3.45;
+constexpr double emergency_edge = 0.8;
+constexpr double emergency_plan_line = 3.45;
 
 }  // namespace
 
@@ -35,7 +34,7 @@ double set_beach_title(SheetPen& pen, const BeachSheet& sheet, double number_wid
     pen.text(sheet.site, QRectF(left, y - 0.6, width, 5.2), {.points = 11.0, .bold = true});
     pen.text(sheet.when, QRectF(left, y + 4.4, width, 4.4), {.points = 9.5});
     pen.text(sheet.staff, QRectF(left, y + 8.8, width - number_width - 3.0, 4.4), {.points = 9.5});
-    return y + title_height;
+    return y + beach_title_height;
 }
 
 void set_beach_number(SheetPen& pen, const QString& number) {
@@ -58,7 +57,7 @@ double BeachPage::emergency_height() {
 double BeachPage::set_emergency(double y) {
     const QRectF& frame = pen_.frame();
     const QRectF box(frame.left(), y, frame.width(), emergency_height_);
-    pen_.box(box, strong, 1.2);
+    pen_.box(box, emergency_edge, 1.2);
     const QRectF call(box.left() + 3.0, box.top() + 1.4, box.width() * 0.38 - 3.0,
                       box.height() - 2.8);
     pen_.text(BeachLabels::tr("In an emergency call"),
@@ -108,9 +107,9 @@ void BeachPage::set_emergency_plan(const QRectF& plan) {
         return;
     }
     plan_cut_ = true;
-    pen_.text(joined, plan.adjusted(0.0, 0.0, 0.0, -line_height), {.points = 8.0, .most_lines = 5});
+    pen_.text(joined, plan.adjusted(0.0, 0.0, 0.0, -emergency_plan_line), {.points = 8.0, .most_lines = 5});
     pen_.text(BeachLabels::tr("The whole plan stands on page %1.").arg(goes_on_),
-              QRectF(plan.left(), plan.bottom() - line_height, plan.width(), line_height + 0.3),
+              QRectF(plan.left(), plan.bottom() - emergency_plan_line, plan.width(), emergency_plan_line + 0.3),
               {.points = 8.0, .bold = true});
 }
 

@@ -16,6 +16,7 @@ class BeachLabels {
 };
 
 // What the parts of the beach sheet share, in millimetres.
+inline constexpr double beach_title_height = 14.2;
 inline constexpr double beach_part_gap = 1.8;
 inline constexpr double beach_note_gap = 0.5;
 inline constexpr double beach_note_line = 3.6;
@@ -120,6 +121,18 @@ private:
     [[nodiscard]] QStringList open() const;
     [[nodiscard]] QStringList moved_kit() const;
     [[nodiscard]] double notes_height(bool running);
+    /// Height of the first of the notes.
+    [[nodiscard]] double gravest_note();
+    /// Gives rows more lines for the flags that were moved from them, as long as all still fits.
+    /// @param stops  only where a stop was moved
+    void bring_back_flags(bool stops);
+    /// All on this page: large and a paragraph each, or small and running on, if need be with flags
+    /// moved from their narrow column to the wide lines at the foot.
+    bool fits_here();
+    /// The gravest note on this page, the others on another.
+    bool fits_with_rest();
+    /// Height that is left [mm]; less than nothing: it does not fit.
+    [[nodiscard]] double spare(double notes) const { return room_ - notes - rows_height(); }
     void set_notes(double y, double bottom, BeachRest& rest);
 
     const BeachSheet& sheet_;
@@ -127,6 +140,8 @@ private:
     std::size_t goes_on_;
     SheetPen pen_;
     std::vector<BeachRow> rows_;
+    double room_ = 0.0;          ///< for the guests' rows and the notes
+    double others_least_ = 0.0;  ///< of the records and the profile with the signals
     double foot_height_ = 0.0;
     double emergency_height_ = 0.0;
     double grow_ = 1.0;  ///< of the type in the rows

@@ -17,6 +17,7 @@ constexpr double middle_most = 46.0;
 constexpr double row_spare_most = 8.0;
 constexpr int most_flag_lines = 4;
 constexpr double others_growth = 1.7;
+constexpr double shared_out = 0.85;  ///< of what is spare
 constexpr double growths[] = {1.35, 1.25, 1.15, 1.07, 1.0};
 
 /// Whether what is told of the translations takes two lines.
@@ -82,53 +83,78 @@ double BeachPage::notes_height(bool running) {
     return std::max(height, beach_note_line);
 }
 
+double BeachPage::gravest_note() {
+    const std::vector<Phrase> all = beach_notes(open(), sheet_.decided, {}, false);
+    if (all.empty()) return 0.0;
+    return pen_.height(all.front(), pen_.frame().width(), least_sheet_points) + beach_note_gap;
+}
+
+void BeachPage::bring_back_flags(bool stops) {
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+        for (int lines = rows_[i].flags + 1; lines <= most_flag_lines; ++lines) {
+            if (stops ? rows_[i].moved_stops == 0 : rows_[i].moved.isEmpty()) break;
+            BeachRow before = rows_[i];
+            rows_[i] = row_of(guests_[i], 1.0, lines);
+            if (spare(beach_note_line + gravest_note()) >= 0.0) continue;
+            rows_[i] = std::move(before);
+            break;
+        }
+    }
+}
+
+bool BeachPage::fits_here() {
+    for (const double grow : growths) {
+        plan_rows(grow, most_flag_lines);
+        // The room to write in and the profile grow before the words do.
+        const double others = others_least_ * (grow - 1.0) * others_growth;
+        if (spare(notes_height(false)) >= others) return true;
+    }
+    running_ = true;
+    photos_ = false;
+    for (int lines = most_flag_lines; lines > 0; --lines) {
+        plan_rows(1.0, lines);
+        if (spare(notes_height(true)) >= 0.0) return true;
+    }
+    running_ = false;
+    return false;
+}
+
+bool BeachPage::fits_with_rest() {
+    struct Attempt {
+        bool kit;
+        int lines;
+    };
+    // All heads stay together: the kit, which another sheet tells too, gives way for them, and before
+    // a flag does.
+    for (const Attempt& attempt : {Attempt{true, most_flag_lines}, Attempt{true, 3},
+                                   Attempt{true, 2}, Attempt{false, 2}, Attempt{true, 1},
+                                   Attempt{false, 1}}) {
+        kit_ = attempt.kit;
+        plan_rows(1.0, attempt.lines);
+        if (spare(beach_note_line + gravest_note()) < 0.0) continue;
+        // What is left brings flags back to their guests.
+        for (const bool stops : {true, false}) bring_back_flags(stops);
+        return true;
+    }
+    return false;
+}
+
 bool BeachPage::plan() {
-    constexpr double title_height = 14.2;
     const QRectF& frame = pen_.frame();
     foot_height_ = beach_foot_height(pen_, sheet_);
     emergency_height_ = emergency_height();
     const double count = static_cast<double>(std::max<std::size_t>(guests_.size(), 1));
     const double least = middle_least();
-    const double room = frame.height() - title_height - emergency_height_ - foot_height_ -
-                        beach_guests_head - beach_record_head - beach_count_height -
-                        4.0 * beach_part_gap - 1.0 - count * record_least - least;
-    const auto spare = [&](double notes) { return room - notes - rows_height(); };
-    // All on this page: large and a paragraph each, or small and running on, if need be with flags
-    // moved from their narrow column to the wide lines at the foot.
-    const auto all_fits = [&] {
-        for (const double grow : growths) {
-            plan_rows(grow, most_flag_lines);
-            // The room to write in and the profile grow before the words do.
-            const double others = (count * record_least + least) * (grow - 1.0) * others_growth;
-            if (spare(notes_height(false)) >= others) return true;
-        }
-        running_ = true;
-        photos_ = false;
-        for (int lines = most_flag_lines; lines > 0; --lines) {
-            plan_rows(1.0, lines);
-            if (spare(notes_height(true)) >= 0.0) return true;
-        }
-        running_ = false;
-        return false;
-    };
-    double notes = beach_note_line;
-    bool fits = all_fits();
-    if (fits) {
-        notes = notes_height(running_);
-    } else {
-        // The notes go on on another page; if need be the kit, too, so that all heads stay together.
-        for (const bool with_kit : {true, false}) {
-            kit_ = with_kit;
-            for (int lines = most_flag_lines; lines > 0 && !fits; --lines) {
-                plan_rows(1.0, lines);
-                fits = spare(notes) >= 0.0;
-            }
-            if (fits) break;
-        }
-    }
-    const double left = std::max(0.0, spare(notes)) * (fits ? 0.85 : 0.0);
+    others_least_ = count * record_least + least;
+    room_ = frame.height() - beach_title_height - emergency_height_ - foot_height_ -
+            beach_guests_head - beach_record_head - beach_count_height - 4.0 * beach_part_gap - 1.0 -
+            others_least_;
+    const bool here = fits_here();
+    const bool fits = here || fits_with_rest();
+    const double notes = here ? notes_height(running_) : beach_note_line + gravest_note();
     // What is spare goes first to the records and the profile, then to the guests' rows.
-    const double share = left / (count * record_least + least);
+    const double left = fits ? std::max(0.0, spare(notes)) * shared_out : 0.0;
+    const double share = left / others_least_;
     record_row_ = std::min(record_least * (1.0 + share), record_most);
     middle_height_ = std::min(least * (1.0 + share), std::max(middle_most, least));
     const double used = count * (record_row_ - record_least) + middle_height_ - least;

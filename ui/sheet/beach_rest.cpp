@@ -5,7 +5,7 @@ namespace leadline {
 namespace {
 
 constexpr double rest_points = 9.5;
-constexpr double call_points = 16.0;
+constexpr double rest_call_points = 16.0;
 constexpr double paragraph_gap = 1.6;
 constexpr double head_height = 6.4;
 
@@ -42,7 +42,7 @@ void BeachRestPages::set(const BeachRest& rest) {
     begin();
     if (rest.call || rest.plan) {
         head(BeachLabels::tr("In an emergency call"));
-        if (!sheet_.emergency_line.isEmpty()) paragraph({sheet_.emergency_line, 0}, call_points);
+        if (!sheet_.emergency_line.isEmpty()) paragraph({sheet_.emergency_line, 0}, rest_call_points);
         for (const QString& line : sheet_.emergency_plan) paragraph({line, 0}, rest_points);
         y_ += 2.0;
     }

@@ -129,17 +129,20 @@ namespace {
 
 constexpr double call_points = 9.0;
 constexpr double number_points = 13.0;
+constexpr double most_number_points = 16.0;
 constexpr double box_padding = 1.8;
+constexpr double wanted_spare = 3.2;  ///< above, below and between what stands beside the code
 
 /// The number to call in its frame, above `bottom`; returns where the frame begins.
-double set_call(CardCanvas& canvas, const CardContent& card, double left, double width,
-                double bottom) {
+/// @param points  of the number where it has one line
+double set_call(CardCanvas& canvas, const CardContent& card, double left, double width, double bottom,
+                double points) {
     const double label = canvas.width(card.call, call_points, false);
     const double room = width - 2.0 * box_padding - label - 1.6;
-    TextStyle style = canvas.style(number_points, true);
+    TextStyle style = canvas.style(points, true);
     style.middle = true;
     style.pitch = 1.12;
-    double height = canvas.line_height(number_points);
+    double height = canvas.line_height(points);
     if (canvas.width(card.emergency_line, 10.0, true) > room) {
         // Never cut: as many lines as it needs.
         style.points = 8.5;
@@ -236,9 +239,17 @@ double set_card_foot(CardCanvas& canvas, const CardContent& card,
     const double watch = canvas.height(with_bold_start(card.watch), width, body);
     const double flying = canvas.height(with_bold_start(card.no_flying), width, body);
     const double call_height = canvas.line_height(number_points) + 0.8;
-    const double spare =
-        std::clamp((y - call_height - watch - flying - corner_top) / 4.0, 0.5, 1.6);
-    y = set_call(canvas, card, inner.left(), width, y - spare);
+    double left = y - call_height - watch - flying - corner_top;
+    // Room beside the code goes to the number first, which is never larger than the one rule.
+    double points = number_points;
+    const double most = std::min(most_number_points, canvas.room().rule_least_points);
+    while (points + 0.5 <= most &&
+           left - (canvas.line_height(points + 0.5) - canvas.line_height(points)) >= wanted_spare) {
+        left -= canvas.line_height(points + 0.5) - canvas.line_height(points);
+        points += 0.5;
+    }
+    const double spare = std::clamp(left / 4.0, 0.5, 2.2);
+    y = set_call(canvas, card, inner.left(), width, y - spare, points);
     y = stack(with_bold_start(card.watch), y - spare, width, body);
     y = stack(with_bold_start(card.no_flying), y - spare * 0.6, width, body);
     const double top = std::min(y, corner_top) - 0.8;

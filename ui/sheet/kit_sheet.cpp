@@ -142,7 +142,7 @@ private:
     [[nodiscard]] std::vector<QRectF> cells(double height) {
         const QRectF& frame = pen().frame();
         return columns(QRectF(frame.left(), y_, frame.width(), height),
-                       {42.0, 23.0, 13.0, 17.5, 26.0, 17.0, 17.5, 32.0}, kit_column_gap);
+                       {41.5, 23.5, 11.5, 16.5, 25.0, 17.0, 17.0, 36.0}, kit_column_gap);
     }
 
     void set_head() {
