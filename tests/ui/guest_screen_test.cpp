@@ -8,6 +8,7 @@
 
 #include "guest_screen_fixture.h"
 #include "ui/guest_words/line_ends.h"
+#include "ui/guest_words/signal_words.h"
 
 namespace leadline::testing {
 namespace {

@@ -64,17 +64,17 @@ QString flag_text(const Finding& finding, const Session& session, UnitSystem uni
 QString open_text(const Finding& finding, const Session& session, UnitSystem units) {
     const FindingText said = words(finding, session, units);
     return BeachWords::tr("%1, %2: %3", "severity, whom it is about: what is wrong")
-        .arg(label(finding.severity), one_line(said.about), said.what);
+        .arg(label(finding.severity), set_apart(one_line(said.about)), said.what);
 }
 
 QString decided_text(const Finding& finding, const Session& session, UnitSystem units) {
     const FindingText said = words(finding, session, units);
     const auto decision = std::find_if(session.overrules.begin(), session.overrules.end(),
                                        [&](const Overrule& one) { return covers(one, finding); });
-    const QString by = decision != session.overrules.end() ? one_line(decision->by) : QString();
+    const QString by = decision != session.overrules.end() ? set_apart(one_line(decision->by)) : QString();
     const QString why = one_line(*finding.overruled_because);
     const QString what = BeachWords::tr("%1: %2", "whom it is about: what is wrong")
-                             .arg(one_line(said.about), said.what);
+                             .arg(set_apart(one_line(said.about)), said.what);
     return by.isEmpty() ? BeachWords::tr("%1 Goes ahead because: %2").arg(what, why)
                         : BeachWords::tr("%1 Goes ahead because: %2 (%3)").arg(what, why, by);
 }
@@ -176,7 +176,7 @@ QStringList low_air_sentences(const Session& session, const Plan& plan, const Gr
     if (first != nullptr) {
         return {BeachWords::tr("Somebody is low on air after about %2 (in 10 of 100 dives before %3), "
                                "most likely first: %1.")
-                    .arg(one_line(first->name), forecast_minutes(forecast->first_at_reserve.middle),
+                    .arg(set_apart(one_line(first->name)), forecast_minutes(forecast->first_at_reserve.middle),
                          forecast_minutes(forecast->first_at_reserve.early)),
                 BeachWords::tr("The table gives each guest’s own forecast; in brackets: sooner in 10 of "
                                "100 dives.")};
@@ -226,7 +226,7 @@ void add_people(const Session& session, const Group& group, BeachSheet& sheet) {
     const auto add = [&](const StaffId& id, StaffRole role) {
         const StaffMember* member = find_staff(session, id);
         if (member != nullptr && !member->name.empty()) {
-            staff << BeachWords::tr("%1 %2", "role, name").arg(label(role), one_line(member->name));
+            staff << BeachWords::tr("%1 %2", "role, name").arg(label(role), set_apart(one_line(member->name)));
         }
     };
     add(group.instructor, StaffRole::instructor);

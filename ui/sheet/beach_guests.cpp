@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "ui/sheet/beach_page.h"
+#include "ui/sheet/sheet_words.h"
 #include "ui/words/name_words.h"
 
 namespace leadline {
@@ -76,7 +77,7 @@ void BeachPage::put_flags(const BeachGuest& guest, double width, double points, 
         row.flags = lines;
         row.moved_stops = std::max(0, guest.stops - kept);
         for (const QString& flag : guest.flags.mid(kept)) {
-            row.moved << BeachLabels::tr("%1: %2", "guest, flag").arg(guest.name, flag);
+            row.moved << BeachLabels::tr("%1: %2", "guest, flag").arg(set_apart(guest.name), flag);
         }
         return;
     }

@@ -70,7 +70,7 @@ QStringList BeachPage::moved_kit() const {
     QStringList all;
     if (kit_) return all;
     for (const BeachGuest& guest : guests_) {
-        all << BeachLabels::tr("%1: %2", "guest, kit").arg(guest.name, guest.kit);
+        all << BeachLabels::tr("%1: %2", "guest, kit").arg(set_apart(guest.name), guest.kit);
     }
     return all;
 }

@@ -258,7 +258,7 @@ KitSheet kit_sheet(const Session& session, const GroupId& group, UnitSystem unit
         for (const KitItem item : gap.missing) items << kit_item_name(item);
         const Guest* guest = find_guest(session, gap.guest);
         sheet.missing << KitSheetWords::tr("%1: %2", "guest: items of kit")
-                             .arg(guest != nullptr ? one_line(guest->name) : QString(),
+                             .arg(guest != nullptr ? set_apart(one_line(guest->name)) : QString(),
                                   items.join(QStringLiteral(", ")));
     }
     sheet.standing = KitSheetWords::tr(

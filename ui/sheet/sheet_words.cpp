@@ -25,6 +25,8 @@ QString one_line(const QString& typed) {
     return typed.simplified();
 }
 
+QString set_apart(const QString& name) { return name.isRightToLeft() ? isolated(name) : name; }
+
 QStringList lines_of(const std::string& typed) {
     QStringList lines;
     for (const QString& line : QString::fromStdString(typed).split(u'\n')) {

@@ -18,6 +18,9 @@ class GuestTongue;
 /// Text as people typed it, on one line.
 QString one_line(const std::string& typed);
 QString one_line(const QString& typed);
+/// A name that runs from right to left, isolated, so that a number behind it keeps its place; any other
+/// as it is.
+QString set_apart(const QString& name);
 /// Its lines, without the empty ones.
 QStringList lines_of(const std::string& typed);
 
