@@ -26,8 +26,8 @@ std::vector<Page> pages_of(const BeachSheet& sheet, Paper paper) {
     return beach_pages(sheet, paper, setter);
 }
 
-/// All guests of a sample in its first group, two of them without a birth date, each with too little
-/// lead and some with other faults: as many stops and cautions as a bad morning has.
+/// All guests of a sample in its first group, two of them without a birth date, each with too
+/// little lead and some with other faults: as many stops and cautions as a bad morning has.
 Session troubled(const char* name) {
     Session session = sample(name).session;
     session.groups.resize(1);
@@ -45,7 +45,8 @@ Session troubled(const char* name) {
 /// Letters only: where lines break does not matter.
 std::string letters(const QString& text) {
     QString bare = text;
-    for (const char16_t one : {u' ', u'\u00A0', u'\n', u'\u2066', u'\u2067', u'\u2068', u'\u2069'}) {
+    for (const char16_t one :
+         {u' ', u'\u00A0', u'\n', u'\u2066', u'\u2067', u'\u2068', u'\u2069'}) {
         bare.remove(QChar(one));
     }
     return bare.toStdString();
@@ -71,9 +72,9 @@ void expect_all_there(const BeachSheet& sheet, Paper paper) {
     expect(sheet.times);
     expect(sheet.review);
     for (std::size_t i = 0; i < pages.size(); ++i) {
-        EXPECT_THAT(all_words_on({pages[i]}).toStdString(),
-                    HasSubstr("Page " + std::to_string(i + 1) + " of " +
-                              std::to_string(pages.size())));
+        EXPECT_THAT(
+            all_words_on({pages[i]}).toStdString(),
+            HasSubstr("Page " + std::to_string(i + 1) + " of " + std::to_string(pages.size())));
     }
 }
 
@@ -127,7 +128,8 @@ TEST(BeachPages, LoseNothingHoweverMuchThereIs) {
     nine.guests.back().name = "Ninth";
     for (const Session& session :
          {troubled("harbour-morning"), troubled("many-tongues"), troubled("mountain-lake"), nine,
-          crowded(sample("harbour-morning").session, 1), crowded(sample("harbour-morning").session, 8),
+          crowded(sample("harbour-morning").session, 1),
+          crowded(sample("harbour-morning").session, 8),
           crowded(sample("harbour-morning").session, 40)}) {
         for (const Paper paper : papers) expect_all_there(beach_of(session), paper);
     }
@@ -179,7 +181,8 @@ TEST(BeachPages, SetNamesFromRightToLeftApart) {
 }
 
 TEST(BeachPages, CarryAPlanThatIsTooLongToTheNextPage) {
-    const auto pages = pages_of(beach_of(crowded(sample("harbour-morning").session, 1)), Paper::letter);
+    const auto pages =
+        pages_of(beach_of(crowded(sample("harbour-morning").session, 1)), Paper::letter);
     EXPECT_THAT(all_words_on({pages.front()}).toStdString(),
                 HasSubstr("The whole plan stands on page 2."));
     EXPECT_THAT(all_words_on({pages.back()}).toStdString(), HasSubstr("Step 42:"));
@@ -190,9 +193,7 @@ TEST(BeachPages, SayThatNothingIsOpenOnlyWhereNoGuestHasAFlagEither) {
     sheet.open.clear();
     sheet.open_stops = 0;
     sheet.decided.clear();
-    const auto words_of = [&] {
-        return all_words_on(pages_of(sheet, Paper::a4)).toStdString();
-    };
+    const auto words_of = [&] { return all_words_on(pages_of(sheet, Paper::a4)).toStdString(); };
     for (BeachGuest& guest : sheet.guests) guest.flags.clear();
     EXPECT_THAT(words_of(), HasSubstr("No stop and no caution"));
     sheet.guests.back().flags = {QStringLiteral("Stop: not yet asked.")};

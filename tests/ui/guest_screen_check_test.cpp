@@ -43,9 +43,8 @@ TEST_F(GuestScreenCheck, ACheckOfAnotherDayIsAskedAnewAndKeptUntilThen) {
     BriefingCheck old;
     for (const HandSignal known : signals_to_know()) set_understood(old, known, true);
     old.checked_on = Date{std::chrono::year(2024), std::chrono::month(1), std::chrono::day(1)};
-    ASSERT_TRUE(document_.edit(QStringLiteral("Old check"), [&](Session& session) {
-        session.guests.front().briefing = old;
-    }));
+    ASSERT_TRUE(document_.edit(QStringLiteral("Old check"),
+                               [&](Session& session) { session.guests.front().briefing = old; }));
     go_to(ScreenPage::signal_check);
     press(Qt::Key_Down);
     EXPECT_THAT(text_of_page(), HasSubstr("Known: 0 of 9"));

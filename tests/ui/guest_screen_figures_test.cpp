@@ -155,8 +155,8 @@ TEST_F(GuestScreenFigures, LowOnAirIsTheHighestOfTheGroupWhoeverIsPicked) {
     for (const GuestId& id : {GuestId(), numbers.begin()->second}) {
         control().set_guest(id);
         const std::string sentence =
-            "Your gauge reads " +
-            QString::number(numbers.rbegin()->first, 'f', 0).toStdString() + "\u00A0bar or less";
+            "Your gauge reads " + QString::number(numbers.rbegin()->first, 'f', 0).toStdString() +
+            "\u00A0bar or less";
         EXPECT_THAT(text_of_page(), HasSubstr(sentence));
     }
     const std::vector<QString> names = first_names(control().guests());
@@ -167,12 +167,11 @@ TEST_F(GuestScreenFigures, LowOnAirIsTheHighestOfTheGroupWhoeverIsPicked) {
                               QString::number(number, 'f', 0).toStdString() + "\u00A0bar"));
     }
     EXPECT_THAT(text_of_page(), Not(HasSubstr("Ask which number")));
-    ASSERT_TRUE(document_
-                    .edit(QStringLiteral("x"),
-                          [&](Session& session) {
-                              find_guest(session, first)->kit.cylinder.reset();
-                          })
-                    .has_value());
+    ASSERT_TRUE(
+        document_
+            .edit(QStringLiteral("x"),
+                  [&](Session& session) { find_guest(session, first)->kit.cylinder.reset(); })
+            .has_value());
     EXPECT_THAT(text_of_page(), HasSubstr("Your gauge reads"));
     EXPECT_THAT(text_of_page(), HasSubstr("Ask which number"));
 }
@@ -218,9 +217,8 @@ TEST_F(GuestScreenFigures, TheDiverStandsClearOfTheWordsAtTheTop) {
         control().set_language(language.tag);
         const std::vector<SceneWords> all = scene->words();
         const QString clear = screen_word(ScreenWord::clear_here, control().tongue());
-        const auto words = std::find_if(all.begin(), all.end(), [&](const SceneWords& one) {
-            return one.text == clear;
-        });
+        const auto words = std::find_if(all.begin(), all.end(),
+                                        [&](const SceneWords& one) { return one.text == clear; });
         ASSERT_NE(words, all.end());
         EXPECT_FALSE(words->box.intersects(scene->diver_box())) << language.tag;
     }
@@ -263,8 +261,10 @@ TEST_F(GuestScreenFigures, TheHandsOfANumberStandWhereThePageBegins) {
         const QWidget* view = screen_->view();
         std::vector<int> hands;
         for (const PictureView* picture : view->findChildren<PictureView*>()) {
-            const bool in_tile = qobject_cast<const ScreenTile*>(picture->parentWidget()) != nullptr;
-            if (in_tile || !picture->isVisibleTo(view) || !picture->picture().contains(u"number-")) {
+            const bool in_tile =
+                qobject_cast<const ScreenTile*>(picture->parentWidget()) != nullptr;
+            if (in_tile || !picture->isVisibleTo(view) ||
+                !picture->picture().contains(u"number-")) {
                 continue;
             }
             hands.push_back(picture->mapTo(view, QPoint(0, 0)).x());

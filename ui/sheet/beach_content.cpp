@@ -71,7 +71,8 @@ QString decided_text(const Finding& finding, const Session& session, UnitSystem 
     const FindingText said = words(finding, session, units);
     const auto decision = std::find_if(session.overrules.begin(), session.overrules.end(),
                                        [&](const Overrule& one) { return covers(one, finding); });
-    const QString by = decision != session.overrules.end() ? set_apart(one_line(decision->by)) : QString();
+    const QString by =
+        decision != session.overrules.end() ? set_apart(one_line(decision->by)) : QString();
     const QString why = one_line(*finding.overruled_because);
     const QString what = BeachWords::tr("%1: %2", "whom it is about: what is wrong")
                              .arg(set_apart(one_line(said.about)), said.what);
@@ -98,8 +99,10 @@ QString who_text(const Session& session, const Guest& guest) {
                                  : BeachWords::tr("health: %1, %2", "before the day, today")
                                        .arg(lower(label(outcome(guest.screening))),
                                             lower(label(guest.screening.today)));
-    return QStringList{age, health, BeachWords::tr("signals %1").arg(known_text(check_on(guest.briefing, session.date))),
-                       guest_language_name(guest.language)}
+    return QStringList{
+        age, health,
+        BeachWords::tr("signals %1").arg(known_text(check_on(guest.briefing, session.date))),
+        guest_language_name(guest.language)}
         .join(QStringLiteral(" · "));
 }
 
@@ -151,7 +154,8 @@ BeachGuest guest_of(const Session& session, const Plan& plan, const Guest& guest
     row.low = QString::number(signal_reading(gas->signal_pressure, units), 'f', 0);
     row.turn = bare(text(gas->turn_pressure, units, Rounding::up));
     row.least = bare(text(gas->minimum_gas, units, Rounding::up));
-    // What counts on the beach is the guest's own forecast; the single planned run only without one.
+    // What counts on the beach is the guest's own forecast; the single planned run only without
+    // one.
     if (const GuestForecast* forecast = find_forecast(plan, guest.id)) {
         row.minutes = bare_minutes(forecast->reserve.middle);
         row.early = bare_minutes(forecast->reserve.early);
@@ -174,16 +178,20 @@ QStringList low_air_sentences(const Session& session, const Plan& plan, const Gr
     const Guest* first =
         forecast != nullptr ? find_guest(session, forecast->likely_first) : nullptr;
     if (first != nullptr) {
-        return {BeachWords::tr("Somebody is low on air after about %2 (in 10 of 100 dives before %3), "
-                               "most likely first: %1.")
-                    .arg(set_apart(one_line(first->name)), forecast_minutes(forecast->first_at_reserve.middle),
-                         forecast_minutes(forecast->first_at_reserve.early)),
-                BeachWords::tr("The table gives each guest’s own forecast; in brackets: sooner in 10 of "
-                               "100 dives.")};
+        return {
+            BeachWords::tr("Somebody is low on air after about %2 (in 10 of 100 dives before %3), "
+                           "most likely first: %1.")
+                .arg(set_apart(one_line(first->name)),
+                     forecast_minutes(forecast->first_at_reserve.middle),
+                     forecast_minutes(forecast->first_at_reserve.early)),
+            BeachWords::tr(
+                "The table gives each guest’s own forecast; in brackets: sooner in 10 of "
+                "100 dives.")};
     }
     if (order_of_low_on_air(plan, group.id).empty()) return {};
-    return {BeachWords::tr("No forecast: the table gives the planned minutes. About half of all dives "
-                           "are low on air sooner.")};
+    return {
+        BeachWords::tr("No forecast: the table gives the planned minutes. About half of all dives "
+                       "are low on air sooner.")};
 }
 
 QString air_text(const Session& session, const Plan& plan, const Group& group, UnitSystem units) {
@@ -226,7 +234,8 @@ void add_people(const Session& session, const Group& group, BeachSheet& sheet) {
     const auto add = [&](const StaffId& id, StaffRole role) {
         const StaffMember* member = find_staff(session, id);
         if (member != nullptr && !member->name.empty()) {
-            staff << BeachWords::tr("%1 %2", "role, name").arg(label(role), set_apart(one_line(member->name)));
+            staff << BeachWords::tr("%1 %2", "role, name")
+                         .arg(label(role), set_apart(one_line(member->name)));
         }
     };
     add(group.instructor, StaffRole::instructor);

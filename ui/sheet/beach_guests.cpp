@@ -18,9 +18,11 @@ constexpr double most_small = 10.0;  ///< points of the small type
 constexpr int most_who_lines = 3;
 constexpr int most_kit_lines = 2;
 constexpr double beach_row_least = 9.2;  ///< as high as the figures
-constexpr double line_pitch = 3.45;  ///< [mm] of a line at least_sheet_points
+constexpr double line_pitch = 3.45;      ///< [mm] of a line at least_sheet_points
 
-double small_points(double grow) { return std::min(least_sheet_points * grow, most_small); }
+double small_points(double grow) {
+    return std::min(least_sheet_points * grow, most_small);
+}
 /// Height of a line of the small type [mm].
 double small_line(double grow) {
     return line_pitch * small_points(grow) / least_sheet_points + 0.03;
@@ -37,8 +39,8 @@ BeachRow BeachPage::row_of(const BeachGuest& guest, double grow, int most_lines)
     const double points = small_points(grow);
     const auto lines = [&](const QString& text) {
         const double one = pen_.height({QStringLiteral("x"), 0}, width, points);
-        return std::max(1, static_cast<int>(std::lround(
-                               pen_.height({text, 0}, width, points) / one)));
+        return std::max(1,
+                        static_cast<int>(std::lround(pen_.height({text, 0}, width, points) / one)));
     };
     BeachRow row;
     const double natural = pen_.width(guest.name, beach_name_points * grow, true) + 0.3;
@@ -115,7 +117,8 @@ void BeachPage::set_guests_head(double y) {
                   {.points = 8.0, .align = align});
     };
     if (photos_) {
-        over(0, {}, BeachLabels::tr("Photo", "room for one, in the table of guests"), Align::centre);
+        over(0, {}, BeachLabels::tr("Photo", "room for one, in the table of guests"),
+             Align::centre);
     }
     over(1, BeachLabels::tr("Guest"), BeachLabels::tr("what to know, kit"), Align::left);
     over(2, BeachLabels::tr("Order"), BeachLabels::tr("of low"));
@@ -192,11 +195,12 @@ void BeachPage::set_guest(const BeachGuest& guest, const QRectF& row, const Beac
     figure(3, guest.low, 19.0 * grow_, true);
     figure(4, guest.turn, 12.0, false);
     figure(5, guest.least, 12.0, false);
-    figure(6,
-           guest.early.isEmpty()
-               ? guest.minutes
-               : BeachLabels::tr("%1 (%2)", "minutes, early minutes").arg(guest.minutes, guest.early),
-           11.0, false);
+    figure(
+        6,
+        guest.early.isEmpty()
+            ? guest.minutes
+            : BeachLabels::tr("%1 (%2)", "minutes, early minutes").arg(guest.minutes, guest.early),
+        11.0, false);
     figure(7, guest.rmv, 9.0, false);
 }
 

@@ -44,7 +44,9 @@ void set_beach_number(SheetPen& pen, const QString& number) {
              {.points = least_sheet_points, .align = Align::right});
 }
 
-double BeachPage::plan_width() const { return pen_.frame().width() * 0.62 - 9.5; }
+double BeachPage::plan_width() const {
+    return pen_.frame().width() * 0.62 - 9.5;
+}
 
 double BeachPage::emergency_height() {
     double total = 0.0;
@@ -107,9 +109,11 @@ void BeachPage::set_emergency_plan(const QRectF& plan) {
         return;
     }
     plan_cut_ = true;
-    pen_.text(joined, plan.adjusted(0.0, 0.0, 0.0, -emergency_plan_line), {.points = 8.0, .most_lines = 5});
+    pen_.text(joined, plan.adjusted(0.0, 0.0, 0.0, -emergency_plan_line),
+              {.points = 8.0, .most_lines = 5});
     pen_.text(BeachLabels::tr("The whole plan stands on page %1.").arg(goes_on_),
-              QRectF(plan.left(), plan.bottom() - emergency_plan_line, plan.width(), emergency_plan_line + 0.3),
+              QRectF(plan.left(), plan.bottom() - emergency_plan_line, plan.width(),
+                     emergency_plan_line + 0.3),
               {.points = 8.0, .bold = true});
 }
 

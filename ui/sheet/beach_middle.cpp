@@ -27,8 +27,7 @@ std::vector<double> BeachPage::signal_widths() {
     const double usual = (signals_least - signal_gap * (count - 1.0)) / count;
     std::vector<double> widths;
     for (const BeachSignal& one : sheet_.need) {
-        widths.push_back(
-            std::max(usual, pen_.widest_word(one.caption, least_sheet_points) + 0.2));
+        widths.push_back(std::max(usual, pen_.widest_word(one.caption, least_sheet_points) + 0.2));
     }
     return widths;
 }
@@ -44,10 +43,9 @@ double BeachPage::told_height(double width) {
 }
 
 double BeachPage::middle_least() {
-    const double width =
-        pen_.frame().width() - signals_width(signal_widths()) - profile_gap;
-    return std::max(middle_lowest, told_height(width) + over_chart + chart_least + under_chart +
-                                       beach_part_gap);
+    const double width = pen_.frame().width() - signals_width(signal_widths()) - profile_gap;
+    return std::max(middle_lowest,
+                    told_height(width) + over_chart + chart_least + under_chart + beach_part_gap);
 }
 
 double BeachPage::set_middle(double y) {
@@ -63,11 +61,13 @@ double BeachPage::set_middle(double y) {
 void BeachPage::set_profile(const QRectF& area) {
     // Never cut: it holds the times and the pressure that the instructor acts by.
     const double height = told_height(area.width());
-    pen_.text(phrase(sheet_.times, sheet_.air), QRectF(area.left(), area.top(), area.width(), height),
+    pen_.text(phrase(sheet_.times, sheet_.air),
+              QRectF(area.left(), area.top(), area.width(), height),
               {.points = told_points, .most_lines = told_lines});
-    set_chart(QRectF(area.left() + 1.0, area.top() + height + over_chart,
-                     area.width() - right_of_chart, area.height() - height - over_chart - under_chart),
-              area.right());
+    set_chart(
+        QRectF(area.left() + 1.0, area.top() + height + over_chart, area.width() - right_of_chart,
+               area.height() - height - over_chart - under_chart),
+        area.right());
 }
 
 void BeachPage::set_chart(const QRectF& chart, double right) {
@@ -94,8 +94,8 @@ void BeachPage::set_chart(const QRectF& chart, double right) {
         const bool last = i + 1 == sheet_.profile.size();
         const double left =
             std::clamp(at.x() - clock_width / 2.0, chart.left() - 1.0, right - clock_width);
-        const double last_left = std::clamp(chart.right() - clock_width / 2.0, chart.left() - 1.0,
-                                            right - clock_width);
+        const double last_left =
+            std::clamp(chart.right() - clock_width / 2.0, chart.left() - 1.0, right - clock_width);
         if (left >= clock_free && (last || left + clock_width + 0.6 <= last_left)) {
             pen_.text(corner.clock, QRectF(left, chart.top() - 4.2, clock_width, 3.6),
                       {.points = 8.0});
@@ -114,7 +114,8 @@ void BeachPage::set_depths(const QRectF& chart, double deepest) {
                      [](const auto* a, const auto* b) { return a->meters > b->meters; });
     double free_below = 1e9;
     for (const BeachCorner* corner : by_depth) {
-        const double y = std::min(chart.top() + chart.height() * corner->meters / deepest, chart.bottom());
+        const double y =
+            std::min(chart.top() + chart.height() * corner->meters / deepest, chart.bottom());
         if (corner->meters <= 0.0 || y + 3.6 > free_below) continue;
         pen_.line(chart.left(), y, chart.right(), y, 0.12, Ink::grey);
         pen_.text(corner->depth, QRectF(chart.right() + 1.0, y - 2.6, 12.5, 3.6),

@@ -28,14 +28,14 @@ inline constexpr double beach_count_height = 8.5;
 /// How a guest's row is filled: lines of type, and what of the flags stands in it.
 struct BeachRow {
     int name = 1;
-    int who = 0;            ///< below the name; 0: beside it
+    int who = 0;  ///< below the name; 0: beside it
     int kit = 1;
     int flags = 0;
     QString flag_text;
-    QStringList moved;      ///< flags that found no room here, with the guest's name
-    int moved_stops = 0;    ///< so many of them, the first, are stops
-    double content = 0.0;   ///< height of the words [mm]
-    double height = 0.0;    ///< of the row, with what is spare [mm]
+    QStringList moved;     ///< flags that found no room here, with the guest's name
+    int moved_stops = 0;   ///< so many of them, the first, are stops
+    double content = 0.0;  ///< height of the words [mm]
+    double height = 0.0;   ///< of the row, with what is spare [mm]
 };
 
 /// What goes on from a guests' page to the next.
@@ -94,8 +94,8 @@ private:
     void set_guest(const BeachGuest& guest, const QRectF& row, const BeachRow& lines);
     /// Width of a guest's name in the row; the rest is for who it is.
     [[nodiscard]] double name_width(const BeachGuest& guest, double room, double points);
-    /// The columns of the guests' table: photo (of no width where room is short), what to know, then
-    /// the figures.
+    /// The columns of the guests' table: photo (of no width where room is short), what to know,
+    /// then the figures.
     [[nodiscard]] std::vector<QRectF> guest_cells(const QRectF& row) const;
 
     // beach_middle.cpp
@@ -147,8 +147,8 @@ private:
     double grow_ = 1.0;  ///< of the type in the rows
     double record_row_ = 0.0;
     double middle_height_ = 0.0;
-    bool photos_ = true; ///< there is room for a photo of each guest
-    bool kit_ = true;    ///< there is room for the kit in the rows
+    bool photos_ = true;    ///< there is room for a photo of each guest
+    bool kit_ = true;       ///< there is room for the kit in the rows
     bool running_ = false;  ///< notes of a kind behind one another
     bool call_cut_ = false;
     bool plan_cut_ = false;

@@ -124,11 +124,11 @@ bool BeachPage::fits_with_rest() {
         bool kit;
         int lines;
     };
-    // All heads stay together: the kit, which another sheet tells too, gives way for them, and before
-    // a flag does.
-    for (const Attempt& attempt : {Attempt{true, most_flag_lines}, Attempt{true, 3},
-                                   Attempt{true, 2}, Attempt{false, 2}, Attempt{true, 1},
-                                   Attempt{false, 1}}) {
+    // All heads stay together: the kit, which another sheet tells too, gives way for them, and
+    // before a flag does.
+    for (const Attempt& attempt :
+         {Attempt{true, most_flag_lines}, Attempt{true, 3}, Attempt{true, 2}, Attempt{false, 2},
+          Attempt{true, 1}, Attempt{false, 1}}) {
         kit_ = attempt.kit;
         plan_rows(1.0, attempt.lines);
         if (spare(beach_note_line + gravest_note()) < 0.0) continue;
@@ -147,8 +147,8 @@ bool BeachPage::plan() {
     const double least = middle_least();
     others_least_ = count * record_least + least;
     room_ = frame.height() - beach_title_height - emergency_height_ - foot_height_ -
-            beach_guests_head - beach_record_head - beach_count_height - 4.0 * beach_part_gap - 1.0 -
-            others_least_;
+            beach_guests_head - beach_record_head - beach_count_height - 4.0 * beach_part_gap -
+            1.0 - others_least_;
     const bool here = fits_here();
     const bool fits = here || fits_with_rest();
     const double notes = here ? notes_height(running_) : beach_note_line + gravest_note();
@@ -182,8 +182,9 @@ void BeachPage::set_notes(double y, double bottom, BeachRest& rest) {
     const QStringList kit = moved_kit();
     const std::vector<Phrase> all = beach_notes(standing, sheet_.decided, kit, running_);
     if (all.empty()) {
-        const bool flagged = std::any_of(sheet_.guests.begin(), sheet_.guests.end(),
-                                         [](const BeachGuest& one) { return !one.flags.isEmpty(); });
+        const bool flagged =
+            std::any_of(sheet_.guests.begin(), sheet_.guests.end(),
+                        [](const BeachGuest& one) { return !one.flags.isEmpty(); });
         if (flagged) return;
         pen_.text(BeachLabels::tr("No stop and no caution of the group is open."),
                   QRectF(frame.left(), y, frame.width(), beach_note_line), {.points = 8.0});
@@ -260,8 +261,8 @@ std::vector<Page> beach_pages(const BeachSheet& sheet, Paper paper, TypeSetter& 
     for (std::size_t i = 0; i < count; ++i) {
         pages.emplace_back().paper = paper;
         const std::size_t from = std::min(i * each, all.size());
-        BeachPage one(sheet, all.subspan(from, std::min(each, all.size() - from)), count + 1, setter,
-                      pages.back());
+        BeachPage one(sheet, all.subspan(from, std::min(each, all.size() - from)), count + 1,
+                      setter, pages.back());
         number_width = one.pen().width(units + page_line(10, 10), least_sheet_points) + 1.0;
         one.plan();
         const BeachRest left = one.set(number_width);

@@ -42,7 +42,8 @@ void BeachRestPages::set(const BeachRest& rest) {
     begin();
     if (rest.call || rest.plan) {
         head(BeachLabels::tr("In an emergency call"));
-        if (!sheet_.emergency_line.isEmpty()) paragraph({sheet_.emergency_line, 0}, rest_call_points);
+        if (!sheet_.emergency_line.isEmpty())
+            paragraph({sheet_.emergency_line, 0}, rest_call_points);
         for (const QString& line : sheet_.emergency_plan) paragraph({line, 0}, rest_points);
         y_ += 2.0;
     }

@@ -8,7 +8,8 @@
 
 namespace leadline {
 
-/// The pages on which a group's sheet goes on: what found no room beside the guests, in larger type.
+/// The pages on which a group's sheet goes on: what found no room beside the guests, in larger
+/// type.
 class BeachRestPages {
 public:
     /// @param pages  of the sheet, to which these are added; @param pens  one for each

@@ -17,16 +17,17 @@ namespace leadline {
 /// stands above the column; empty: a line to write on.
 struct BeachGuest {
     QString name;
-    QString who;       ///< age, language, what the health check came to (never an answer), signals
-    QStringList flags; ///< stops and cautions that stand: "Care: …"
-    int stops = 0;     ///< so many of the flags, the first, are stops
-    QString kit;       ///< "Suit 5 mm M · BCD M · …"
-    QString order;     ///< place in the order of low on air: "1"
-    QString low;       ///< pressure at which to signal, rounded up as on the card
-    QString turn;      ///< rounded up
-    QString least;     ///< minimum gas, rounded up
-    QString minutes;   ///< until low on air, forecast (middle) or, without one, planned; rounded down
-    QString early;     ///< sooner in 10 of 100 dives; empty: `minutes` is planned
+    QString who;        ///< age, language, what the health check came to (never an answer), signals
+    QStringList flags;  ///< stops and cautions that stand: "Care: …"
+    int stops = 0;      ///< so many of the flags, the first, are stops
+    QString kit;        ///< "Suit 5 mm M · BCD M · …"
+    QString order;      ///< place in the order of low on air: "1"
+    QString low;        ///< pressure at which to signal, rounded up as on the card
+    QString turn;       ///< rounded up
+    QString least;      ///< minimum gas, rounded up
+    QString
+        minutes;    ///< until low on air, forecast (middle) or, without one, planned; rounded down
+    QString early;  ///< sooner in 10 of 100 dives; empty: `minutes` is planned
     QString rmv;
     friend bool operator==(const BeachGuest&, const BeachGuest&) = default;
 };
@@ -34,8 +35,8 @@ struct BeachGuest {
 struct BeachCorner {
     double minutes = 0.0;  ///< since the start, for the drawing
     double meters = 0.0;
-    QString clock;         ///< "10:05"
-    QString depth;         ///< "8.0 m"
+    QString clock;  ///< "10:05"
+    QString depth;  ///< "8.0 m"
     friend bool operator==(const BeachCorner&, const BeachCorner&) = default;
 };
 
@@ -58,19 +59,19 @@ struct BeachSheet {
     QString depth_unit;
     QString flow_unit;
     std::vector<BeachGuest> guests;
-    bool is_forecast = false;    ///< the guests' minutes are forecast, not planned
+    bool is_forecast = false;  ///< the guests' minutes are forecast, not planned
     std::vector<BeachCorner> profile;
-    QString times;               ///< "In 10:00, back by 10:31 …"
-    QString air;                 ///< who is low on air first, what the table's minutes are, the
-                                 ///< instructor's minimum gas
-    QStringList air_checks;      ///< "5", "10": minutes
+    QString times;           ///< "In 10:00, back by 10:31 …"
+    QString air;             ///< who is low on air first, what the table's minutes are, the
+                             ///< instructor's minimum gas
+    QStringList air_checks;  ///< "5", "10": minutes
     std::vector<BeachSignal> need;
-    QStringList open;            ///< stops and cautions of the group, its staff and the session
-    int open_stops = 0;          ///< so many of them, the first, are stops
-    QStringList decided;         ///< overruled: what, why, by whom
-    QString review;              ///< how far the translations can be trusted
+    QStringList open;     ///< stops and cautions of the group, its staff and the session
+    int open_stops = 0;   ///< so many of them, the first, are stops
+    QStringList decided;  ///< overruled: what, why, by whom
+    QString review;       ///< how far the translations can be trusted
     QString standing;
-    QString units;               ///< "Metric units"
+    QString units;  ///< "Metric units"
     friend bool operator==(const BeachSheet&, const BeachSheet&) = default;
 };
 
@@ -81,10 +82,10 @@ inline constexpr std::size_t beach_guests_on_page = 8;
 BeachSheet beach_sheet(const Session& session, const Plan& plan, const Group& group,
                        UnitSystem units);
 
-/// The sheet on paper: a page with up to beach_guests_on_page guests, more where there are more or where
-/// what is said of them asks for more room. Nothing that is open or decided, no flag and no line of the
-/// emergency plan is left out: what finds no room beside the guests goes on on a page of its own, and
-/// the guests' page says so.
+/// The sheet on paper: a page with up to beach_guests_on_page guests, more where there are more or
+/// where what is said of them asks for more room. Nothing that is open or decided, no flag and no
+/// line of the emergency plan is left out: what finds no room beside the guests goes on on a page
+/// of its own, and the guests' page says so.
 std::vector<Page> beach_pages(const BeachSheet& sheet, Paper paper, TypeSetter& setter);
 
 }  // namespace leadline
