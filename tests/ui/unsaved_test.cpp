@@ -155,6 +155,22 @@ TEST_F(Unsaved, WhatWaitsForTheOtherProgramIsNotSavedIntoAnotherSession) {
     EXPECT_THAT(titles(), ::testing::IsEmpty());
 }
 
+TEST_F(Unsaved, ALanguageThatCannotBeKeptIsNotSaidToBe) {
+    const auto language = [this](const char* name) {
+        return window_->findChild<QAction*>(QString::fromLatin1(name));
+    };
+    language("action_language_de")->trigger();
+    EXPECT_THAT(window_->message().toStdString(), HasSubstr("Kept."));
+    hold_records();
+    language("action_language_fr")->trigger();
+    EXPECT_THAT(window_->message().toStdString(), HasSubstr("in use by another program"));
+    EXPECT_TRUE(language("action_language_de")->isChecked()) << "as it is kept";
+    release_records();
+    language("action_language_fr")->trigger();
+    EXPECT_THAT(window_->message().toStdString(), HasSubstr("Kept."));
+    EXPECT_TRUE(language("action_language_fr")->isChecked());
+}
+
 TEST_F(Unsaved, ClosingSavesFirstAndAsksNothingWhenThatWorks) {
     hold_records();
     type("A");

@@ -24,6 +24,14 @@ void add_language_menu(QMenu& menu, RecordKeeper& keeper, std::function<void(con
     languages->setObjectName(QStringLiteral("window_language_menu"));
     auto* group = new QActionGroup(languages);
     const QString name = QString::fromLatin1(language_setting);
+    // Other records may hold another choice.
+    const auto read = [languages, group, name, &keeper] {
+        languages->setEnabled(keeper.has_database());
+        const QString chosen = keeper.setting(name).value_or(QString());
+        for (QAction* action : group->actions()) {
+            action->setChecked(action->data().toString() == chosen);
+        }
+    };
     const auto add = [&](const QString& tag, const QString& text) {
         QAction* action = languages->addAction(text);
         action->setObjectName(QStringLiteral("action_language_") + tag);
@@ -31,9 +39,13 @@ void add_language_menu(QMenu& menu, RecordKeeper& keeper, std::function<void(con
         action->setData(tag);
         group->addAction(action);
         QObject::connect(action, &QAction::triggered, languages, [=, &keeper] {
-            keeper.put_setting(name, tag);
-            say(LanguageMenuTexts::tr(
-                "Kept. The language changes when Leadline is started again."));
+            if (keeper.put_setting(name, tag)) {
+                say(LanguageMenuTexts::tr(
+                    "Kept. The language changes when Leadline is started again."));
+            } else {
+                // The tick goes back to what is kept; the keeper has said why.
+                read();
+            }
         });
     };
     add({}, LanguageMenuTexts::tr("That of the &computer"));
@@ -44,14 +56,6 @@ void add_language_menu(QMenu& menu, RecordKeeper& keeper, std::function<void(con
                                     .arg(language.own_name)
                               : language.own_name);
     }
-    // Other records may hold another choice.
-    const auto read = [languages, group, name, &keeper] {
-        languages->setEnabled(keeper.has_database());
-        const QString chosen = keeper.setting(name).value_or(QString());
-        for (QAction* action : group->actions()) {
-            action->setChecked(action->data().toString() == chosen);
-        }
-    };
     read();
     QObject::connect(&keeper, &RecordKeeper::database_changed, languages, read);
 }

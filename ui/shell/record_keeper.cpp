@@ -266,11 +266,11 @@ std::optional<QString> RecordKeeper::setting(const QString& name) {
     return SettingStore(*database_).get(name).value_or(std::nullopt);
 }
 
-void RecordKeeper::put_setting(const QString& name, const QString& value) {
-    if (!database_) return;
-    if (const Result<Done> done = SettingStore(*database_).put(name, value); !done) {
-        Q_EMIT save_failed(words(done.error()));
-    }
+bool RecordKeeper::put_setting(const QString& name, const QString& value) {
+    if (!database_) return false;
+    const Result<Done> done = SettingStore(*database_).put(name, value);
+    if (!done) Q_EMIT save_failed(words(done.error()));
+    return done.has_value();
 }
 
 }  // namespace leadline

@@ -85,7 +85,8 @@ public:
     Result<std::vector<SessionToCome>> sessions_to_come(Date from);
     std::vector<Site> sites();
     std::optional<QString> setting(const QString& name);
-    void put_setting(const QString& name, const QString& value);
+    /// @returns whether it is kept; where not, save_failed() says why, unless there are no records
+    bool put_setting(const QString& name, const QString& value);
     [[nodiscard]] std::optional<SessionRow> current_row() const { return row_; }
     /// What seals records anew when a save finds that a guest is somebody else; nullptr: nobody.
     void set_health_store(HealthStore* health) { health_ = health; }
