@@ -95,6 +95,11 @@ EarView::EarView(GuestScreenControl& control, QWidget* parent)
     all->addWidget(title_);
     all->addLayout(parts_, 1);
 
+    // Another session's guests start at the surface.
+    connect(&control.document(), &SessionDocument::opened, this, [this] {
+        started_ = false;
+        said_ = Said::nothing;
+    });
     connect(scene_, &WaterScene::depth_wanted, this, &EarView::move_to);
     connect(down_, &QPushButton::clicked, this,
             [this] { move_to(trial_.depth.meters().value() + step_meters); });
@@ -148,7 +153,10 @@ void EarView::take_words() {
     const Result<WaterColumn> water = place_water(control().document());
     if (water) {
         if (!started_) trial_ = ear_trial_at_surface(*water);
-        // Another site or another depth: the trial goes on in the new water.
+        // Another site or another depth: the trial goes on in the new water, with ears that came there
+        // by land. At the surface they are fine, however thin the air was before.
+        if (started_) trial_.middle_ear = trial_.middle_ear + (water->surface_pressure() - surface_);
+        surface_ = water->surface_pressure();
         trial_ = ear_trial_moved(*water, trial_, std::min(trial_.depth, place.deepest));
         started_ = true;
     }

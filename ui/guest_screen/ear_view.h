@@ -49,6 +49,7 @@ private:
     GuestLabel* signal_;
     GuestLabel* standing_;
     EarTrial trial_;
+    Pascals surface_{};  ///< of the water in which the trial is
     bool started_ = false;
     Said said_ = Said::nothing;
 };
