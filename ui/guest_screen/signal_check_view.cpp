@@ -124,10 +124,13 @@ void SignalCheckView::answer(int choice) {
 
 void SignalCheckView::take_words() {
     const Guest* guest = control().guest();
-    // Another guest: another check.
-    if (check_ && (guest == nullptr || guest->id != guest_)) {
-        drop();
-    }
+    const int noted = guest == nullptr ? 0
+                                       : static_cast<int>(check_on(guest->briefing, control().today())
+                                                              .understood.size());
+    // Another guest: another check. And where a note was taken back in the window, what was told is told
+    // no more: the check would end with signals known that nobody keeps.
+    if (check_ && (guest == nullptr || guest->id != guest_ || noted < noted_count_)) drop();
+    noted_count_ = noted;
     title_->setText(say(ScreenWord::check));
     picker_->take_words();
     show_question();

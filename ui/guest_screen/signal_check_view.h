@@ -51,6 +51,7 @@ private:
     std::optional<SignalCheck> check_;
     GuestId guest_;  ///< whose check it is
     int check_number_ = 0;
+    int noted_count_ = 0;  ///< how many signals the session held when the check was last looked at
     Said said_ = Said::nothing;
     HandSignal last_ = HandSignal::ok;  ///< what `said_` is about
 };
