@@ -52,6 +52,8 @@ TEST(Balloon, AgreesWithTheHeldBreath) {
     for (const double depth : {1.0, 5.0, 17.0, 40.0}) {
         for (const BalloonAt& one : balloon_at_depths(handbook_sea(), Depth(Meters(depth)))) {
             EXPECT_EQ(one.swells_to, held_breath_expansion(handbook_sea(), one.depth));
+            EXPECT_EQ(one.pressure.value(),
+                      handbook_sea().absolute_pressure(one.depth).value());
         }
     }
 }

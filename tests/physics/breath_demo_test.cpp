@@ -94,6 +94,9 @@ TEST(BreathDemo, VolumeTimesPressureStaysTheSame) {
                     1e-6);
         EXPECT_NEAR(std::pow(demo.balloon_width, 3.0), demo.balloon_volume, 1e-12);
         EXPECT_NEAR(demo.balloon_volume * demo.held_breath_growth, 1.0, 1e-12);
+        // All of the water above, none of the air.
+        EXPECT_NEAR(demo.uncleared.value(),
+                    demo.pressure.value() - water.surface_pressure().value(), 1e-6);
         EXPECT_LT(demo.balloon_volume, before);
         before = demo.balloon_volume;
     }

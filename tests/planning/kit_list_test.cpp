@@ -96,6 +96,49 @@ TEST(OrderOfLowOnAir, PutsTheGroupsLimitingGuestFirst) {
     EXPECT_EQ(find_gas(planned, blue_group)->limiting_guest, first_guest);
 }
 
+/// A plan that says of five guests no more than what their order follows from.
+Plan plan_of_five() {
+    Plan made;
+    GroupForecast forecast;
+    forecast.group = blue_group;
+    const auto add = [&](const char* id, std::optional<Minutes> median, double load) {
+        GuestGas gas;
+        gas.guest = GuestId(id);
+        gas.group = blue_group;
+        gas.has_cylinder = true;
+        gas.load_to_reserve = BarMinutes(load);
+        made.guests.push_back(gas);
+        GuestForecast one;
+        one.guest = gas.guest;
+        one.reserve.middle = median;
+        forecast.guests.push_back(one);
+    };
+    // None: later than the forecast looks.
+    add("late", std::nullopt, 90.0);
+    add("slow", Minutes(40.0), 50.0);
+    add("latest", std::nullopt, 95.0);
+    add("soon", Minutes(30.0), 60.0);
+    add("likely", Minutes(35.0), 70.0);
+    forecast.likely_first = GuestId("likely");
+    made.forecasts.push_back(forecast);
+    return made;
+}
+
+TEST(OrderOfLowOnAir, FollowsTheForecastThenTheMedianThenTheLoad) {
+    Plan planned = plan_of_five();
+    EXPECT_THAT(order_of_low_on_air(planned, blue_group),
+                ElementsAre(GuestId("likely"), GuestId("soon"), GuestId("slow"), GuestId("late"),
+                            GuestId("latest")));
+    // Equals stay in roster order; guests of others are left out.
+    planned.guests[2].load_to_reserve = planned.guests[0].load_to_reserve;
+    planned.guests[3].group = GroupId("red");
+    EXPECT_THAT(order_of_low_on_air(planned, blue_group),
+                ElementsAre(GuestId("likely"), GuestId("slow"), GuestId("late"), GuestId("latest")));
+    std::swap(planned.guests[0], planned.guests[2]);
+    EXPECT_THAT(order_of_low_on_air(planned, blue_group),
+                ElementsAre(GuestId("likely"), GuestId("slow"), GuestId("latest"), GuestId("late")));
+}
+
 TEST(OrderOfLowOnAir, LeavesOutWhoHasNoCylinder) {
     Scene scene = sound_scene();
     scene.session.guests[0].kit.cylinder.reset();
