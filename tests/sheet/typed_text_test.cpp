@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/sheet/typed_text.h"
+#include "ui/guest_words/typed_text.h"
 
 #include <gmock/gmock.h>
 
 #include <QGlyphRun>
+#include <QTextBoundaryFinder>
 #include <QTextLayout>
 
 #include "sheet_fixture.h"
@@ -79,6 +80,66 @@ TEST(TypedTextTest, ANumberIsNotBrokenAtTheEndOfALine) {
                                        [](QChar one) { return one.isDigit(); });
         }
         EXPECT_EQ(with_digits, 1) << width;
+    }
+}
+
+TEST(TypedTextTest, WhatWouldTurnANumberAroundIsLeftOut) {
+    for (const QChar mark : u"\u202A\u202B\u202C\u202D\u202E\u2066\u2067\u2068\u2069"_qs) {
+        const QString pasted = mark + QStringLiteral("112") + mark;
+        EXPECT_EQ(typed_line(pasted), u"112") << int{mark.unicode()};
+    }
+    // It would be turned around: the test does see the fault.
+    const QString turned = QChar(0x202E) + QStringLiteral("112 or +00 555 0100");
+    EXPECT_TRUE(as_drawn(turned, latin).contains(u"211"_qs)) << as_drawn(turned, latin).toStdString();
+    Session session = sample("many-tongues").session;
+    session.site.emergency_line = turned.toStdString();
+    session.site.meeting_place = "\u202EPier 47";
+    session.guests.front().name = "\u2069\u202EAna 123";
+    session.guests.front().kit.fins = "\u202E40";
+    for (const char* tag : {"en", "ar"}) {
+        const auto cards = faces_of(session, UnitSystem::metric, tag);
+        for (const CardSize size : {CardSize::a6, CardSize::a5}) {
+            const Page page = card_pages({cards.front()}, size).front();
+            QString drawn;
+            for (const SheetItem& item : page.items) {
+                if (const auto* one = std::get_if<TextItem>(&item)) drawn += as_drawn(*one) + u'\n';
+            }
+            for (const char* digits : {"112", "47", "123", "40"}) {
+                const QString number = QString::fromLatin1(digits);
+                EXPECT_TRUE(drawn.contains(number)) << tag << digits;
+            }
+        }
+    }
+}
+
+TEST(TypedTextTest, ControlCharactersAndPilesOfAccentsAreLeftOut) {
+    EXPECT_EQ(typed_line(std::string("Ana\x01\x1B\x7F\nMaria\t\u2028Prado \u0085")), u"Ana Maria Prado");
+    EXPECT_EQ(typed_line(std::string()), u"");
+    EXPECT_EQ(typed_line(QStringLiteral(" \n\u0002 ")), u"");
+    // Four accents on one letter are written somewhere; a pile is drawn over the lines above.
+    const QString four = QStringLiteral("e\u0301\u0323\u0302\u0331");
+    EXPECT_EQ(typed_line(four), four);
+    EXPECT_EQ(typed_line(four + QString(100, QChar(0x0301)) + u'x'), four + u'x');
+    // Words of many scripts stay as they are typed.
+    for (const char* name : {"Nguyễn Thị Hằng", "ธิดารัตน์", "שָׁלוֹם", "हिन्दी", "محمّد", "👩‍🚀 Kim"}) {
+        EXPECT_EQ(typed_line(std::string(name)), QString::fromUtf8(name)) << name;
+    }
+}
+
+TEST(TypedTextTest, TheBeginningOfATextEndsBetweenLetters) {
+    EXPECT_EQ(beginning(QStringLiteral("Ana Prado"), 9), u"Ana Prado");
+    EXPECT_EQ(beginning(QStringLiteral("Ana Prado"), 8), QStringLiteral("Ana Pra…"));
+    for (const char* name : {"👩‍🚀👩‍🚀👩‍🚀👩‍🚀👩‍🚀👩‍🚀", "🌊🌊🌊🌊🌊🌊🌊🌊🌊🌊", "e\u0301e\u0301e\u0301e\u0301e\u0301"}) {
+        const QString whole = QString::fromUtf8(name);
+        for (int longest = 1; longest < whole.size(); ++longest) {
+            const QString first = beginning(whole, longest);
+            EXPECT_LE(first.size(), longest);
+            EXPECT_TRUE(first.isValidUtf16()) << longest;
+            EXPECT_TRUE(first.endsWith(QChar(0x2026)));
+            QTextBoundaryFinder finder(QTextBoundaryFinder::Grapheme, whole);
+            finder.setPosition(first.size() - 1);
+            EXPECT_TRUE(finder.isAtBoundary()) << longest;
+        }
     }
 }
 

@@ -73,7 +73,7 @@ protected:
     /// The page's words as one text, without the marks that keep figures in order.
     std::string text_of_page() {
         QString text = shown_words().join(u'\n');
-        text.remove(QChar(0x2068)).remove(QChar(0x2069));
+        text.remove(QChar(0x2066)).remove(QChar(0x2068)).remove(QChar(0x2069));
         return text.toStdString();
     }
 

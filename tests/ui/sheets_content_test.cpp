@@ -12,13 +12,13 @@
 #include "ui/sheet/card_content.h"
 #include "ui/sheet/card_language.h"
 #include "ui/sheet/emergency_sheet.h"
-#include "ui/sheet/isolates.h"
+#include "ui/guest_words/isolates.h"
 #include "ui/sheet/kit_sheet.h"
 #include "ui/sheet/picture_sheet.h"
 #include "ui/sheet/sheet_document.h"
 #include "ui/sheet/skills_sheet.h"
 #include "ui_fixture.h"
-#include "ui/sheet/typed_text.h"
+#include "ui/guest_words/typed_text.h"
 
 namespace leadline::testing {
 namespace {

@@ -9,9 +9,10 @@
 #include "core/physics/air.h"
 #include "core/planning/cylinder.h"
 #include "ui/guest_words/card_words.h"
-#include "ui/guest_words/guest_punctuation.h"
-#include "ui/words/gauge_steps.h"
 #include "ui/guest_words/guest_measures.h"
+#include "ui/guest_words/guest_punctuation.h"
+#include "ui/guest_words/typed_text.h"
+#include "ui/words/gauge_steps.h"
 
 namespace leadline {
 namespace {
@@ -190,7 +191,9 @@ QString typed_text(const std::string& typed) {
     constexpr QChar may_break(0x200B);
     QString shown;
     int run = 0;
-    for (const QChar letter : QString::fromStdString(typed).simplified()) {
+    // A wide screen breaks few numbers, a narrow one must.
+    const QString line = with_whole_numbers(typed_line(typed)).replace(QChar(0x00A0), u' ');
+    for (const QChar letter : line) {
         run = letter.isSpace() || letter == u'-' ? 0 : run + 1;
         // Never between the halves of a letter or before its accent.
         const bool joins = letter.isLowSurrogate() || letter.isMark();
@@ -207,16 +210,14 @@ namespace {
 
 constexpr int longest_name = 24;
 
-QString cut(const QString& text, int longest) {
-    return text.size() > longest ? text.left(longest - 1) + QChar(0x2026) : text;
-}
-
 /// A name by its first word and so many letters of its last; beyond the last letter, all of it.
 QString name_with(const QStringList& words, int letters) {
-    const QString first = cut(words.front(), longest_name);
+    // Who has no name yet can still be pressed.
+    if (words.front().isEmpty()) return QStringLiteral("?");
+    const QString first = beginning(words.front(), longest_name);
     if (letters == 0 || words.size() < 2) return first;
     const QString& last = words.back();
-    if (letters > last.size()) return cut(words.join(u' '), 2 * longest_name);
+    if (letters > last.size()) return beginning(words.join(u' '), 2 * longest_name);
     // Never between the halves of a letter.
     if (last.at(letters - 1).isHighSurrogate()) ++letters;
     const QString shown = first + u' ' + last.left(letters);
@@ -247,7 +248,7 @@ std::vector<QString> first_names(const std::vector<const Guest*>& guests) {
     std::vector<QStringList> words;
     std::vector<QString> names;
     for (const Guest* guest : guests) {
-        words.push_back(QString::fromStdString(guest->name).simplified().split(u' '));
+        words.push_back(typed_line(guest->name).split(u' '));
         names.push_back(name_with(words.back(), 0));
     }
     std::vector<int> letters(names.size(), 0);

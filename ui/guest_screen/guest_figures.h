@@ -72,8 +72,8 @@ private:
     std::optional<UnitSystem> also_;
 };
 
-/// What people typed, on one line, wrapped so that it keeps its order; a word too long for any line
-/// may break every few letters.
+/// What people typed, on one line (see typed_line()), wrapped so that it keeps its order, and its
+/// numbers theirs; a word too long for any line may break every few letters.
 QString typed_text(const std::string& typed);
 
 /// The first name of each, alone; where two share one, with as much of the last as tells them

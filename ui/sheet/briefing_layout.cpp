@@ -12,6 +12,7 @@
 #include <QVBoxLayout>
 
 #include "ui/document/session_document.h"
+#include "ui/guest_words/typed_text.h"
 #include "ui/sheet/briefing_tab.h"
 #include "ui/sheet/card_editor.h"
 #include "ui/sheet/card_list.h"
@@ -301,10 +302,9 @@ void BriefingTab::fill_groups() {
         box.addItem(tr("All groups"), QString());
         const Session& session = document_.session();
         for (const Group& group : session.groups) {
-            QString name = one_line(subject_name(group.id, session));
             constexpr int longest = 40;
-            if (name.size() > longest) name = name.left(longest - 1) + QChar(0x2026);
-            box.addItem(name, QString::fromStdString(group.id.text));
+            box.addItem(beginning(one_line(subject_name(group.id, session)), longest),
+                        QString::fromStdString(group.id.text));
         }
     });
 }

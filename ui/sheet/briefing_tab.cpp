@@ -14,6 +14,7 @@
 #include "core/planning/overrule_key.h"
 #include "ui/document/session_document.h"
 #include "ui/guest_words/guest_language.h"
+#include "ui/guest_words/typed_text.h"
 #include "ui/sheet/card_editor.h"
 #include "ui/sheet/card_language.h"
 #include "ui/sheet/card_list.h"
@@ -38,10 +39,7 @@ constexpr int longest_name_shown = 24;
 constexpr int longest_list_shown = 200;
 
 QString short_name(const Guest& guest) {
-    const QString name = one_line(guest.name);
-    return name.size() <= longest_name_shown
-               ? name
-               : QString(name.left(longest_name_shown - 1) + QChar(0x2026));
+    return beginning(one_line(guest.name), longest_name_shown);
 }
 
 QString document_name(SheetKind kind) {
@@ -231,7 +229,7 @@ QString BriefingTab::cards_summary(const CardSelection& selection) const {
     }
     if (!cut.isEmpty()) {
         lines << tr("Cut for want of room; shorten it or choose larger cards: %1")
-                     .arg(some_of(cut).left(longest_list_shown));
+                     .arg(beginning(some_of(cut), longest_list_shown));
     }
     if (too_full > 0) {
         lines << tr("%n cards have no room for all their words: read them before you hand them out.",
@@ -288,7 +286,7 @@ void BriefingTab::look_for_letters() {
     if (lines_without_letters_.isEmpty()) return;
     letters_->setText(tr("No font here has the letters of: %1. They would print as empty boxes. "
                          "Install a font for them.")
-                          .arg(some_of(lines_without_letters_).left(longest_list_shown)));
+                          .arg(beginning(some_of(lines_without_letters_), longest_list_shown)));
     letters_->show();
 }
 

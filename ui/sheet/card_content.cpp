@@ -9,7 +9,7 @@
 #include "ui/guest_words/guest_measures.h"
 #include "ui/guest_words/guest_punctuation.h"
 #include "ui/guest_words/signal_words.h"
-#include "ui/sheet/typed_text.h"
+#include "ui/guest_words/typed_text.h"
 #include "ui/words/gauge_steps.h"
 
 namespace leadline {
@@ -28,9 +28,6 @@ constexpr HandSignal card_signals[] = {
     HandSignal::up,   HandSignal::down,            HandSignal::out_of_air, HandSignal::slow_down,
     HandSignal::look, HandSignal::cold,
 };
-
-/// A name as people typed it, on one line.
-QString line_of(const std::string& typed) { return QString::fromStdString(typed).simplified(); }
 
 struct Measure {
     QString number;
@@ -51,7 +48,7 @@ public:
     /// What people typed, on one line, its numbers whole and in their own order. In a language that
     /// runs from right to left all of it keeps its own order.
     [[nodiscard]] QString typed(const std::string& text) const {
-        return apart(with_whole_numbers(line_of(text)));
+        return apart(with_whole_numbers(typed_line(text)));
     }
     [[nodiscard]] QString apart(const QString& text) const {
         return tongue_.language().right_to_left && !text.isEmpty() ? isolated(text) : text;

@@ -7,7 +7,7 @@
 #include <numeric>
 #include <vector>
 
-#include "ui/sheet/typed_text.h"
+#include "ui/guest_words/typed_text.h"
 
 namespace leadline {
 namespace {

@@ -66,6 +66,13 @@ double set_card_name(CardCanvas& canvas, const CardContent& card, double y) {
     }
     TextStyle style = canvas.style(canvas.room().name_points, true);
     style.most_lines = 1;
+    if (card.name.isEmpty()) {
+        // To write on, as long as most names.
+        const double foot = y + height - 1.0;
+        canvas.line(inner.left(), foot, inner.left() + std::min(name_width, 60.0), foot,
+                    card_hairline);
+        return y + height;
+    }
     if (canvas.width(card.name, 12.0, true) <= name_width) {
         style.middle = true;
         canvas.typed(card.name, QRectF(inner.left(), y, name_width, height), style);

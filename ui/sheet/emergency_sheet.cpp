@@ -6,9 +6,9 @@
 #include <cmath>
 #include <optional>
 
+#include "ui/guest_words/typed_text.h"
 #include "ui/sheet/sheet_pen.h"
 #include "ui/sheet/sheet_words.h"
-#include "ui/sheet/typed_text.h"
 
 namespace leadline {
 namespace {

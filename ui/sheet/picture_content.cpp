@@ -5,7 +5,7 @@
 #include "ui/guest_words/guest_punctuation.h"
 #include "ui/guest_words/picture_words.h"
 #include "ui/guest_words/signal_words.h"
-#include "ui/sheet/isolates.h"
+#include "ui/guest_words/isolates.h"
 #include "ui/sheet/picture_sheet.h"
 #include "ui/sheet/sheet_words.h"
 

@@ -5,6 +5,7 @@
 
 #include "core/physics/air.h"
 #include "ui/guest_words/guest_language.h"
+#include "ui/guest_words/typed_text.h"
 #include "ui/sheet/card_language.h"
 #include "ui/words/name_words.h"
 
@@ -18,11 +19,11 @@ class SheetWords {
 }  // namespace
 
 QString one_line(const std::string& typed) {
-    return one_line(QString::fromStdString(typed));
+    return typed_line(typed);
 }
 
 QString one_line(const QString& typed) {
-    return typed.simplified();
+    return typed_line(typed);
 }
 
 QString set_apart(const QString& name) { return name.isRightToLeft() ? isolated(name) : name; }
@@ -30,7 +31,7 @@ QString set_apart(const QString& name) { return name.isRightToLeft() ? isolated(
 QStringList lines_of(const std::string& typed) {
     QStringList lines;
     for (const QString& line : QString::fromStdString(typed).split(u'\n')) {
-        const QString bare = line.simplified();
+        const QString bare = typed_line(line);
         if (!bare.isEmpty()) lines << bare;
     }
     return lines;

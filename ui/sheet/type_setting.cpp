@@ -9,8 +9,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/guest_words/isolates.h"
 #include "ui/guest_words/line_ends.h"
-#include "ui/sheet/isolates.h"
 
 namespace leadline {
 namespace {

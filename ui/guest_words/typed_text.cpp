@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/sheet/typed_text.h"
+#include "ui/guest_words/typed_text.h"
 
 #include <QRegularExpression>
+#include <QTextBoundaryFinder>
 #include <algorithm>
 
-#include "ui/sheet/isolates.h"
+#include "core/files/json_values.h"
+#include "ui/guest_words/isolates.h"
 
 namespace leadline {
 namespace {
@@ -39,7 +41,39 @@ QString with_numbers(const QString& text, Change change) {
     return result + text.mid(from);
 }
 
+/// Without the accents that no language stacks.
+QString without_piles(const QString& text) {
+    constexpr int most_accents = 4;
+    QString kept;
+    int accents = 0;
+    for (const QChar one : text) {
+        // Such marks beyond 16 bits are of scripts that stack none.
+        const bool accent = one.category() == QChar::Mark_NonSpacing ||
+                            one.category() == QChar::Mark_Enclosing;
+        accents = accent ? accents + 1 : 0;
+        if (accents <= most_accents) kept += one;
+    }
+    return kept;
+}
+
 }  // namespace
+
+QString typed_line(const QString& typed) {
+    return typed_line(typed.toStdString());
+}
+
+QString typed_line(const std::string& typed) {
+    const std::string plain = without_controls(typed, TextForm::line);
+    return without_piles(QString::fromStdString(plain).simplified());
+}
+
+QString beginning(const QString& text, int longest) {
+    if (text.size() <= longest) return text;
+    QTextBoundaryFinder finder(QTextBoundaryFinder::Grapheme, text);
+    finder.setPosition(longest - 1);
+    const qsizetype end = finder.isAtBoundary() ? longest - 1 : finder.toPreviousBoundary();
+    return text.left(std::max<qsizetype>(end, 0)) + QChar(0x2026);
+}
 
 QString with_whole_numbers(const QString& typed) {
     return with_numbers(typed, [](QString number) -> QString {
