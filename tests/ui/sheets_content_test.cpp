@@ -8,6 +8,7 @@
 #include "sheets_support.h"
 #include "ui/guest_words/guest_language.h"
 #include "ui/guest_words/signal_words.h"
+#include "ui/guest_words/typed_text.h"
 #include "ui/sheet/beach_sheet.h"
 #include "ui/sheet/card_content.h"
 #include "ui/sheet/card_language.h"
@@ -18,7 +19,6 @@
 #include "ui/sheet/sheet_document.h"
 #include "ui/sheet/skills_sheet.h"
 #include "ui_fixture.h"
-#include "ui/guest_words/typed_text.h"
 
 namespace leadline::testing {
 namespace {
@@ -413,7 +413,12 @@ TEST(PictureContent, HasTheTwoMixUpsAndThisSitesBalloons) {
         const BalloonAt& balloon = one.plan.environment.balloons[i];
         EXPECT_NEAR(sheet.shrinking[i].volume.section(QChar(0x00A0), 0, 0).toDouble(),
                     balloon.taken_down.value(), 0.051);
-        EXPECT_NEAR(sheet.swelling[i].factor.mid(1).toDouble(), balloon.swells_to, 0.0051);
+        // Never less than it swells.
+        EXPECT_GE(sheet.swelling[i].factor.mid(1).toDouble(), balloon.swells_to - 1e-6);
+        EXPECT_LT(sheet.swelling[i].factor.mid(1).toDouble(), balloon.swells_to + 0.01);
+        const double swollen = sheet.swelling[i].volume.section(QChar(0x00A0), 0, 0).toDouble();
+        EXPECT_GE(swollen, balloon.taken_up.value() - 1e-6);
+        EXPECT_LT(swollen, balloon.taken_up.value() + 0.1);
     }
     EXPECT_EQ(text_of(sheet.shrinking[1].depth), "5 m");
 }
@@ -453,6 +458,30 @@ TEST(PictureContent, RunsFromTheRightWhereReadingDoesButForFigures) {
     EXPECT_LT(middle_of("ar", one_sign), middle_of("ar", two_sign));
 }
 
+TEST(PictureContent, TheDeepestPointIsThatOfTheCard) {
+    for (const double deepest : {8.0, 8.97, 11.8, 11.99, 14.999}) {
+        const Planned one = planned("salt-cove", [&](Session& session) {
+            for (ProfilePoint& point : session.profile.points) {
+                if (point.depth.meters().value() > 0.0) point.depth = Depth(Meters(deepest));
+            }
+        });
+        for (const UnitSystem units : {UnitSystem::metric, UnitSystem::imperial}) {
+            const CardFigure card =
+                card_content(one.session, one.plan, one.session.guests.front(), units, "en").deepest;
+            const PictureSheet sheet = picture_sheet(one.plan, units, "en", "");
+            std::vector<QString> depths;
+            for (const PictureBalloon& balloon : sheet.swelling) depths.push_back(balloon.depth);
+            EXPECT_THAT(depths, Contains(card.number + QChar(0x00A0) + card.unit)) << deepest;
+            // The staff's sheet leads nobody deeper than the card says.
+            for (const BeachCorner& corner : beach_of(one, units).profile) {
+                EXPECT_LE(corner.depth.section(QChar(0x00A0), 0, 0).toDouble(),
+                          card.number.toDouble() + 1e-9)
+                    << deepest;
+            }
+        }
+    }
+}
+
 TEST(PictureContent, InImperialUnitsNamesNoLitres) {
     const Planned one = planned("mountain-lake");
     TypeSetter setter;
@@ -461,6 +490,32 @@ TEST(PictureContent, InImperialUnitsNamesNoLitres) {
     EXPECT_THAT(words, AllOf(HasSubstr("16 ft"), HasSubstr("1800 psi")));
     EXPECT_THAT(words, Not(HasSubstr(" L ")));
     EXPECT_THAT(words, Not(HasSubstr(" bar")));
+}
+
+TEST(SheetsOfStaff, TurnNoNumberAround) {
+    const Planned one = planned("salt-cove", [](Session& session) {
+        session.site.emergency_line = "\u202E112";
+        session.site.emergency_plan = "Oxygen\u202E 15 L\n\u2067Radio 16";
+        session.site.name = "Salt\u0007 Cove \u202E2";
+        session.guests.front().name = "Ana \u202D12";
+        session.groups.front().name = "\u2067Blue 1";
+    });
+    TypeSetter setter;
+    for (const SheetKind kind : {SheetKind::beach, SheetKind::skills, SheetKind::kit,
+                                 SheetKind::emergency, SheetKind::pictures}) {
+        SheetChoice choice;
+        choice.kind = kind;
+        const QString words = all_words_on(
+            sheet_pages(choice, one.session, one.plan, UnitSystem::metric, setter));
+        EXPECT_FALSE(words.isEmpty());
+        for (const QChar letter : words) {
+            const bool turns = letter.unicode() >= 0x202A && letter.unicode() <= 0x202E;
+            EXPECT_FALSE(turns || letter.category() == QChar::Other_Control)
+                << static_cast<int>(kind) << ' ' << static_cast<int>(letter.unicode());
+        }
+    }
+    EXPECT_EQ(emergency_sheet(one.session, one.plan, UnitSystem::metric).number, u"112");
+    EXPECT_EQ(sheet_document(SheetChoice{}, one.session).title.contains(QChar(0x202E)), false);
 }
 
 TEST(TranslationReview, StandsInTheFootWhereDraftedWordsAre) {
@@ -491,6 +546,8 @@ TEST(SheetDocument, IsNamedByItsKindAndItsLanguages) {
     const PdfInfo pictures = sheet_document(choice, session);
     EXPECT_THAT(text_of(pictures.title), HasSubstr(": Pictures"));
     EXPECT_THAT(pictures.languages, ElementsAre(u"de", u"ar"));
+    choice.second_language = "de-AT";
+    EXPECT_THAT(sheet_document(choice, session).languages, ElementsAre(u"de"));
     choice.kind = SheetKind::kit;
     EXPECT_THAT(text_of(sheet_document(choice, session).title), HasSubstr(": Kit list"));
     EXPECT_THAT(sheet_document(choice, session).languages, ElementsAre(u"en"));

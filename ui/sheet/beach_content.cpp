@@ -268,7 +268,7 @@ BeachSheet beach_sheet(const Session& session, const Plan& plan, const Group& gr
     for (const ProfilePoint& point : session.profile.points) {
         sheet.profile.push_back({point.time.value(), point.depth.meters().value(),
                                  text(later(session.dive_time, point.time)),
-                                 text(point.depth, units)});
+                                 text(point.depth, units, Rounding::down)});
     }
     sheet.is_forecast = find_forecast(plan, group.id) != nullptr;
     sheet.times = times_text(session, plan, group);

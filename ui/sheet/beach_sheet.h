@@ -36,7 +36,7 @@ struct BeachCorner {
     double minutes = 0.0;  ///< since the start, for the drawing
     double meters = 0.0;
     QString clock;  ///< "10:05"
-    QString depth;  ///< "8.0 m"
+    QString depth;  ///< "8.0 m", rounded down as on the card
     friend bool operator==(const BeachCorner&, const BeachCorner&) = default;
 };
 

@@ -65,22 +65,30 @@ QString shown_number(const GuestTongue& tongue, double value, int decimals) {
     return tongue.locale().toString(value, 'f', decimals);
 }
 
-/// Whole where it is whole, else with a tenth; feet are whole.
+// Keeps 7.9999999 m from being shown as 7.9 when it is 8.
+constexpr double picture_slack = 1e-6;
+
+/// Rounded down, so that the deepest point is the very figure of the card. Whole where it is whole,
+/// else with a tenth; feet are whole.
 QString depth_text(const GuestTongue& tongue, Depth depth, UnitSystem units) {
     const double meters = depth.meters().value();
     if (units == UnitSystem::imperial) {
-        return kept_whole(tongue,
-                          number_with_unit(shown_number(tongue, meters / picture_meters_per_foot, 0),
-                                           card_word(CardWord::feet, tongue)));
+        const double feet = std::floor(meters / picture_meters_per_foot + picture_slack);
+        return kept_whole(tongue, number_with_unit(shown_number(tongue, feet, 0),
+                                                   card_word(CardWord::feet, tongue)));
     }
-    const bool whole = std::abs(meters - std::round(meters)) < 0.05;
-    return kept_whole(tongue, number_with_unit(shown_number(tongue, meters, whole ? 0 : 1),
+    const double tenths = std::floor(meters * 10.0 + picture_slack);
+    const int decimals = std::fmod(tenths, 10.0) == 0.0 ? 0 : 1;
+    return kept_whole(tongue, number_with_unit(shown_number(tongue, tenths / 10.0, decimals),
                                                card_word(CardWord::meters, tongue)));
 }
 
+/// How much air swells, rounded up, the safe side: never less than it does. What shrinks, to the
+/// nearest.
 QString factor_text(const GuestTongue& tongue, double factor) {
-    const bool one = factor == 1.0;
-    return kept_whole(tongue, QChar(0x00D7) + shown_number(tongue, factor, one ? 0 : 2));
+    const double shown = factor > 1.0 ? std::ceil(factor * 100.0 - picture_slack) / 100.0 : factor;
+    const int decimals = factor == 1.0 ? 0 : 2;
+    return kept_whole(tongue, QChar(0x00D7) + shown_number(tongue, shown, decimals));
 }
 
 PictureBalloon balloon_of(const GuestTongue& tongue, Depth depth, double factor, Liters volume,
@@ -89,9 +97,12 @@ PictureBalloon balloon_of(const GuestTongue& tongue, Depth depth, double factor,
     balloon.scale = std::cbrt(factor);
     balloon.depth = depth_text(tongue, depth, units);
     if (units == UnitSystem::metric) {
-        balloon.volume =
-            kept_whole(tongue, number_with_unit(shown_number(tongue, volume.value(), 1),
-                                                card_word(CardWord::liters, tongue)));
+        // What swells up, as its factor.
+        const double liters = factor > 1.0
+                                  ? std::ceil(volume.value() * 10.0 - picture_slack) / 10.0
+                                  : volume.value();
+        balloon.volume = kept_whole(tongue, number_with_unit(shown_number(tongue, liters, 1),
+                                                             card_word(CardWord::liters, tongue)));
     }
     balloon.factor = factor_text(tongue, factor);
     return balloon;

@@ -47,6 +47,7 @@ PdfInfo sheet_document(const SheetChoice& choice, const Session& session) {
         info.languages << QString::fromStdString(GuestTongue::of(choice.language).language().tag);
         const GuestLanguage* second = find_guest_language(choice.second_language);
         if (second != nullptr) info.languages << QString::fromStdString(second->tag);
+        info.languages.removeDuplicates();
     } else {
         const bool plain = QLocale().language() == QLocale::C;
         info.languages << (plain ? QStringLiteral("en") : QLocale().bcp47Name());
