@@ -1,9 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <fcntl.h>
 #include <gmock/gmock.h>
+#include <sys/resource.h>
+#include <sys/stat.h>
+#include <unistd.h>
 
+#include <QDir>
 #include <QFile>
 #include <QProcess>
 #include <QTemporaryDir>
+#include <algorithm>
+#include <csignal>
 #include <sstream>
 
 #include "sheet_fixture.h"
@@ -209,6 +216,97 @@ TEST_F(PdfDocument, AFailureLeavesTheOldFileAsItWas) {
     EXPECT_FALSE(write_cards_pdf(path, {}, CardSize::a6_on_a4, PdfInfo{}).has_value());
     ASSERT_TRUE(old.open(QIODevice::ReadOnly));
     EXPECT_EQ(old.readAll().toStdString(), "old");
+}
+
+/// While it lives no file may grow beyond so many bytes: as on a disk that is full.
+class FullDisk {
+public:
+    explicit FullDisk(rlim_t bytes) : signal_(std::signal(SIGXFSZ, SIG_IGN)) {
+        getrlimit(RLIMIT_FSIZE, &before_);
+        rlimit small = before_;
+        small.rlim_cur = bytes;
+        setrlimit(RLIMIT_FSIZE, &small);
+    }
+    ~FullDisk() {
+        setrlimit(RLIMIT_FSIZE, &before_);
+        std::signal(SIGXFSZ, signal_);
+    }
+    FullDisk(const FullDisk&) = delete;
+    FullDisk& operator=(const FullDisk&) = delete;
+
+private:
+    rlimit before_{};
+    void (*signal_)(int);
+};
+
+TEST_F(PdfDocument, AFullDiskLeavesTheOldFileAndNoHalfOne) {
+    const auto cards = faces_of(sample("salt-cove").session, UnitSystem::metric);
+    const std::vector<Page> pages = card_pages(cards, CardSize::a6);
+    const QString path = folder_.filePath(QStringLiteral("old.pdf"));
+    QFile old(path);
+    ASSERT_TRUE(old.open(QIODevice::WriteOnly));
+    old.write("old");
+    old.close();
+    for (const rlim_t bytes : {rlim_t{0}, rlim_t{100}, rlim_t{20'000}}) {
+        Result<int> result = 0;
+        {
+            const FullDisk full(bytes);
+            result = write_pages_pdf(path, pages, PdfInfo{});
+        }
+        ASSERT_FALSE(result.has_value()) << bytes;
+        EXPECT_EQ(result.error().code, ErrorCode::file_unwritable);
+        EXPECT_EQ(result.error().place, path.toStdString());
+        EXPECT_FALSE(result.error().given.empty()) << "the system's reason";
+        ASSERT_TRUE(old.open(QIODevice::ReadOnly));
+        EXPECT_EQ(old.readAll().toStdString(), "old");
+        old.close();
+        EXPECT_EQ(QDir(folder_.path()).entryList(QDir::Files | QDir::Hidden),
+                  QStringList{QStringLiteral("old.pdf")});
+    }
+    EXPECT_TRUE(write_pages_pdf(path, pages, PdfInfo{}).has_value());
+}
+
+TEST_F(PdfDocument, APlaceThatIsNoFileIsAnErrorAndStays) {
+    const auto cards = faces_of(sample("salt-cove").session, UnitSystem::metric);
+    ASSERT_TRUE(QDir(folder_.path()).mkdir(QStringLiteral("cards.pdf")));
+    for (const QString& path : QStringList{folder_.filePath(QStringLiteral("cards.pdf")),
+                                           folder_.path(), folder_.filePath(QString()), QString()}) {
+        const Result<int> result = write_cards_pdf(path, cards, CardSize::a6, PdfInfo{});
+        ASSERT_FALSE(result.has_value()) << path.toStdString();
+        EXPECT_EQ(result.error().code, ErrorCode::file_unwritable);
+        EXPECT_FALSE(result.error().given.empty());
+    }
+    EXPECT_TRUE(QFileInfo(folder_.filePath(QStringLiteral("cards.pdf"))).isDir());
+}
+
+TEST_F(PdfDocument, APipeIsWrittenToAndStaysOne) {
+    auto cards = faces_of(sample("salt-cove").session, UnitSystem::metric, "en");
+    cards.resize(1);
+    const QString path = folder_.filePath(QStringLiteral("pipe"));
+    const QByteArray name = QFile::encodeName(path);
+    ASSERT_EQ(mkfifo(name.constData(), 0600), 0);
+    const int reader = open(name.constData(), O_RDONLY | O_NONBLOCK);
+    ASSERT_GE(reader, 0);
+    constexpr int room = 1 << 20;  // what anybody may ask for: holds a page
+    ASSERT_GE(fcntl(reader, F_SETPIPE_SZ, room), room);
+    const Result<int> pages = write_cards_pdf(path, cards, CardSize::a6, PdfInfo{});
+    EXPECT_EQ(pages.value_or(0), 1);
+    QByteArray got(room, '\0');
+    got.resize(std::max<ssize_t>(0, read(reader, got.data(), room)));
+    close(reader);
+    EXPECT_TRUE(got.startsWith("%PDF"));
+    EXPECT_TRUE(got.trimmed().endsWith("%%EOF"));
+    struct stat there {};
+    ASSERT_EQ(stat(name.constData(), &there), 0);
+    EXPECT_TRUE(S_ISFIFO(there.st_mode));
+}
+
+TEST_F(PdfDocument, TheTitleIsCleanWhateverWasPasted) {
+    Session session = sample("salt-cove").session;
+    session.title = "Early\x01 \u202Esession\n2";
+    session.guests.resize(1);
+    const auto cards = faces_of(session, UnitSystem::metric, "en");
+    EXPECT_EQ(card_document(session, cards).title, u"Early session 2");
 }
 
 TEST_F(PdfDocument, ForTheOwnerAloneNobodyElseReadsIt) {

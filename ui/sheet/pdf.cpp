@@ -2,6 +2,8 @@
 #include "ui/sheet/pdf.h"
 
 #include <QBuffer>
+#include <QFile>
+#include <QFileInfo>
 #include <QMarginsF>
 #include <QPageLayout>
 #include <QPageSize>
@@ -11,6 +13,7 @@
 #include <algorithm>
 #include <map>
 
+#include "ui/guest_words/typed_text.h"
 #include "ui/sheet/pdf_finish.h"
 #include "ui/sheet/sheet_painter.h"
 
@@ -60,11 +63,32 @@ QByteArray drawn_pages(const std::vector<Page>& pages) {
     return bytes;
 }
 
+/// A pipe or a device: a file put in its place would take it away from all who use it.
+bool is_written_through(const QString& path) {
+    const QFileInfo there(path);
+    return there.exists() && !there.isFile() && !there.isDir();
+}
+
+Result<Done> write_through(const QString& path, const QByteArray& bytes) {
+    QFile file(path);
+    if (!file.open(QIODevice::WriteOnly | QIODevice::Unbuffered) ||
+        file.write(bytes) != bytes.size()) {
+        return unwritable(path, file.errorString());
+    }
+    return Done{};
+}
+
 }  // namespace
 
 Result<int> write_pages_pdf(const QString& path, const std::vector<Page>& pages,
                             const PdfInfo& info, FileAccess access) {
     if (pages.empty()) return Error{ErrorCode::bad_count, "pages", "0", "1 or more"};
+    if (is_written_through(path)) {
+        const Result<QByteArray> whole = finished_pdf(drawn_pages(pages), pages, info);
+        if (!whole) return unwritable(path, QString::fromStdString(whole.error().given));
+        if (const Result<Done> sent = write_through(path, *whole); !sent) return sent.error();
+        return static_cast<int>(pages.size());
+    }
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) return unwritable(path, file.errorString());
     // Before the first byte is in it.
@@ -104,9 +128,9 @@ Result<int> write_cards_pdf(const QString& path, const std::vector<CardContent>&
 
 PdfInfo card_document(const Session& session, const std::vector<CardContent>& cards) {
     PdfInfo info;
-    info.title = QString::fromStdString(session.title).simplified();
+    info.title = typed_line(session.title);
     const StaffMember* leader = find_staff(session, session.leader);
-    if (leader != nullptr) info.author = QString::fromStdString(leader->name).simplified();
+    if (leader != nullptr) info.author = typed_line(leader->name);
     std::map<std::string, int> faces;
     for (const CardContent& card : cards) ++faces[card.language];
     std::vector<std::pair<std::string, int>> most(faces.begin(), faces.end());

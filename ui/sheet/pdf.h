@@ -20,7 +20,8 @@ struct PdfInfo {
 };
 
 /// Writes laid-out pages as PDF/A-1b with the fonts inside. The file appears whole or not at all: it
-/// is written beside its place and renamed once it is complete; an older file stays until then.
+/// is written beside its place and renamed once it is complete; an older file stays until then. A pipe
+/// or a device that stands there is written to and stays.
 ///
 /// @param access  who may read the file
 /// @returns the number of pages; file_unwritable with the system's reason, or bad_count where there
