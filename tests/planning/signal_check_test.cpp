@@ -20,6 +20,20 @@ HandSignal wrong_choice(const SignalCheck& check) {
                          [&](HandSignal choice) { return choice != check.question(); });
 }
 
+TEST(CheckOn, CountsOnItsOwnDayOnly) {
+    const Date day{std::chrono::year(2026), std::chrono::month(7), std::chrono::day(4)};
+    const Date next{std::chrono::year(2026), std::chrono::month(7), std::chrono::day(5)};
+    BriefingCheck check;
+    set_understood(check, HandSignal::up, true);
+    set_understood(check, HandSignal::ok, true);
+    set_understood(check, HandSignal::up, true);
+    EXPECT_EQ(check.understood, (std::vector<HandSignal>{HandSignal::ok, HandSignal::up}));
+    EXPECT_EQ(check_on(check, day), BriefingCheck{}) << "of no day: ask again";
+    check.checked_on = day;
+    EXPECT_EQ(check_on(check, day), check);
+    EXPECT_EQ(check_on(check, next), BriefingCheck{});
+}
+
 TEST(SignalCheck, OffersTheRightOneAmongFourDifferent) {
     for (std::uint64_t seed = 0; seed < 200; ++seed) {
         SignalCheck check(signals_to_know(), seed);
