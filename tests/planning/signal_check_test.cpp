@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 namespace leadline {
@@ -86,6 +87,18 @@ TEST(SignalCheck, TheSameSeedAsksTheSameAndAnotherAnother) {
     std::set<std::vector<HandSignal>> orders;
     for (std::uint64_t seed = 0; seed < 20; ++seed) orders.insert(order(seed));
     EXPECT_GT(orders.size(), 15U);
+}
+
+TEST(SignalCheck, EveryOtherStandsBesideTheRightOneAtTimes) {
+    std::map<HandSignal, Choices> seen;
+    for (std::uint64_t seed = 0; seed < 400; ++seed) {
+        const SignalCheck check(signals_to_know(), seed);
+        seen[*check.question()].merge(choices_of(check));
+    }
+    EXPECT_EQ(seen.size(), signals_to_know().size());
+    for (const auto& [question, choices] : seen) {
+        EXPECT_EQ(choices.size(), signals_to_know().size()) << static_cast<int>(question);
+    }
 }
 
 TEST(SignalCheck, TheRightOneStandsInEveryPlace) {
