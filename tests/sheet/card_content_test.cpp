@@ -4,6 +4,7 @@
 #include <QRegularExpression>
 
 #include "sheet_fixture.h"
+#include "ui/guest_words/signal_words.h"
 
 namespace leadline::testing {
 namespace {
@@ -60,6 +61,68 @@ TEST(CardContentTest, RoundsEveryFigureToTheSafeSide) {
     EXPECT_LE(card.time.number.toDouble(), duration(session.profile).value());
     EXPECT_GE(card.breath_growth.mid(1).toDouble(),
               planned->environment.breath_expansion_from_deepest - 1e-9);
+}
+
+/// A card whose plan says odd numbers, so that every rounding shows.
+CardContent odd_card(UnitSystem units) {
+    Session session = sample("salt-cove").session;
+    Guest& guest = session.guests.front();
+    guest.kit.suit = "suit";
+    guest.kit.bcd = "jacket";
+    guest.kit.fins = "fins";
+    guest.kit.mask = "mask";
+    guest.kit.regulator = "R9";
+    guest.kit.lead = Kilograms(8.0);
+    Plan planned = plan(session, rules()).value_or({});
+    planned.environment.deepest = Depth(Meters(11.89));
+    planned.environment.breath_expansion_from_deepest = 2.11;
+    planned.environment.ladder.step = Meters(0.59);
+    planned.limits.no_fly = Hours(12.2);
+    for (GroupGas& group : planned.groups) group.ends_at = Minutes(28.9);
+    return card_content(session, planned, guest, units, "en");
+}
+
+TEST(CardContentTest, TellsThePlansNumbersRoundedToTheSafeSideInBothUnits) {
+    const CardContent metric = odd_card(UnitSystem::metric);
+    EXPECT_EQ(metric.deepest.number, u"11.8");
+    EXPECT_EQ(metric.time.number, u"28") << "when the air ends it, not the plan";
+    EXPECT_EQ(metric.breath_growth, QStringLiteral("×2.2"));
+    EXPECT_TRUE(bare(metric.advice.front()).contains(u"every0.5m"_qs));
+    EXPECT_TRUE(bare(metric.advice.front()).contains(u"goup1m"_qs));
+    EXPECT_TRUE(bare(metric.no_flying).startsWith(u"13h"_qs));
+    const CardContent imperial = odd_card(UnitSystem::imperial);
+    // 11.89 m are 39.009 ft; 0.59 m 1.94 ft.
+    EXPECT_EQ(imperial.deepest.number, u"39");
+    EXPECT_EQ(imperial.time.number, u"28");
+    EXPECT_TRUE(bare(imperial.advice.front()).contains(u"every1ft"_qs));
+    EXPECT_TRUE(bare(imperial.advice.front()).contains(u"goup3ft"_qs));
+    Session session = sample("salt-cove").session;
+    Plan planned = plan(session, rules()).value_or({});
+    planned.environment.deepest = Depth(Meters(11.8));  // 38.7 ft
+    EXPECT_EQ(card_content(session, planned, session.guests.front(), UnitSystem::imperial, "en")
+                  .deepest.number,
+              u"38");
+}
+
+TEST(CardContentTest, EachPieceOfKitStandsUnderItsOwnPicture) {
+    const std::vector<std::pair<KitPart, const char*>> expected{
+        {KitPart::suit, "suit"}, {KitPart::bcd, "jacket"},   {KitPart::fins, "fins"},
+        {KitPart::mask, "mask"}, {KitPart::mouthpiece, "R9"}, {KitPart::weights, "8kg"},
+        {KitPart::cylinder, "12L"}};
+    const CardContent card = odd_card(UnitSystem::metric);
+    ASSERT_EQ(card.kit.size(), expected.size());
+    for (std::size_t k = 0; k < expected.size(); ++k) {
+        EXPECT_EQ(card.kit[k].picture, kit_picture(expected[k].first));
+        EXPECT_EQ(bare(card.kit[k].value).toStdString(), expected[k].second);
+    }
+    EXPECT_EQ(bare(odd_card(UnitSystem::imperial).kit[5].value), u"18lb");
+}
+
+TEST(CardContentTest, WithoutAMeetingPlaceItNamesTheSite) {
+    Session session = sample("salt-cove").session;
+    EXPECT_EQ(faces_of(session, UnitSystem::metric, "en").front().where, u"Blue gate above the slipway");
+    session.site.meeting_place = " ";
+    EXPECT_EQ(faces_of(session, UnitSystem::metric, "en").front().where, u"Salt Cove");
 }
 
 TEST(CardContentTest, WithoutACylinderThePressureIsFilledInByHand) {
