@@ -153,6 +153,25 @@ TEST_F(Shell, AFindingLeadsToItsTab) {
     EXPECT_EQ(window_->tabs()->currentIndex(), MainWindow::site_tab);
 }
 
+TEST_F(Shell, FindingsKeepTheirRoomWhenTheListBecomesNarrower) {
+    ASSERT_TRUE(window_->open_file(sample_path("harbour-morning")));
+    auto* list = child<QListView>(*window_, "findings_list");
+    ASSERT_GT(list->model()->rowCount(), 1);
+    int last_bottom = 0;
+    for (const int width : {480, 200}) {
+        list->resize(width, list->height());
+        list->grab();
+        for (int row = 0; row < list->model()->rowCount(); ++row) {
+            const QModelIndex index = list->model()->index(row, 0);
+            EXPECT_EQ(list->visualRect(index).height(), list->sizeHintForIndex(index).height())
+                << "row " << row << " at " << width;
+        }
+        const QModelIndex last = list->model()->index(list->model()->rowCount() - 1, 0);
+        EXPECT_GT(list->visualRect(last).bottom(), last_bottom) << "narrower is taller";
+        last_bottom = list->visualRect(last).bottom();
+    }
+}
+
 TEST_F(Shell, AStopIsSetAsideOnlyWithAReasonAndCanBeTakenBack) {
     ASSERT_TRUE(window_->open_file(sample_path("salt-cove")));
     ASSERT_TRUE(document_.edit(QStringLiteral("x"), [](Session& session) {

@@ -22,6 +22,7 @@
 #include "ui/shell/backups_dialog.h"
 #include "ui/shell/language_menu.h"
 #include "ui/shell/people_dialog.h"
+#include "ui/shell/removal_dialog.h"
 #include "ui/shell/sessions_dialog.h"
 #include "ui/shell/vault_passphrase_dialog.h"
 #include "ui/shell/vault_set_up_dialog.h"
@@ -307,6 +308,18 @@ TEST_P(InEachLanguage, AltKeysHaveOneOwnerAndNothingIsCutOff) {
     judge_dialog(backups);
     StockDialog stock(document_, window_.get());
     judge_dialog(stock);
+    RemovalPreview preview;
+    preview.name = "Noura al-Farsi";
+    preview.merged_names = {QStringLiteral("Nora Farsi")};
+    preview.mentions = 2;
+    preview.backups = 3;
+    const RetentionRule year{.kind = KeptKind::identity,
+                             .erase_after_months = 60,
+                             .keep_at_least_months = 12,
+                             .source = "An invented law on the keeping of safety sheets, "
+                                       "articles 12 to 15: a sheet is kept for a year"};
+    RemovalDialog removal(preview, &year, window_.get());
+    judge_dialog(removal);
     VaultSetUpDialog set_up(access(), window_.get());
     judge_dialog(set_up);
     make_vault_directly();

@@ -57,6 +57,8 @@ LeverChart::LeverChart(SessionDocument& document, QWidget* parent)
     list_->setSelectionMode(QAbstractItemView::NoSelection);
     list_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     list_->setResizeMode(QListView::Adjust);
+    // Rows follow the width too, not only the height, as costs wrap.
+    list_->setWordWrap(true);
     list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setFrameShape(QFrame::NoFrame);

@@ -118,6 +118,8 @@ FindingsPanel::FindingsPanel(SessionDocument& document, QWidget* parent)
     list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setResizeMode(QListView::Adjust);
+    // Without it a list that only becomes narrower keeps its rows too low for the wrapped words.
+    list_->setWordWrap(true);
     list_->setFrameShape(QFrame::NoFrame);
     detail_->setObjectName(QStringLiteral("finding_detail"));
     detail_->setWordWrap(true);

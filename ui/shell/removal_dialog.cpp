@@ -7,7 +7,11 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QScreen>
+#include <QScrollArea>
+#include <QStyle>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <utility>
 
 #include "ui/widgets/theme.h"
@@ -41,7 +45,6 @@ RemovalDialog::RemovalDialog(const RemovalPreview& preview, const RetentionRule*
       sure_(new QCheckBox(tr("I know that this &cannot be undone"), this)) {
     setWindowTitle(tr("Remove a guest"));
     setObjectName(QStringLiteral("removal_dialog"));
-    setMinimumWidth(520);
     all_->setObjectName(QStringLiteral("removal_all"));
     contacts_->setObjectName(QStringLiteral("removal_contacts"));
     health_->setObjectName(QStringLiteral("removal_health"));
@@ -89,7 +92,12 @@ RemovalDialog::RemovalDialog(const RemovalPreview& preview, const RetentionRule*
     layout->addWidget(all_);
     layout->addWidget(contacts_);
     layout->addWidget(health_);
-    layout->addLayout(facts);
+    // What is told scrolls where the screen is too low for it: no line of a warning may be cut off.
+    auto* told = new QWidget(this);
+    auto* lines = new QVBoxLayout(told);
+    lines->setContentsMargins(0, 0, 0, 0);
+    lines->setSpacing(10);
+    lines->addLayout(facts);
     if (keeps_longer != nullptr) {
         auto* row = new QHBoxLayout;
         auto* icon = new QLabel(this);
@@ -103,10 +111,10 @@ RemovalDialog::RemovalDialog(const RemovalPreview& preview, const RetentionRule*
         warning->setObjectName(QStringLiteral("removal_warning"));
         row->addWidget(icon, 0, Qt::AlignTop);
         row->addWidget(warning, 1);
-        layout->addLayout(row);
+        lines->addLayout(row);
     }
-    layout->addWidget(copies_);
-    layout->addWidget(copies_note);
+    lines->addWidget(copies_);
+    lines->addWidget(copies_note);
     if (preview_.backups > 0) {
         auto* backups = wrapped(
             tr("%n copies in Records > Copies of the records may still hold this guest. Delete "
@@ -114,17 +122,47 @@ RemovalDialog::RemovalDialog(const RemovalPreview& preview, const RetentionRule*
                nullptr, static_cast<int>(preview_.backups)),
             this);
         backups->setObjectName(QStringLiteral("removal_backups"));
-        layout->addWidget(backups);
+        lines->addWidget(backups);
     }
-    layout->addWidget(wrapped(tr("Files you wrote or printed, and copies kept elsewhere, are not "
-                                 "touched: remove them yourself."),
-                              this));
+    lines->addWidget(wrapped(tr("Files you wrote or printed, and copies kept elsewhere, are not "
+                                "touched: remove them yourself."),
+                             this));
+    lines->addStretch();
+    auto* area = new QScrollArea(this);
+    area->setObjectName(QStringLiteral("removal_told"));
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidgetResizable(true);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setWidget(told);
+    layout->addWidget(area, 1);
+    setTabOrder(health_, area);
+    setTabOrder(area, copies_);
     layout->addWidget(sure_);
     layout->addWidget(buttons);
     remove_->setEnabled(false);
     remove_->setAutoDefault(false);
     buttons->button(QDialogButtonBox::Cancel)->setDefault(true);
     update_text();
+    size_for(*area);
+}
+
+void RemovalDialog::size_for(QScrollArea& told) {
+    constexpr int width = 580;
+    constexpr int least_lines = 5;
+    told.setMinimumHeight(fontMetrics().height() * least_lines);
+    setMinimumWidth(width);
+    // Layouts in layouts keep the heights they found first: find them in the font that is shown.
+    for (QLabel* label : findChildren<QLabel*>()) label->ensurePolished();
+    told.widget()->layout()->activate();
+    layout()->activate();
+    const QMargins margins = layout()->contentsMargins();
+    const int wanted = told.widget()->layout()->totalHeightForWidth(
+        width - margins.left() - margins.right() -
+        style()->pixelMetric(QStyle::PM_ScrollBarExtent));
+    const int around = layout()->totalMinimumSize().height() - told.minimumHeight();
+    const int frame_and_panel = fontMetrics().height() * 3;
+    resize(width, std::min(around + wanted,
+                           screen()->availableGeometry().height() - frame_and_panel));
 }
 
 KeptKind RemovalDialog::kind() const {

@@ -10,6 +10,7 @@ class QCheckBox;
 class QLabel;
 class QPushButton;
 class QRadioButton;
+class QScrollArea;
 
 namespace leadline {
 
@@ -27,6 +28,8 @@ public:
 
 private:
     void update_text();
+    /// As high as what it tells, if the screen is.
+    void size_for(QScrollArea& told);
 
     RemovalPreview preview_;
     QRadioButton* all_;
