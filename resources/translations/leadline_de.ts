@@ -1046,7 +1046,7 @@
     </message>
     <message>
         <source>The water has %1, colder than the %2 wanted.</source>
-        <translation>Das Wasser hat %1, kälter als die erwünschten %2.</translation>
+        <translation>Das Wasser ist mit %1 kälter als die erwünschten %2.</translation>
     </message>
     <message>
         <source>Choose warmer water, a shorter dive or warmer suits.</source>
@@ -1086,7 +1086,7 @@
     </message>
     <message>
         <source>Goes up at %1, faster than the %2 allowed.</source>
-        <translation>Steigt mit %1 auf, schneller als die erlaubten %2.</translation>
+        <translation>Aufstieg mit %1, schneller als die erlaubten %2.</translation>
     </message>
     <message>
         <source>Give the way up more time.</source>
@@ -1094,7 +1094,7 @@
     </message>
     <message>
         <source>Goes down at %1, faster than the %2 wanted.</source>
-        <translation>Steigt mit %1 ab, schneller als die erwünschten %2.</translation>
+        <translation>Abstieg mit %1, schneller als die erwünschten %2.</translation>
     </message>
     <message>
         <source>Give the way down more time: ears need it.</source>
@@ -1126,11 +1126,11 @@
     </message>
     <message>
         <source>Is %1; the least age is %2.</source>
-        <translation>Ist %1; das Mindestalter ist %2.</translation>
+        <translation>Ist %1 Jahre alt; das Mindestalter ist %2.</translation>
     </message>
     <message>
         <source>Offer something else: no dive before %1.</source>
-        <translation>Bieten Sie etwas anderes an: kein Tauchgang vor %1.</translation>
+        <translation>Bieten Sie etwas anderes an: kein Tauchgang unter %1 Jahren.</translation>
     </message>
     <message>
         <source>The birth date is missing, so no age limit can be checked.</source>
@@ -1142,7 +1142,7 @@
     </message>
     <message>
         <source>Is %1 and no guardian&apos;s consent is on record.</source>
-        <translation>Ist %1, und es liegt keine Einwilligung der Sorgeberechtigten vor.</translation>
+        <translation>Ist %1 Jahre alt, und es liegt keine Einwilligung der Sorgeberechtigten vor.</translation>
     </message>
     <message>
         <source>Get a guardian&apos;s signed consent and tick it.</source>
@@ -1178,7 +1178,7 @@
     </message>
     <message>
         <source>Fit it and enter the size or number.</source>
-        <translation>Passen Sie es an und tragen Sie Größe oder Nummer ein.</translation>
+        <translation>Geben Sie das Fehlende aus, und tragen Sie Größe oder Nummer ein.</translation>
     </message>
     <message>
         <source>Leads a group and has no cylinder entered.</source>
@@ -1330,7 +1330,7 @@
     </message>
     <message>
         <source>Add guests or remove it.</source>
-        <translation>Fügen Sie Gäste hinzu, oder entfernen Sie sie.</translation>
+        <translation>Fügen Sie Gäste hinzu, oder entfernen Sie die Gruppe.</translation>
     </message>
     <message>
         <source>No guests yet.</source>
