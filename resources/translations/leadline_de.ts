@@ -1490,7 +1490,7 @@
     </message>
     <message>
         <source>Count again, two people, by name. Nobody leaves before it agrees.</source>
-        <translation>Zählen Sie noch einmal, zu zweit, mit Namen. Niemand geht, bevor es stimmt.</translation>
+        <translation>Zählen Sie noch einmal, zu zweit, mit Namen. Niemand geht weg, bevor die Zahl stimmt.</translation>
     </message>
     <message>
         <source>Group %1</source>
@@ -3191,7 +3191,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>Never cleared, ears lock at</source>
-        <translation>Ohne Druckausgleich zu ab</translation>
+        <translation>Ohne Druckausgleich Ohren zu ab</translation>
     </message>
     <message>
         <source>The depth whose water weighs %1 mmHg. Then: go up until it opens, never push.</source>
@@ -7913,7 +7913,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>%1: %2 would be lost, %3 would come back, %4 would change back.</source>
-        <translation>%1: %2 gingen verloren, %3 kämen zurück, %4 würden zurückgeändert.</translation>
+        <translation>%1: %2 verloren, %3 wieder da, %4 zurückgeändert.</translation>
     </message>
     <message>
         <source>Sessions</source>
