@@ -5237,7 +5237,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>%1, least</source>
-        <translation>%1, am wenigsten</translation>
+        <translation>%1, Minimum</translation>
     </message>
     <message>
         <source>not yet known</source>
@@ -5313,7 +5313,7 @@ Tiefe</translation>
     <message>
         <source>Air used,
 plan → actual</source>
-        <translation>Luft verbraucht,
+        <translation>Verbrauch,
 Plan → Ist</translation>
     </message>
     <message>
