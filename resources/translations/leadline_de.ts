@@ -5365,11 +5365,11 @@ Plan → Ist</translation>
     </message>
     <message>
         <source>&amp;In at</source>
-        <translation>Hinein u&amp;m</translation>
+        <translation>I&amp;m Wasser von</translation>
     </message>
     <message>
         <source>o&amp;ut at</source>
-        <translation>H&amp;eraus um</translation>
+        <translation>bi&amp;s</translation>
     </message>
     <message>
         <source>Hea&amp;ds in</source>
