@@ -429,7 +429,7 @@
     </message>
     <message>
         <source>&quot;%1&quot; is not a height. Wanted: 175, 1.75 m or 5&apos;9&quot;.</source>
-        <translation>«%1» no es una estatura. Se espera: 175, 1.75 m o 5&apos;9&quot;.</translation>
+        <translation>«%1» no es una estatura. Se espera: 175, 1,75 m o 5&apos;9&quot;.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is outside 15 to 250 kg. Check the number and the unit above.</source>
@@ -520,15 +520,15 @@
     </message>
     <message>
         <source>%1: a draft, not checked by a speaker</source>
-        <translation>%1: un borrador, sin revisar por un hablante</translation>
+        <translation>Borrador en %1, sin revisar por un hablante</translation>
     </message>
     <message>
         <source>%1: checked by a speaker</source>
-        <translation>%1: revisado por un hablante</translation>
+        <translation>Revisado en %1 por un hablante</translation>
     </message>
     <message>
         <source>%1: checked by %2</source>
-        <translation>%1: revisado por %2</translation>
+        <translation>Revisado en %1 por %2</translation>
     </message>
     <message>
         <source>%1 (draft)</source>
@@ -548,7 +548,7 @@
     <message>
         <source>%1 and %2</source>
         <comment>two languages</comment>
-        <translation>%1 y %2</translation>
+        <translation>%1 + %2</translation>
     </message>
     <message>
         <source>Cards in %1: drafted, not checked by a speaker.</source>
@@ -985,6 +985,11 @@
         <source>This computer&apos;s keyring does not answer (%1). Use the passphrase or the recovery key.</source>
         <translation>El llavero de este ordenador no responde (%1). Use la frase de paso o la clave de recuperación.</translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a range</comment>
+        <translation>%1 a %2</translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -1038,7 +1043,7 @@
     </message>
     <message>
         <source>The bottom lies at %1; no more than %2 is wanted below first-time guests.</source>
-        <translation>El fondo está a %1; bajo clientes sin experiencia no se quieren más de %2.</translation>
+        <translation>El fondo está a %1; bajo clientes sin experiencia no debería haber más de %2.</translation>
     </message>
     <message>
         <source>Choose a shallower spot, or keep guests over a slope or a line.</source>
@@ -1046,7 +1051,7 @@
     </message>
     <message>
         <source>The water has %1, colder than the %2 wanted.</source>
-        <translation>El agua está a %1, más fría que los %2 deseados.</translation>
+        <translation>El agua está a %1, más fría que los %2 que se piden.</translation>
     </message>
     <message>
         <source>Choose warmer water, a shorter dive or warmer suits.</source>
@@ -1062,11 +1067,11 @@
     </message>
     <message>
         <source>Visibility is %1; at least %2 is wanted.</source>
-        <translation>La visibilidad es de %1; se quieren al menos %2.</translation>
+        <translation>La visibilidad es de %1; se piden al menos %2.</translation>
     </message>
     <message>
         <source>Take fewer guests within arm&apos;s reach, or do not dive.</source>
-        <translation>Lleve menos clientes al alcance de la mano o no buceen.</translation>
+        <translation>Lleve menos clientes al alcance de la mano o suspenda la inmersión.</translation>
     </message>
     <message>
         <source>There is more current than first-time guests should meet.</source>
@@ -1078,11 +1083,11 @@
     </message>
     <message>
         <source>Waves reach %1; at most %2 is wanted.</source>
-        <translation>Las olas llegan a %1; se quieren como máximo %2.</translation>
+        <translation>Las olas llegan a %1; se admiten como máximo %2.</translation>
     </message>
     <message>
         <source>Choose a sheltered entry or do not dive.</source>
-        <translation>Elija una entrada abrigada o no buceen.</translation>
+        <translation>Elija una entrada abrigada o suspenda la inmersión.</translation>
     </message>
     <message>
         <source>Goes up at %1, faster than the %2 allowed.</source>
@@ -1094,7 +1099,7 @@
     </message>
     <message>
         <source>Goes down at %1, faster than the %2 wanted.</source>
-        <translation>Baja a %1, más rápido que los %2 deseados.</translation>
+        <translation>Baja a %1, más rápido que los %2 que se admiten.</translation>
     </message>
     <message>
         <source>Give the way down more time: ears need it.</source>
@@ -1114,7 +1119,7 @@
     </message>
     <message>
         <source>Tick the rules that apply on the Site tab.</source>
-        <translation>Marque las reglas que se aplican en la pestaña Lugar.</translation>
+        <translation>En la pestaña Lugar, marque las reglas que se aplican.</translation>
     </message>
     <message>
         <source>No emergency number is entered for the site.</source>
@@ -1226,7 +1231,7 @@
     </message>
     <message>
         <source>Talk it over with the guest, see that all were asked, and when in doubt do not dive today.</source>
-        <translation>Háblelo con el cliente, asegúrese de que se hicieron todas y, en la duda, no buceen hoy.</translation>
+        <translation>Háblelo con el cliente, asegúrese de que se hicieron todas y, ante la duda, que no bucee hoy.</translation>
     </message>
     <message>
         <source>Today&apos;s questions are still open.</source>
@@ -1306,7 +1311,7 @@
     </message>
     <message>
         <source>Move guests to another group, add an instructor, or dive in turns.</source>
-        <translation>Pase clientes a otro grupo, añada un instructor o buceen por turnos.</translation>
+        <translation>Pase clientes a otro grupo, añada un instructor o haga turnos para bucear.</translation>
     </message>
     <message>
         <source>Is counted on in %1 groups at once.</source>
@@ -1382,15 +1387,15 @@
     </message>
     <message>
         <source>Would make dive number %1 today; at most %2 are wanted.</source>
-        <translation>Haría hoy la inmersión número %1; se quieren como máximo %2.</translation>
+        <translation>Haría hoy la inmersión número %1; se admiten como máximo %2.</translation>
     </message>
     <message>
         <source>Have somebody else lead this group, or dive on another day.</source>
-        <translation>Que otra persona lleve este grupo o buceen otro día.</translation>
+        <translation>Que otra persona lleve este grupo, o deje la inmersión para otro día.</translation>
     </message>
     <message>
         <source>Would come up %1 times today; at most %2 are wanted.</source>
-        <translation>Subiría hoy %1 veces; se quieren como máximo %2.</translation>
+        <translation>Subiría hoy %1 veces; se admiten como máximo %2.</translation>
     </message>
     <message>
         <source>Plan fewer training ascents, or share them with others.</source>
@@ -1398,7 +1403,7 @@
     </message>
     <message>
         <source>Dives on day %1 in a row; at most %2 are wanted.</source>
-        <translation>Bucea por %1.º día seguido; se quieren como máximo %2.</translation>
+        <translation>Bucearía %1 días seguidos; se admiten como máximo %2.</translation>
     </message>
     <message>
         <source>Plan a day without diving.</source>
@@ -1505,11 +1510,11 @@
     <name>GasTab</name>
     <message>
         <source>First of %1, likely %2</source>
-        <translation>Primero de %1, probablemente %2</translation>
+        <translation>Primero de %1, prob. %2</translation>
     </message>
     <message>
         <source>First, likely %1</source>
-        <translation>Probablemente primero: %1</translation>
+        <translation>Primero, prob. %1</translation>
     </message>
     <message>
         <source>the instructor</source>
@@ -1672,7 +1677,7 @@
     </message>
     <message>
         <source>with the %1 to try first, as none is entered</source>
-        <translation>con los %1 para probar primero, ya que no hay ninguno anotado</translation>
+        <translation>con los %1 para probar, ya que no hay ninguno anotado</translation>
     </message>
     <message>
         <source>no BCD is entered</source>
@@ -1716,7 +1721,7 @@
     </message>
     <message>
         <source>Warmth is a heat balance of core and shell, in the form of Gagge 1971 (from memory): body surface by DuBois and DuBois 1916, fat by Deurenberg and others 1991, oxygen uptake by Knafelc 1989 and Arieli and others 1997. The suit&apos;s gas cells are squeezed by Boyle&apos;s law and conduct by Maxwell&apos;s relation; 1 clo is 0.155 m²K/W. Shivering, which makes heat, is left out: the safe side. Nobody has measured novices or children on such dives.</source>
-        <translation>El calor es un balance térmico de núcleo y capa externa, en la forma de Gagge 1971 (de memoria): superficie corporal según DuBois y DuBois 1916, grasa según Deurenberg y otros 1991, consumo de oxígeno según Knafelc 1989 y Arieli y otros 1997. Las celdas de gas del traje se comprimen según la ley de Boyle y conducen según la relación de Maxwell; 1 clo es 0,155 m²K/W. Se omite la tiritona, que produce calor: el lado seguro. Nadie ha medido a principiantes ni a niños en inmersiones así.</translation>
+        <translation>El calor es un balance térmico de núcleo y capa externa, en la forma de Gagge 1971 (de memoria): superficie corporal según DuBois y DuBois 1916, grasa según Deurenberg y otros 1991, consumo de oxígeno según Knafelc 1989 y Arieli y otros 1997. Las celdas de gas del traje se comprimen según la ley de Boyle y conducen según la relación de Maxwell; 1 clo es 0,155 m²K/W. Se omite el temblor por frío, que produce calor: el lado seguro. Nadie ha medido a principiantes ni a niños en inmersiones así.</translation>
     </message>
     <message>
         <source>Lead by Archimedes, for being neutral at the surface at the end of the dive: cylinder at the reserve, lungs half full, BCD empty, and nothing more for comfort. Density of the body by Siri 1961, lungs by Quanjer and others 1993 (from memory; children: no source), foam of 150 to 250 kg/m³, lead 11 340 kg/m³. Regulator, BCD, fins and mask together pull down %1: common practice, no source. Spreads are added in squares (JCGM 100:2008).</source>
@@ -1724,7 +1729,7 @@
     </message>
     <message>
         <source>Try first is the middle in the pieces that are in stock, or in whole kilograms. Too heavy is the greater danger, but a guest too light floats up when the cylinder is nearly empty: at the surface with a full one, a guest should sink by what the air weighs. What the BCD lifts is taken from its size (S %1, M %2, L %3), the lower end of jackets as sold, from memory; the maker&apos;s figure prevails.</source>
-        <translation>Probar primero es el valor medio, en las piezas que hay en existencias o en kilogramos enteros. Pesar demasiado es el peligro mayor, pero un cliente demasiado ligero flota hacia arriba cuando la botella está casi vacía: en la superficie, con una llena, debería hundirse lo que pesa el aire. Lo que sostiene el chaleco se toma de su talla (S %1, M %2, L %3), el extremo bajo de los chalecos que se venden, de memoria; prevalece el dato del fabricante.</translation>
+        <translation>El plomo para probar es el valor medio, en las piezas que hay en existencias o en kilogramos enteros. Pesar demasiado es el peligro mayor, pero un cliente demasiado ligero flota hacia arriba cuando la botella está casi vacía: en la superficie, con una llena, debería hundirse lo que pesa el aire. Lo que sostiene el chaleco se toma de su talla (S %1, M %2, L %3), el extremo bajo de los chalecos que se venden, de memoria; prevalece el dato del fabricante.</translation>
     </message>
     <message>
         <source>May be too cold before the end</source>
@@ -2289,7 +2294,7 @@ a</translation>
     </message>
     <message>
         <source>Has anything ever been found wrong with your heart, your blood pressure or your blood?</source>
-        <translation>¿Le han encontrado alguna vez algo en el corazón, la tensión o la sangre?</translation>
+        <translation>¿Le han encontrado alguna vez algo en el corazón, la tensión arterial o la sangre?</translation>
     </message>
     <message>
         <source>Is your blood pressure high, or do you take something to lower it?</source>
@@ -2305,7 +2310,7 @@ a</translation>
     </message>
     <message>
         <source>Were you born with a fault of the heart, or has a valve or a hole in it been found or mended?</source>
-        <translation>¿Nació con un defecto del corazón, o le han encontrado o reparado una válvula o un orificio en él?</translation>
+        <translation>¿Nació con un defecto del corazón, o le han encontrado o corregido un problema de válvula o un orificio en él?</translation>
     </message>
     <message>
         <source>Do you bleed or clot too easily, or has your blood been treated?</source>
@@ -2381,11 +2386,11 @@ a</translation>
     </message>
     <message>
         <source>Head and nerves</source>
-        <translation>Cabeza y nervios</translation>
+        <translation>Cabeza y sistema nervioso</translation>
     </message>
     <message>
         <source>Have you ever passed out, had a fit, hurt your head badly, or had trouble with your nerves?</source>
-        <translation>¿Ha perdido alguna vez el conocimiento, tenido una convulsión, un golpe fuerte en la cabeza o problemas de los nervios?</translation>
+        <translation>¿Alguna vez ha perdido el conocimiento, ha tenido una convulsión, se ha dado un golpe fuerte en la cabeza o ha tenido problemas del sistema nervioso?</translation>
     </message>
     <message>
         <source>Did a blow to the head knock you out in the past five years?</source>
@@ -2405,7 +2410,7 @@ a</translation>
     </message>
     <message>
         <source>Have you had a stroke, numbness that stayed, or an illness of the nerves?</source>
-        <translation>¿Ha tenido un ictus, un entumecimiento que no se fue o una enfermedad de los nervios?</translation>
+        <translation>¿Ha tenido un ictus, un entumecimiento que no se fue o una enfermedad del sistema nervioso?</translation>
     </message>
     <message>
         <source>Mind</source>
@@ -2413,15 +2418,15 @@ a</translation>
     </message>
     <message>
         <source>Have you been treated for your mood, for panic, for attention or for an addiction?</source>
-        <translation>¿Ha recibido tratamiento por el ánimo, por pánico, por la atención o por una adicción?</translation>
+        <translation>¿Ha recibido tratamiento por su estado de ánimo, por pánico, por problemas de atención o por una adicción?</translation>
     </message>
     <message>
         <source>Do you get attacks of panic, or are closed spaces or open water hard to bear?</source>
-        <translation>¿Tiene ataques de pánico, o le cuesta soportar los espacios cerrados o el mar abierto?</translation>
+        <translation>¿Tiene ataques de pánico, o le cuesta soportar los espacios cerrados o las aguas abiertas?</translation>
     </message>
     <message>
         <source>Are you in treatment now, or do you take something for your mood or attention?</source>
-        <translation>¿Está ahora en tratamiento, o toma algo para el ánimo o la atención?</translation>
+        <translation>¿Está ahora en tratamiento, o toma algo para el estado de ánimo o la atención?</translation>
     </message>
     <message>
         <source>Have you been in hospital for your mind, or thought of taking your life?</source>
@@ -2453,7 +2458,7 @@ a</translation>
     </message>
     <message>
         <source>Do you have a hernia that has not been mended and gets in your way?</source>
-        <translation>¿Tiene una hernia sin operar que le estorba?</translation>
+        <translation>¿Tiene una hernia sin operar que le causa molestias?</translation>
     </message>
     <message>
         <source>Do you have an ulcer, or have you had one treated in the past half year?</source>
@@ -2477,7 +2482,7 @@ a</translation>
     </message>
     <message>
         <source>Do you have heartburn or food coming up most weeks?</source>
-        <translation>¿Tiene ardor o le sube la comida casi todas las semanas?</translation>
+        <translation>¿Tiene ardor de estómago o le vuelve la comida a la boca casi todas las semanas?</translation>
     </message>
     <message>
         <source>Is your gut inflamed for long times, or does it bleed?</source>
@@ -2489,7 +2494,7 @@ a</translation>
     </message>
     <message>
         <source>Do you take medicine that a doctor prescribed, other than for birth control or against malaria?</source>
-        <translation>¿Toma medicamentos recetados por un médico, aparte de los anticonceptivos o contra la malaria?</translation>
+        <translation>¿Toma medicamentos recetados por un médico, aparte de los anticonceptivos o los indicados contra la malaria?</translation>
     </message>
     <message>
         <source>Pregnancy</source>
@@ -2552,7 +2557,7 @@ a</translation>
     </message>
     <message>
         <source>Staff bring their own kit; their cylinders are counted. Check every set before it leaves.</source>
-        <translation>El personal trae su propio equipo; sus botellas están contadas. Compruebe cada equipo antes de que salga.</translation>
+        <translation>El personal trae su propio equipo; sus botellas se incluyen en la cuenta. Compruebe cada equipo antes de que salga.</translation>
     </message>
     <message>
         <source>–: still missing, write it in.</source>
@@ -2591,7 +2596,7 @@ a</translation>
     </message>
     <message>
         <source>No deeper than %1</source>
-        <translation>No más profundo que %1</translation>
+        <translation>No pasar de %1</translation>
     </message>
     <message>
         <source>%1 less for skills</source>
@@ -2718,7 +2723,7 @@ a</translation>
     </message>
     <message>
         <source>Use measured breathing</source>
-        <translation>Usar la respiración medida</translation>
+        <translation>Usar el consumo medido</translation>
     </message>
 </context>
 <context>
@@ -3082,7 +3087,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
     </message>
     <message>
         <source>Are you unable to swim or float by yourself?</source>
-        <translation>¿Es incapaz de nadar o flotar por su cuenta?</translation>
+        <translation>¿Es incapaz de nadar o de flotar sin ayuda?</translation>
     </message>
     <message>
         <source>suit</source>
@@ -3138,7 +3143,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
     </message>
     <message>
         <source>Standard atmosphere at %1 of altitude (ICAO Doc 7488, 1993); weather moves it by up to 5 %. A barometer reading at the site takes its place.</source>
-        <translation>Atmósfera estándar a %1 de altitud (ICAO Doc 7488, 1993); el tiempo la cambia hasta un 5&#xa0;%. Una lectura del barómetro en el lugar la sustituye.</translation>
+        <translation>Atmósfera estándar a %1 de altitud (ICAO Doc 7488, 1993); la meteorología la hace variar hasta un 5&#xa0;%. Una lectura del barómetro en el lugar la sustituye.</translation>
     </message>
     <message>
         <source>Pressure at %1</source>
@@ -3269,7 +3274,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
     </message>
     <message>
         <source>Lead to try first</source>
-        <translation>Plomo para probar primero</translation>
+        <translation>Plomo para probar</translation>
     </message>
     <message>
         <source>to</source>
@@ -3320,7 +3325,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
     <message>
         <source>Readiness: %1 stop, %2 care, %3 note, %4 set aside
 </source>
-        <translation>Estado: %1 alto, %2 precaución, %3 nota, %4 desestimado
+        <translation>Estado: altos %1, precauciones %2, notas %3, desestimados %4
 </translation>
     </message>
     <message>
@@ -3345,7 +3350,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
     </message>
     <message>
         <source>Leave</source>
-        <translation>Subir</translation>
+        <translation>Ascenso</translation>
     </message>
     <message>
         <source>Signal</source>
@@ -3364,7 +3369,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
 Estimates for planning, on the side of more air used. The gauge, the guest&apos;s signal, shivering and the instructor decide. Lead: check at the surface. Staff: the diver&apos;s own computer and a physician prevail.
 </source>
         <translation>
-Estimaciones para planificar, del lado de más aire gastado. Deciden el manómetro, la señal del cliente, la tiritona y el instructor. Plomo: compruébelo en la superficie. Personal: prevalecen el ordenador de buceo propio y un médico.
+Estimaciones para planificar, del lado de más aire gastado. Deciden el manómetro, la señal del cliente, el temblor por frío y el instructor. Plomo: compruébelo en la superficie. Personal: prevalecen el ordenador de buceo propio y un médico.
 </translation>
     </message>
     <message>
@@ -3392,15 +3397,15 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     <name>ProfileRefusal</name>
     <message>
         <source>The dive</source>
-        <translation>La inmersión</translation>
+        <translation>la inmersión</translation>
     </message>
     <message>
         <source>The start</source>
-        <translation>El inicio</translation>
+        <translation>el inicio</translation>
     </message>
     <message>
         <source>Corner %1</source>
-        <translation>Punto %1</translation>
+        <translation>el punto %1</translation>
     </message>
     <message>
         <source>Not changed: %1 would be at %2 min, not later than the corner before it at %3 min. Times must grow from corner to corner.</source>
@@ -3412,7 +3417,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source>Not changed: %1 would be at %2 m; possible is %3 m.</source>
-        <translation>Sin cambios: %1 quedaría a %2 m; es posible %3 m.</translation>
+        <translation>Sin cambios: %1 quedaría a %2 m; se admite %3 m.</translation>
     </message>
     <message>
         <source>Not changed: a dive starts and ends at the surface.</source>
@@ -3420,7 +3425,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source>Not changed: a dive has %1 corners with its start.</source>
-        <translation>Sin cambios: una inmersión tiene %1 puntos con el del inicio.</translation>
+        <translation>Sin cambios: una inmersión tiene %1 puntos, incluido el del inicio.</translation>
     </message>
     <message>
         <source>Not changed. %1</source>
@@ -3455,7 +3460,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source>88.8 m</source>
-        <translation>88.8 m</translation>
+        <translation>88,8 m</translation>
     </message>
     <message>
         <source> (below this view)</source>
@@ -3551,7 +3556,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     <message>
         <source>%1 %2 %3</source>
         <comment>day, name of the month, year</comment>
-        <translation>%1 %2 %3</translation>
+        <translation>%1 de %2 de %3</translation>
     </message>
 </context>
 <context>
@@ -3664,7 +3669,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source>A planning aid: figures can be wrong. Gauges, local rules and the instructor on the spot decide.</source>
-        <translation>Una ayuda para planificar: las cifras pueden estar mal. Deciden los manómetros, las normas locales y el instructor en el lugar.</translation>
+        <translation>Una ayuda para planificar: las cifras pueden ser erróneas. Deciden los manómetros, las normas locales y el instructor en el lugar.</translation>
     </message>
     <message>
         <source>Metric units</source>
@@ -3813,7 +3818,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source>%1: going straight up %2 would use %3 of what the house allows; nearest to its limit is tissue %4 of 16 (half-time %5 min).</source>
-        <translation>%1: subir directamente %2 gastaría %3 de lo que permite la casa; el más cercano a su límite es el tejido %4 de 16 (semiperiodo %5 min).</translation>
+        <translation>%1: subir directamente %2 gastaría %3 de lo que permiten las normas del centro; el más cercano a su límite es el tejido %4 de 16 (semiperiodo %5 min).</translation>
     </message>
     <message>
         <source>%1: no load above that of the surface.</source>
@@ -3900,11 +3905,11 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source>Taken as rested, as no earlier dive is on record: %1. Enter dives on the Roster tab, Groups and staff, with the button in the column Dives.</source>
-        <translation>Se da por descansado, porque no consta ninguna inmersión anterior: %1. Anote las inmersiones en la pestaña Clientes, Grupos y personal, con el botón de la columna Inmersiones.</translation>
+        <translation>Se supone descanso previo, porque no consta ninguna inmersión anterior: %1. Anote las inmersiones en la pestaña Clientes, Grupos y personal, con el botón de la columna Inmersiones.</translation>
     </message>
     <message>
         <source>Nitrogen in sixteen tissues by ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm and Nussberger, 2002; partly from memory), with gradient factors %1/%2 of the house: common practice, no source. With %2 at the surface no time without a stop is longer than in the DCIEM table of 1992 (to %3) or in the U.S. Navy&apos;s Revision 7 (to %4). What is left without a stop is at the deepest planned point before this session, rounded down.</source>
-        <translation>Nitrógeno en dieciséis tejidos según ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm y Nussberger, 2002; en parte de memoria), con los factores de gradiente %1/%2 de la casa: práctica común, sin fuente. Con %2 en la superficie, ningún tiempo sin parada es más largo que en la tabla DCIEM de 1992 (hasta %3) o en la Revisión 7 de la U.S. Navy (hasta %4). Lo que queda sin parada vale en el punto previsto más profundo antes de esta sesión, redondeado hacia abajo.</translation>
+        <translation>Nitrógeno en dieciséis tejidos según ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm y Nussberger, 2002; en parte de memoria), con los factores de gradiente %1/%2 del centro: práctica común, sin fuente. Con %2 en la superficie, ningún tiempo sin parada es más largo que en la tabla DCIEM de 1992 (hasta %3) o en la Revisión 7 de la U.S. Navy (hasta %4). Lo que queda sin parada vale en el punto previsto más profundo antes de esta sesión, redondeado hacia abajo.</translation>
     </message>
     <message>
         <source>What is not known of an earlier dive is taken as what loads more: down at once at %1, at the deepest point for all of its time, up at %2; at an altitude as if just come from the sea. Expected ascents with a guest come on top of the planned time, and no gas lost on them is credited. Dives of the %3 days before this one count.</source>
@@ -4339,7 +4344,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source>17/5/1990, 17 May 1990 or 1990-05-17</source>
-        <translation>17/5/1990, 17 mayo 1990 o 1990-05-17</translation>
+        <translation>17/5/1990, 17 de mayo de 1990 o 1990-05-17</translation>
     </message>
 </context>
 <context>
@@ -4374,7 +4379,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source>&amp;Next message</source>
-        <translation>Aviso si&amp;guiente</translation>
+        <translation>Mensaje si&amp;guiente</translation>
     </message>
     <message>
         <source>The next cell with something to be looked at</source>
@@ -4564,7 +4569,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source>Real size on s&amp;creen</source>
-        <translation>Tamaño rea&amp;l en pantalla</translation>
+        <translation>Tamaño rea&amp;l</translation>
     </message>
     <message>
         <source>No guests yet. Add them on the Roster tab.</source>
@@ -5295,7 +5300,7 @@ lo previsto</translation>
     <message>
         <source>Planned
 end</source>
-        <translation>Final
+        <translation>Fin
 previsto</translation>
     </message>
     <message>
@@ -6004,8 +6009,8 @@ frío tras</translation>
     <message>
         <source>Lead to try
 first</source>
-        <translation>Probar
-primero</translation>
+        <translation>Plomo para
+probar</translation>
     </message>
     <message>
         <source>Lead
@@ -6028,7 +6033,7 @@ al final</translation>
     <message>
         <source>At depth,
 full</source>
-        <translation>Al fondo,
+        <translation>En el fondo,
 llena</translation>
     </message>
     <message>
@@ -6061,7 +6066,7 @@ llena</translation>
     </message>
     <message>
         <source>What the guest carries: Roster, Kit. The next columns are for this much, or for what to try first while it is open.</source>
-        <translation>Lo que lleva el cliente: Clientes, Equipo. Las columnas siguientes valen para esta cantidad o, mientras no conste, para la de probar primero.</translation>
+        <translation>Lo que lleva el cliente: Clientes, Equipo. Las columnas siguientes valen para esta cantidad o, mientras no conste, para la de «Plomo para probar».</translation>
     </message>
     <message>
         <source>With the full cylinder, BCD empty, lungs half full.</source>
@@ -6167,7 +6172,7 @@ llena</translation>
     </message>
     <message>
         <source> (%1 overruled)</source>
-        <translation> (%1 desestimado)</translation>
+        <translation> (desestimados: %1)</translation>
     </message>
     <message>
         <source>stops the dive</source>
@@ -6371,7 +6376,7 @@ llena</translation>
     </message>
     <message>
         <source>Run or pause (R)</source>
-        <translation>Iniciar o pausar (R)</translation>
+        <translation>Reproducir o pausar (R)</translation>
     </message>
     <message>
         <source>Blank (B)</source>
@@ -6831,7 +6836,7 @@ un pulmón puede desgarrarse</translation>
     </message>
     <message>
         <source>Who is here t&amp;wice…</source>
-        <translation>¿&amp;Quién está dos veces?…</translation>
+        <translation>&amp;Quién está dos veces…</translation>
     </message>
     <message>
         <source>Mer&amp;ge two…</source>
@@ -7065,7 +7070,7 @@ un pulmón puede desgarrarse</translation>
     </message>
     <message>
         <source>Dives made before</source>
-        <translation>Inmersiones hechas antes</translation>
+        <translation>Inmersiones previas</translation>
     </message>
     <message>
         <source>Guardian&apos;s written consent seen</source>
@@ -7813,7 +7818,7 @@ un pulmón puede desgarrarse</translation>
     </message>
     <message>
         <source>&amp;Remove</source>
-        <translation>&amp;Quitar</translation>
+        <translation>&amp;Eliminar</translation>
     </message>
     <message>
         <source>Care: the last session is less than %1 months ago, and records of it may have to be kept that long (%2; %3). Local law comes first: ask before you remove.</source>
@@ -7864,7 +7869,7 @@ un pulmón puede desgarrarse</translation>
     </message>
     <message>
         <source>%1. In them stands &quot;Guest removed&quot;, with lead, cylinder and what was logged.</source>
-        <translation>%1. En ellas figura «Cliente eliminado», con el plomo, la botella y lo anotado en la bitácora.</translation>
+        <translation>%1. En ellas figura «Guest removed» en vez del nombre, con el plomo, la botella y lo anotado en la bitácora.</translation>
     </message>
 </context>
 <context>
@@ -8042,7 +8047,7 @@ un pulmón puede desgarrarse</translation>
     </message>
     <message>
         <source>Insert or Ctrl+Shift+N</source>
-        <translation>Ins o Ctrl+Shift+N</translation>
+        <translation>Ins o Ctrl+Mayús+N</translation>
     </message>
     <message>
         <source>Delete, in the table. Can be undone.</source>
@@ -8600,7 +8605,7 @@ volar</translation>
     </message>
     <message>
         <source>Of the nitrogen that the house allows for going straight up, the most used at any moment of this dive; ashore, before this session. 100 % is the limit. Rounded up.</source>
-        <translation>Del nitrógeno que la casa permite para subir directamente, lo máximo usado en cualquier momento de esta inmersión; en tierra, antes de esta sesión. 100&#xa0;% es el límite. Redondeado hacia arriba.</translation>
+        <translation>Del nitrógeno que permiten las normas del centro para subir directamente, lo máximo usado en cualquier momento de esta inmersión; en tierra, antes de esta sesión. 100&#xa0;% es el límite. Redondeado hacia arriba.</translation>
     </message>
     <message>
         <source>Dives of this day, this one included.</source>
@@ -8757,7 +8762,7 @@ volar</translation>
     </message>
     <message>
         <source>What there is, kit handed out included. A part left empty is not recorded, and nothing in it counts as missing.</source>
-        <translation>Lo que hay, incluido el equipo entregado. Una parte vacía no está registrada, y nada de ella cuenta como que falte.</translation>
+        <translation>Lo que hay, incluido el equipo entregado. Una parte vacía no se registra y nada de ella se da por faltante.</translation>
     </message>
     <message>
         <source>Cylinders</source>
@@ -8774,8 +8779,8 @@ volar</translation>
     <message numerus="yes">
         <source>%n handed out</source>
         <translation>
-            <numerusform>%n entregado</numerusform>
-            <numerusform>%n entregados</numerusform>
+            <numerusform>%n entregada</numerusform>
+            <numerusform>%n entregadas</numerusform>
         </translation>
     </message>
     <message>
@@ -8828,7 +8833,7 @@ volar</translation>
     </message>
     <message>
         <source>For example 0.5 1 2</source>
-        <translation>Por ejemplo 0.5 1 2</translation>
+        <translation>Por ejemplo 0,5 1 2</translation>
     </message>
     <message>
         <source>For example 1 2 3</source>
@@ -8840,7 +8845,7 @@ volar</translation>
     </message>
     <message>
         <source>Lead pieces: &quot;%1&quot; is not a list of sizes. Write numbers with spaces between: 0.5 1 2.</source>
-        <translation>Plomos: «%1» no es una lista de tamaños. Escriba números separados por espacios: 0.5 1 2.</translation>
+        <translation>Plomos: «%1» no es una lista de tamaños. Escriba números separados por espacios: 0,5 1 2.</translation>
     </message>
     <message>
         <source>Lead pieces, kg</source>
@@ -8875,7 +8880,7 @@ volar</translation>
     </message>
     <message>
         <source>Handed out</source>
-        <translation>Entregado</translation>
+        <translation>Entregados</translation>
     </message>
 </context>
 <context>
@@ -8945,7 +8950,7 @@ volar</translation>
     </message>
     <message>
         <source>Unlock it (Ctrl+Shift+L)</source>
-        <translation>Ábrala (Ctrl+Shift+L)</translation>
+        <translation>Ábrala (Ctrl+Mayús+L)</translation>
     </message>
     <message>
         <source>No health vault: the records are not open</source>
