@@ -985,6 +985,11 @@
         <source>This computer&apos;s keyring does not answer (%1). Use the passphrase or the recovery key.</source>
         <translation>Der Schlüsselbund dieses Computers antwortet nicht (%1). Nehmen Sie die Passphrase oder den Wiederherstellungsschlüssel.</translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a range</comment>
+        <translation>%1 bis %2</translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>

@@ -7002,7 +7002,7 @@ un pulmón puede desgarrarse</translation>
     </message>
     <message>
         <source>from the choice above</source>
-        <translation>de la elección de arriba</translation>
+        <translation>según la elección de arriba</translation>
     </message>
     <message>
         <source>body mass</source>
@@ -7022,7 +7022,7 @@ un pulmón puede desgarrarse</translation>
     </message>
     <message>
         <source>Planned with %1, %2 and: %3</source>
-        <translation>Planificado con %1, %2 y: %3</translation>
+        <translation>Planificado con %1, %2, más: %3</translation>
     </message>
     <message>
         <source>, </source>

@@ -985,6 +985,11 @@
         <source>This computer&apos;s keyring does not answer (%1). Use the passphrase or the recovery key.</source>
         <translation>Le trousseau de cet ordinateur ne répond pas (%1). Utilisez la phrase secrète ou la clé de secours.</translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a range</comment>
+        <translation>%1 à %2</translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>

@@ -130,6 +130,8 @@ INSTANTIATE_TEST_SUITE_P(
         TypedDate{"17 may 1990", day(1990, 5, 17)}, TypedDate{"3 September 2012", day(2012, 9, 3)},
         TypedDate{"29/2/2012", day(2012, 2, 29)}, TypedDate{"29/2/2013", std::nullopt},
         TypedDate{"31/4/1990", std::nullopt}, TypedDate{"5/17/1990", std::nullopt},
+        TypedDate{"17 de May de 1990", day(1990, 5, 17)},
+        TypedDate{"17 DE may DEL 1990", day(1990, 5, 17)}, TypedDate{"17 de 1990", std::nullopt},
         TypedDate{"17/5/90", std::nullopt}, TypedDate{"1990-13-01", std::nullopt},
         TypedDate{"17/5/1899", std::nullopt}, TypedDate{"17 Mau 1990", std::nullopt},
         TypedDate{"yesterday", std::nullopt}, TypedDate{"", std::nullopt},

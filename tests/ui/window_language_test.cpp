@@ -18,6 +18,8 @@
 #include "core/records/setting_store.h"
 #include "ui/document/resources.h"
 #include "ui/gas/lever_delegate.h"
+#include "ui/roster/birth_date_line.h"
+#include "ui/roster/lead_sizes.h"
 #include "ui/roster/stock_dialog.h"
 #include "ui/shell/backups_dialog.h"
 #include "ui/shell/language_menu.h"
@@ -27,9 +29,11 @@
 #include "ui/shell/vault_passphrase_dialog.h"
 #include "ui/shell/vault_set_up_dialog.h"
 #include "ui/site/profile_view.h"
+#include "ui/words/error_words.h"
 #include "ui/words/name_words.h"
 #include "ui/words/quantity_text.h"
 #include "ui/words/question_words.h"
+#include "ui/words/range_words.h"
 #include "ui/words/rule_words.h"
 #include "ui/words/window_language.h"
 #include "vault_fixture.h"
@@ -349,6 +353,29 @@ TEST_P(InEachLanguage, KeysAndDatesStayWhatTheProgramUnderstands) {
         const QString translated = QApplication::translate("leadline::WindowActions", keys);
         EXPECT_EQ(QKeySequence(translated), QKeySequence(QString::fromLatin1(keys))) << keys;
     }
+}
+
+TEST_P(InEachLanguage, WhatIsWrittenIntoALineCanBeReadAgain) {
+    for (unsigned month = 1; month <= 12; ++month) {
+        const Date date = day(2001, month, 9);
+        const Result<Date> read = read_typed_date(spelled(date));
+        ASSERT_TRUE(read.has_value()) << spelled(date).toStdString();
+        EXPECT_EQ(*read, date);
+    }
+    const std::vector<Kilograms> sizes{Kilograms(0.5), Kilograms(1.25), Kilograms(2.0)};
+    EXPECT_EQ(read_lead_sizes(lead_sizes_text(sizes, UnitSystem::metric), UnitSystem::metric),
+              sizes);
+}
+
+TEST_P(InEachLanguage, ARangeIsSaidInTheLanguage) {
+    const bool is_english = GetParam() == "en";
+    const Error error{ErrorCode::out_of_range, "/site/depth", "70", "-0.5 to 60"};
+    EXPECT_EQ(words(error).contains(QStringLiteral("-0.5 to 60")), is_english);
+    EXPECT_EQ(range_words(error.allowed) == QStringLiteral("-0.5 to 60"), is_english);
+    EXPECT_EQ(range_words("2026-07-01 08:00 to 2026-07-08 08:00").contains(QStringLiteral(" to ")),
+              is_english);
+    EXPECT_EQ(range_words("Row to Boat"), QStringLiteral("Row to Boat"));
+    EXPECT_EQ(range_words(""), QString());
 }
 
 INSTANTIATE_TEST_SUITE_P(Languages, InEachLanguage, ::testing::ValuesIn(offered_tags()),

@@ -50,8 +50,11 @@ Result<Date> read_typed_date(const QString& text) {
         QStringLiteral(R"(^(\d{4})\s?[-/. ]\s?(\d{1,2})\s?[-/. ]\s?(\d{1,2})$)"));
     static const QRegularExpression day_first(
         QStringLiteral(R"(^(\d{1,2})\s?[-/. ]\s?(\d{1,2})\s?[-/. ]\s?(\d{4})$)"));
+    // "de" and "del" belong to Spanish: "17 de mayo de 1990".
     static const QRegularExpression spelled_out(
-        QStringLiteral(R"(^(\d{1,2})\.?\s?[-/ ]?\s?(\p{L}[\p{L}\p{M}]*\.?)\s?[-/ ]?\s?(\d{4})$)"));
+        QStringLiteral(R"(^(\d{1,2})\.?\s?[-/ ]?\s?(?:de )?(\p{L}[\p{L}\p{M}]*\.?)\s?[-/ ]?\s?)"
+                       R"((?:del? )?(\d{4})$)"),
+        QRegularExpression::CaseInsensitiveOption);
     if (const auto match = year_first.match(typed); match.hasMatch()) {
         return checked(match.captured(1).toInt(), match.captured(2).toInt(),
                        match.captured(3).toInt(), typed);

@@ -9,8 +9,8 @@
 
 namespace leadline {
 
-/// A day as people type it: "1990-05-17", "17/5/1990", "17.5.1990", "17 5 1990", "17 May 1990" with
-/// the month in the window's language or in English. The day stands before the month; the year has
+/// A day as typed: "1990-05-17", "17/5/1990", "17 5 1990", "17 May 1990", "17 de mayo de 1990"; the
+/// month in the window's language or in English. The day stands before the month; the year has
 /// four digits, 1900 to 2200, since a guessed century could turn a child into an adult.
 /// @returns the day; ErrorCode::bad_date otherwise
 Result<Date> read_typed_date(const QString& text);

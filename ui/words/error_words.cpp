@@ -3,6 +3,8 @@
 
 #include <QCoreApplication>
 
+#include "ui/words/range_words.h"
+
 namespace leadline {
 namespace {
 
@@ -248,7 +250,7 @@ QString vault_sentence(const Error& error, const Parts& p) {
 
 QString words(const Error& error, const QString& file) {
     const Parts parts{shortened(error.place.empty() ? std::string("/") : error.place),
-                      shortened(error.given), QString::fromStdString(error.allowed)};
+                      shortened(error.given), range_words(error.allowed)};
     QString sentence = file_sentence(error, parts);
     if (sentence.isEmpty()) sentence = records_sentence(error, parts);
     if (sentence.isEmpty()) sentence = field_sentence(error, parts);
