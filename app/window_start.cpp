@@ -27,6 +27,7 @@
 #include "ui/shell/language_menu.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/record_keeper.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/error_words.h"
 #include "ui/words/window_language.h"
@@ -179,6 +180,7 @@ int run_window(QApplication& application, const WindowOptions& options) {
     }
     if (options.imperial) document.set_units(UnitSystem::imperial);
     if (!database_message.isEmpty()) window.show_message(database_message, Severity::stop);
+    if (options.pictures.isEmpty()) window.resize(within_screen(window, window.size()));
     window.show();
     if (!options.pictures.isEmpty()) {
         QCoreApplication::processEvents();

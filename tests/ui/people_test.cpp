@@ -13,6 +13,7 @@
 #include <QMessageBox>
 #include <QPushButton>
 #include <QRadioButton>
+#include <QScreen>
 #include <QSignalSpy>
 #include <QTableView>
 #include <QTemporaryDir>
@@ -24,6 +25,7 @@
 #include "core/records/person_removal.h"
 #include "core/records/side_connection.h"
 #include "core/records/statement.h"
+#include "cut_off_texts.h"
 #include "ui/shell/duplicates_dialog.h"
 #include "ui/shell/main_window.h"
 #include "ui/shell/people_dialog.h"
@@ -234,6 +236,10 @@ TEST_F(PeopleUi, RemovingWantsATickAndReloadsTheOpenSession) {
     in_next_dialog("removal_dialog", [&](QWidget& dialog) {
         auto* remove = child<QPushButton>(dialog, "removal_remove");
         EXPECT_FALSE(remove->isEnabled());
+        CutOffTexts texts;
+        texts.judge_all(dialog);
+        EXPECT_TRUE(texts.found().isEmpty()) << texts.found().join(u'\n').toStdString();
+        EXPECT_LE(dialog.height(), dialog.screen()->availableSize().height());
         EXPECT_THAT(child<QLabel>(dialog, "removal_stays")->text().toStdString(),
                     HasSubstr("Sessions: 1"));
         EXPECT_NE(dialog.findChild<QLabel*>(QStringLiteral("removal_warning")), nullptr)

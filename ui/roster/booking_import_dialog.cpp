@@ -27,6 +27,7 @@
 #include "ui/roster/meaning_header.h"
 #include "ui/roster/measures.h"
 #include "ui/roster/roster_edits.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/wheel_guard.h"
 #include "ui/words/booking_text.h"
 #include "ui/words/error_words.h"
@@ -109,7 +110,7 @@ BookingImportDialog::BookingImportDialog(SessionDocument& document, const QStrin
     column->addWidget(build_questions());
     column->addWidget(build_list(), 1);
     column->addWidget(build_foot());
-    resize(1100, 640);
+    resize(within_screen(*this, {1100, 640}));
     read();
 }
 
@@ -290,7 +291,7 @@ void BookingImportDialog::take_table(const Result<TablePointer>& table) {
 
 void BookingImportDialog::fit_columns() {
     constexpr int letters_least = 14;
-    constexpr int letters_of_date = 21;  // a long month, and a mark before it
+    constexpr int letters_of_date = 25;  // "30 de septiembre de 1998", and a mark before it
     constexpr int letters_most = 32;
     const int letter = fontMetrics().averageCharWidth();
     header_->setResizeContentsPrecision(15);
@@ -298,11 +299,17 @@ void BookingImportDialog::fit_columns() {
     view_->resizeColumnsToContents();
     const std::vector<BookingField> meanings = header_->meanings();
     for (int i = 0; i < model_->columnCount(); ++i) {
-        const bool is_date = i > 0 && meanings[static_cast<std::size_t>(i - 1)] ==
-                                          BookingField::birth_date;
-        const int letters = i == 0 ? 2 * letters_least : is_date ? letters_of_date : letters_least;
-        const int least = letters * letter;
-        header_->resizeSection(i, std::clamp(header_->sectionSize(i), least, letters_most * letter));
+        int least = 2 * letters_least * letter;
+        if (i > 0) {
+            const BookingField meaning = meanings[static_cast<std::size_t>(i - 1)];
+            const bool is_date = meaning == BookingField::birth_date;
+            // The choice over the column shows its meaning, and an arrow as wide as a line is high.
+            const int named =
+                fontMetrics().horizontalAdvance(label(meaning)) + 2 * fontMetrics().height();
+            least = std::max((is_date ? letters_of_date : letters_least) * letter, named);
+        }
+        const int most = std::max(least, letters_most * letter);
+        header_->resizeSection(i, std::clamp(header_->sectionSize(i), least, most));
     }
 }
 

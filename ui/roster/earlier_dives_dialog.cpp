@@ -22,6 +22,7 @@
 #include "ui/roster/guest_facts.h"
 #include "ui/roster/marks.h"
 #include "ui/roster/measures.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/words/error_words.h"
 
 namespace leadline {
@@ -81,7 +82,7 @@ EarlierDivesDialog::EarlierDivesDialog(SessionDocument& document, const StaffId&
         model_->show_dives(staff->earlier_dives);
         ascents_->show_count(staff->extra_ascents);
     }
-    resize(sizeHint().expandedTo({620, 480}));
+    resize(within_screen(*this, sizeHint().expandedTo({620, 480})));
     refresh();
     if (model_->rowCount() > 0) {
         table_->setCurrentIndex(model_->index(0, 0));

@@ -14,6 +14,7 @@
 #include <QVBoxLayout>
 
 #include "ui/roster/measures.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/words/error_words.h"
 
 namespace leadline {
@@ -93,7 +94,7 @@ RedListDialog::RedListDialog(const Result<std::vector<SessionToCome>>& sessions,
     column->addWidget(table_, 1);
     column->addWidget(message_, any ? 0 : 1);
     column->addLayout(buttons);
-    resize(sizeHint().expandedTo({900, 420}));
+    resize(within_screen(*this, sizeHint().expandedTo({900, 420})));
 
     connect(open, &QPushButton::clicked, this, [this] { choose(table_->currentIndex().row()); });
     connect(table_, &QTableView::activated, this,

@@ -19,6 +19,7 @@
 #include "ui/roster/marks.h"
 #include "ui/roster/measures.h"
 #include "ui/roster/suit_stock_model.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/words/error_words.h"
 
 namespace leadline {
@@ -94,7 +95,7 @@ StockDialog::StockDialog(SessionDocument& document, QWidget* parent)
     column->addLayout(halves, 1);
     column->addLayout(message_line);
     column->addWidget(buttons);
-    resize(sizeHint().expandedTo({860, 560}));
+    resize(within_screen(*this, sizeHint().expandedTo({860, 560})));
     refresh();
 }
 

@@ -21,6 +21,7 @@
 #include "ui/document/session_document.h"
 #include "ui/shell/record_keeper.h"
 #include "ui/shell/restore_dialog.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/error_words.h"
 
@@ -73,7 +74,7 @@ BackupsDialog::BackupsDialog(RecordKeeper& keeper, QWidget* parent)
       stop_(new QPushButton(tr("&Stop"), this)) {
     setWindowTitle(tr("Copies of the records"));
     setObjectName(QStringLiteral("backups_dialog"));
-    resize(760, 520);
+    resize(within_screen(*this, {760, 520}));
     choose_restore_file = [this] {
         return QFileDialog::getOpenFileName(
             this, tr("Put back from a file"), copies_folder(keeper_.wanted_path()),

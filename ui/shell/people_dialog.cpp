@@ -22,6 +22,7 @@
 #include "ui/shell/people_model.h"
 #include "ui/shell/record_keeper.h"
 #include "ui/shell/removal_dialog.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/words/error_words.h"
 #include "ui/words/name_words.h"
 #include "ui/words/quantity_text.h"
@@ -65,7 +66,7 @@ PeopleDialog::PeopleDialog(RecordKeeper& keeper, UnitSystem units, QWidget* pare
       said_(new QLabel(this)) {
     setWindowTitle(tr("Guests on record"));
     setObjectName(QStringLiteral("people_dialog"));
-    resize(860, 620);
+    resize(within_screen(*this, {860, 620}));
     today = current_day;
     choose_path = [this](const QString& suggested) {
         return QFileDialog::getSaveFileName(this, tr("Write all that is kept of this guest"),

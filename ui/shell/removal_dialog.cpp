@@ -7,13 +7,12 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QRadioButton>
-#include <QScreen>
 #include <QScrollArea>
 #include <QStyle>
 #include <QVBoxLayout>
-#include <algorithm>
 #include <utility>
 
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/name_words.h"
 #include "ui/words/quantity_text.h"
@@ -160,9 +159,7 @@ void RemovalDialog::size_for(QScrollArea& told) {
         width - margins.left() - margins.right() -
         style()->pixelMetric(QStyle::PM_ScrollBarExtent));
     const int around = layout()->totalMinimumSize().height() - told.minimumHeight();
-    const int frame_and_panel = fontMetrics().height() * 3;
-    resize(width, std::min(around + wanted,
-                           screen()->availableGeometry().height() - frame_and_panel));
+    resize(within_screen(*this, {width, around + wanted}));
 }
 
 KeptKind RemovalDialog::kind() const {
