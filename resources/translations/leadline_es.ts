@@ -1363,7 +1363,7 @@
     </message>
     <message>
         <source>All last the planned dive in only %1 of 100 such dives.</source>
-        <translation>A todos les dura el aire la inmersión prevista solo en %1 de 100 inmersiones así.</translation>
+        <translation>A todos les dura el aire toda la inmersión prevista solo en %1 de 100 inmersiones así.</translation>
     </message>
     <message>
         <source>See what would buy more minutes on the Gas tab, or plan a shorter dive.</source>
@@ -1550,7 +1550,7 @@
     </message>
     <message>
         <source>%1, all last: %2 of 100 in closed form (first of several lognormals: David and Nagaraja, Order Statistics, 2003, from memory); %3 ± %4 of 100 in %5 runs, %6.</source>
-        <translation>%1, a todos les dura: %2 de 100 en forma cerrada (el primero de varias lognormales: David y Nagaraja, Order Statistics, 2003, de memoria); %3 ± %4 de 100 en %5 simulaciones, %6.</translation>
+        <translation>%1, a todos les dura el aire: %2 de 100 en forma cerrada (el primero de varias lognormales: David y Nagaraja, Order Statistics, 2003, de memoria); %3 ± %4 de 100 en %5 simulaciones, %6.</translation>
     </message>
     <message>
         <source>over %1</source>
@@ -1590,7 +1590,7 @@
     </message>
     <message>
         <source>%1: the air does not last. %2 All last the planned %3 in %4 dives.</source>
-        <translation>%1: el aire no dura. %2 A todos les dura lo previsto, %3, en %4 inmersiones.</translation>
+        <translation>%1: el aire no dura. %2 A todos les dura el aire lo previsto, %3, en %4 inmersiones.</translation>
     </message>
     <message>
         <source>All last the planned %1 in %2 dives.</source>
@@ -1622,7 +1622,7 @@
     </message>
     <message>
         <source>%1: all last the planned dive in %2 dives; in %3 when %4 starts with %5 less; in %6 when somebody&apos;s regulator blows off air for 10 to 60 s.</source>
-        <translation>%1: a todos les dura la inmersión prevista en %2 inmersiones; en %3 si %4 empieza con %5 menos; en %6 si el regulador de alguien pierde aire en flujo continuo de 10 a 60 s.</translation>
+        <translation>%1: a todos les dura el aire toda la inmersión prevista en %2 inmersiones; en %3 si %4 empieza con %5 menos; en %6 si el regulador de alguien pierde aire en flujo continuo de 10 a 60 s.</translation>
     </message>
     <message>
         <source>How one guest breathes is a spread, not a number: lognormal about the RMV in the table. Where nothing is known, of 100 guests the 10th and the 90th differ by a factor of two; sea and briefing move all of a group together. How wide, and how much is shared: common practice, no source.</source>
@@ -2644,7 +2644,7 @@ a</translation>
     </message>
     <message>
         <source>Ask first whether they came together. %1: %2 last the plan.</source>
-        <translation>Pregunte primero si vinieron juntos. %1: %2 completan el plan.</translation>
+        <translation>Pregunte primero si vinieron juntos. %1: a todos les dura el aire en %2.</translation>
     </message>
     <message>
         <source>Less to see.</source>
@@ -2696,7 +2696,7 @@ a</translation>
     </message>
     <message>
         <source>%1: %2. %3; all last the plan in %4, now %5. %6</source>
-        <translation>%1: %2. %3; a todos les dura el plan en %4, ahora en %5. %6</translation>
+        <translation>%1: %2. %3; a todos les dura el aire en %4, ahora en %5. %6</translation>
     </message>
     <message>
         <source>%1 of 100</source>
@@ -3246,7 +3246,7 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
     </message>
     <message>
         <source>%1: %2 is likely first at %3, after %4 (10 to 90 of 100 dives: %5 to %6). All last the planned dive in %7 dives.</source>
-        <translation>%1: %2 probablemente llega primero a %3, después de %4 (10 a 90 de 100 inmersiones: de %5 a %6). A todos les dura la inmersión prevista en %7 inmersiones.</translation>
+        <translation>%1: %2 probablemente llega primero a %3, después de %4 (10 a 90 de 100 inmersiones: de %5 a %6). A todos les dura el aire toda la inmersión prevista en %7 inmersiones.</translation>
     </message>
     <message>
         <source>    Would help most: %1
@@ -6544,7 +6544,7 @@ llena</translation>
     </message>
     <message>
         <source>all last the plan</source>
-        <translation>a todos les dura el plan</translation>
+        <translation>a todos les dura el aire</translation>
     </message>
     <message>
         <source>A click or Enter makes the change; each judged alone.</source>
