@@ -1231,7 +1231,7 @@
     </message>
     <message>
         <source>Talk it over with the guest, see that all were asked, and when in doubt do not dive today.</source>
-        <translation>Háblelo con el cliente, asegúrese de que se hicieron todas y, ante la duda, que no bucee hoy.</translation>
+        <translation>Háblelo con el cliente, asegúrese de que se hicieron todas las preguntas y, ante la duda, que no bucee hoy.</translation>
     </message>
     <message>
         <source>Today&apos;s questions are still open.</source>

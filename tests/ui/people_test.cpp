@@ -33,6 +33,7 @@
 #include "ui/shell/record_keeper.h"
 #include "ui/shell/sessions_dialog.h"
 #include "ui/shell/sessions_model.h"
+#include "ui/widgets/screen_room.h"
 #include "ui_fixture.h"
 
 namespace leadline::testing {
@@ -226,6 +227,15 @@ TEST_F(PeopleUi, AMergeIsTakenBackWithinTheDialogToo) {
     });
     click("people_duplicates");
     EXPECT_EQ(dialogs_, 1);
+}
+
+TEST_F(PeopleUi, TheWindowTakesNoMoreThanTheScreen) {
+    open_people();
+    const QSize room = people_->screen()->availableSize();
+    ASSERT_LT(room.width(), 860) << "else this shows nothing";
+    EXPECT_LE(people_->width(), room.width());
+    EXPECT_LE(people_->height(), room.height());
+    EXPECT_EQ(within_screen(*people_, {300, 200}), QSize(300, 200));
 }
 
 TEST_F(PeopleUi, RemovingWantsATickAndReloadsTheOpenSession) {
