@@ -7,6 +7,7 @@
 #include <QDialog>
 #include <QLabel>
 #include <QRegularExpression>
+#include <QScrollArea>
 #include <QTabWidget>
 #include <QTranslator>
 #include <algorithm>
@@ -95,6 +96,8 @@ protected:
 };
 
 TEST_F(LongTexts, NothingIsCutOffInTheTabs) {
+    const auto* area = window_->findChild<QScrollArea*>(QStringLiteral("work_area"));
+    ASSERT_NE(area, nullptr);
     for (int tab = 0; tab < window_->tabs()->count(); ++tab) {
         window_->tabs()->setCurrentIndex(tab);
         QCoreApplication::processEvents();
@@ -102,6 +105,9 @@ TEST_F(LongTexts, NothingIsCutOffInTheTabs) {
         CutOffTexts texts;
         texts.judge_all(*window_);
         expect_none(texts, "tab " + std::to_string(tab + 1));
+        const QSize needed = area->widget()->minimumSizeHint();
+        EXPECT_LE(needed.width(), area->viewport()->width()) << "tab " << tab + 1;
+        EXPECT_LE(needed.height(), area->viewport()->height()) << "tab " << tab + 1;
         picture(*window_, QString::number(tab));
     }
     EXPECT_LE(window_->minimumSizeHint().width(), 1366);

@@ -355,6 +355,17 @@ TEST_P(InEachLanguage, KeysAndDatesStayWhatTheProgramUnderstands) {
     }
 }
 
+TEST_P(InEachLanguage, TheWindowFitsASmallScreenWithLargeType) {
+    ASSERT_TRUE(window_->open_file(sample_path("salt-cove")));
+    const QSize room(960, 560);  // 1440 x 900 at 150 %, less a title bar
+    window_->resize(room);
+    for (int tab = 0; tab < window_->tabs()->count(); ++tab) {
+        window_->tabs()->setCurrentIndex(tab);
+        QCoreApplication::processEvents();
+        EXPECT_EQ(window_->size(), room) << "tab " << tab + 1;
+    }
+}
+
 TEST_P(InEachLanguage, WhatIsWrittenIntoALineCanBeReadAgain) {
     for (unsigned month = 1; month <= 12; ++month) {
         const Date date = day(2001, month, 9);

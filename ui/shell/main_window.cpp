@@ -8,6 +8,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QTabBar>
 #include <QTabWidget>
@@ -104,13 +105,21 @@ MainWindow::MainWindow(SessionDocument& document, RecordKeeper& keeper, QWidget*
     splitter->setStretchFactor(1, 0);
     splitter->setSizes({1000, findings_width});
     splitter->setChildrenCollapsible(true);
+    // A small screen with large type has room for less than the tabs need: then they scroll, and
+    // nothing lies beyond the screen's edge.
+    auto* area = new QScrollArea(this);
+    area->setObjectName(QStringLiteral("work_area"));
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidget(splitter);
     auto* central = new QWidget(this);
     auto* layout = new QVBoxLayout(central);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addWidget(notice_);
     layout->addWidget(line);
-    layout->addWidget(splitter, 1);
+    layout->addWidget(area, 1);
     layout->addWidget(message_line_);
     setCentralWidget(central);
     new WindowActions(*this);
