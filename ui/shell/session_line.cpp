@@ -171,7 +171,10 @@ void SessionLine::refresh() {
     const QSignalBlocker block_meeting(meeting_);
     const QSignalBlocker block_dive(dive_);
     const QString title = QString::fromStdString(session.title);
-    if (title_->text() != title) title_->setText(title);
+    if (title_->text() != title) {
+        title_->setText(title);
+        title_->setCursorPosition(0);  // of a long name the beginning is seen
+    }
     if (date_->date() != qt_date(session.date)) date_->setDate(qt_date(session.date));
     meeting_->setTime(qt_time(session.meeting_time));
     dive_->setTime(qt_time(session.dive_time));
