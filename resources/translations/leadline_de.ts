@@ -5,11 +5,11 @@
     <name>BackgroundJob</name>
     <message>
         <source>Stop</source>
-        <translation>Anhalten</translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Stopping…</source>
-        <translation>Wird angehalten …</translation>
+        <translation>Wird abgebrochen&#xa0;…</translation>
     </message>
 </context>
 <context>
@@ -59,7 +59,7 @@
     </message>
     <message>
         <source>health clear</source>
-        <translation>Gesundheit unbedenklich</translation>
+        <translation>Gesundheit in Ordnung</translation>
     </message>
     <message>
         <source>health: %1, %2</source>
@@ -122,11 +122,11 @@
     </message>
     <message>
         <source>Order</source>
-        <translation>Folge</translation>
+        <translation>Wenig</translation>
     </message>
     <message>
         <source>of low</source>
-        <translation>b. Luft</translation>
+        <translation>Luft, Nr.</translation>
     </message>
     <message>
         <source>Signal at</source>
@@ -167,7 +167,7 @@
     </message>
     <message>
         <source>Heads, air, log</source>
-        <translation>Köpfe, Luft, Protokoll</translation>
+        <translation>Kopfzahl, Luft, Protokoll</translation>
     </message>
     <message>
         <source>write %1, %2</source>
@@ -191,7 +191,7 @@
     </message>
     <message>
         <source>Deepest</source>
-        <translation>Tiefste</translation>
+        <translation>Max. Tiefe</translation>
     </message>
     <message>
         <source>Out</source>
@@ -225,11 +225,11 @@
     </message>
     <message>
         <source>No stop and no caution of the group is open.</source>
-        <translation>Für die Gruppe ist kein Stopp und keine Vorsicht offen.</translation>
+        <translation>Für die Gruppe ist kein Stopp und kein „Achtung“ offen.</translation>
     </message>
     <message>
         <source>over %1 min</source>
-        <translation>über %1 min</translation>
+        <translation>über %1&#xa0;min</translation>
     </message>
     <message>
         <source>Somebody is low on air after about %2 (in 10 of 100 dives before %3), most likely first: %1.</source>
@@ -361,7 +361,7 @@
     </message>
     <message>
         <source>day, month, year (31/12/1990)</source>
-        <translation>Tag, Monat, Jahr (31/12/1990)</translation>
+        <translation>Tag, Monat, Jahr (31.12.1990)</translation>
     </message>
     <message>
         <source>month, day, year (12/31/1990)</source>
@@ -409,7 +409,7 @@
     </message>
     <message>
         <source>There is no name. Choose the column with the names, or untick the row.</source>
-        <translation>Der Name fehlt. Wählen Sie die Spalte mit den Namen, oder nehmen Sie das Häkchen der Zeile weg.</translation>
+        <translation>Der Name fehlt. Wählen Sie die Spalte mit den Namen, oder entfernen Sie das Häkchen der Zeile.</translation>
     </message>
     <message>
         <source>%1 characters; at most %2 can be kept. Shorten it in the list.</source>
@@ -417,7 +417,7 @@
     </message>
     <message>
         <source>&quot;%1&quot; is not a date in this order. Check it, or choose the order of dates above.</source>
-        <translation>„%1“ ist in dieser Reihenfolge kein Datum. Prüfen Sie es, oder wählen Sie oben die Reihenfolge der Daten.</translation>
+        <translation>„%1“ ist in dieser Reihenfolge kein Datum. Prüfen Sie es, oder wählen Sie oben die Reihenfolge der Datumsangaben.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is after the session on %2. Check the year.</source>
@@ -429,15 +429,15 @@
     </message>
     <message>
         <source>&quot;%1&quot; is not a height. Wanted: 175, 1.75 m or 5&apos;9&quot;.</source>
-        <translation>„%1“ ist keine Körpergröße. Erwartet: 175, 1,75 m oder 5&apos;9&quot;.</translation>
+        <translation>„%1“ ist keine Körpergröße. Erwartet: 175, 1,75&#xa0;m oder 5&apos;9&quot;.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is outside 15 to 250 kg. Check the number and the unit above.</source>
-        <translation>„%1“ liegt nicht zwischen 15 und 250 kg. Prüfen Sie die Zahl und die Einheit oben.</translation>
+        <translation>„%1“ liegt nicht zwischen 15 und 250&#xa0;kg. Prüfen Sie die Zahl und die Einheit oben.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is outside 80 to 250 cm. Check the number and the unit above.</source>
-        <translation>„%1“ liegt nicht zwischen 80 und 250 cm. Prüfen Sie die Zahl und die Einheit oben.</translation>
+        <translation>„%1“ liegt nicht zwischen 80 und 250&#xa0;cm. Prüfen Sie die Zahl und die Einheit oben.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; can be read in more than one way. Answer the question above.</source>
@@ -616,8 +616,8 @@
     <message numerus="yes">
         <source>%n cards have no room for all their words: read them before you hand them out.</source>
         <translation>
-            <numerusform>%n Karte hat nicht Platz für alle Worte: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
-            <numerusform>%n Karten haben nicht Platz für alle Worte: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
+            <numerusform>Auf %n Karte passt nicht der ganze Text: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
+            <numerusform>Auf %n Karten passt nicht der ganze Text: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
         </translation>
     </message>
     <message>
@@ -637,7 +637,7 @@
     </message>
     <message>
         <source>1 m</source>
-        <translation>1 m</translation>
+        <translation>1&#xa0;m</translation>
     </message>
     <message>
         <source>less than a second</source>
@@ -645,15 +645,15 @@
     </message>
     <message>
         <source>%1 s</source>
-        <translation>%1 s</translation>
+        <translation>%1&#xa0;s</translation>
     </message>
     <message>
         <source>%1 mmHg</source>
-        <translation>%1 mmHg</translation>
+        <translation>%1&#xa0;mmHg</translation>
     </message>
     <message>
         <source>Clear before %1: this dive is shallower than one step. The tube locks after %2 without clearing.</source>
-        <translation>Druckausgleich vor %1: Dieser Tauchgang ist flacher als ein Schritt. Ohne Druckausgleich verschließt sich die Ohrtrompete nach %2.</translation>
+        <translation>Druckausgleich vor %1 Tiefe: Dieser Tauchgang ist flacher als ein Schritt. Ohne Druckausgleich verschließt sich die Ohrtrompete nach %2.</translation>
     </message>
     <message>
         <source>once on the way down</source>
@@ -689,7 +689,7 @@
     </message>
     <message>
         <source>From anywhere on this dive, about %1 of ascent with held breath and full lungs can tear a lung. %2</source>
-        <translation>Von jeder Stelle dieses Tauchgangs aus können etwa %1 Aufstieg mit angehaltenem Atem und voller Lunge die Lunge reißen lassen. %2</translation>
+        <translation>Von jeder Stelle dieses Tauchgangs aus können schon etwa %1 Aufstieg mit angehaltenem Atem und voller Lunge die Lunge reißen lassen. %2</translation>
     </message>
     <message>
         <source>Breathe all the time, most of all on the way up. Pain in the chest, trouble breathing or anything odd after a dive: oxygen, the emergency line, a physician.</source>
@@ -724,7 +724,7 @@
     </message>
     <message>
         <source>The water lies %1 above sea level: tell the physician.</source>
-        <translation>Das Wasser liegt %1 über dem Meer: dem Arzt sagen.</translation>
+        <translation>Das Wasser liegt %1 über dem Meeresspiegel: dem Arzt sagen.</translation>
     </message>
     <message>
         <source>The water lies %1 below sea level: tell the physician.</source>
@@ -903,11 +903,11 @@
     </message>
     <message>
         <source>%1: %2 bar is over the working pressure of %3 bar. Read the gauge again; never use an overfilled cylinder.</source>
-        <translation>%1: %2 bar sind mehr als der Betriebsdruck von %3 bar. Lesen Sie das Finimeter noch einmal ab; verwenden Sie nie eine überfüllte Flasche.</translation>
+        <translation>%1: %2&#xa0;bar sind mehr als der Betriebsdruck von %3&#xa0;bar. Lesen Sie das Finimeter noch einmal ab; verwenden Sie nie eine überfüllte Flasche.</translation>
     </message>
     <message>
         <source>%1: %2 min is not later than the point before (%3 min). Times must grow.</source>
-        <translation>%1: %2 min ist nicht später als der Punkt davor (%3 min). Die Zeiten müssen steigen.</translation>
+        <translation>%1: %2&#xa0;min ist nicht später als der Punkt davor (%3&#xa0;min). Die Zeiten müssen steigen.</translation>
     </message>
     <message>
         <source>%1: starts at %2, while another lasts until %3. Correct the times.</source>
@@ -919,7 +919,7 @@
     </message>
     <message>
         <source>%1: %2 m; the dive must start and end at the surface (0 m).</source>
-        <translation>%1: %2 m; der Tauchgang muss an der Oberfläche (0 m) beginnen und enden.</translation>
+        <translation>%1: %2&#xa0;m; der Tauchgang muss an der Oberfläche (0&#xa0;m) beginnen und enden.</translation>
     </message>
     <message>
         <source>%1: the log is of %2; here it is %3. Open this session&apos;s own log, or enter it by hand.</source>
@@ -931,7 +931,7 @@
     </message>
     <message>
         <source>%1: %2 bar is more than the %3 bar at the start. Read the gauge again.</source>
-        <translation>%1: %2 bar sind mehr als die %3 bar am Anfang. Lesen Sie das Finimeter noch einmal ab.</translation>
+        <translation>%1: %2&#xa0;bar sind mehr als die %3&#xa0;bar am Anfang. Lesen Sie das Finimeter noch einmal ab.</translation>
     </message>
     <message>
         <source>The health vault is not set up yet. Set it up in the menu Health vault.</source>
@@ -959,7 +959,7 @@
     </message>
     <message>
         <source>After wrong tries the vault waits. Try again in %1 s.</source>
-        <translation>Nach falschen Versuchen wartet der Tresor. Versuchen Sie es in %1 s noch einmal.</translation>
+        <translation>Nach falschen Versuchen wartet der Tresor. Versuchen Sie es in %1&#xa0;s noch einmal.</translation>
     </message>
     <message>
         <source>This is the last way into the vault. Add another one first.</source>
@@ -1199,7 +1199,7 @@
     </message>
     <message>
         <source>Go through them with the guest, or take the centre&apos;s own form.</source>
-        <translation>Gehen Sie sie mit dem Gast durch, oder nehmen Sie das eigene Formular des Zentrums.</translation>
+        <translation>Gehen Sie sie mit dem Gast durch, oder nehmen Sie das eigene Formular der Basis.</translation>
     </message>
     <message>
         <source>The health questions call for a physician.</source>
@@ -1375,7 +1375,7 @@
     </message>
     <message>
         <source>Take a bigger or fuller cylinder, or stay less deep.</source>
-        <translation>Nehmen Sie eine größere oder vollere Flasche, oder bleiben Sie weniger tief.</translation>
+        <translation>Nehmen Sie eine größere oder vollere Flasche, oder bleiben Sie flacher.</translation>
     </message>
     <message>
         <source>Is planned to have %1 at the ascent; bringing a guest up takes %2.</source>
@@ -1387,7 +1387,7 @@
     </message>
     <message>
         <source>Would make dive number %1 today; at most %2 are wanted.</source>
-        <translation>Wäre heute Tauchgang Nummer %1; höchstens %2 sind erwünscht.</translation>
+        <translation>Käme heute auf %1 Tauchgänge; höchstens %2 sind erwünscht.</translation>
     </message>
     <message>
         <source>Have somebody else lead this group, or dive on another day.</source>
@@ -1395,7 +1395,7 @@
     </message>
     <message>
         <source>Would come up %1 times today; at most %2 are wanted.</source>
-        <translation>Käme heute %1-mal nach oben; höchstens %2-mal ist erwünscht.</translation>
+        <translation>Käme heute auf %1 Aufstiege; höchstens %2 sind erwünscht.</translation>
     </message>
     <message>
         <source>Plan fewer training ascents, or share them with others.</source>
@@ -1411,7 +1411,7 @@
     </message>
     <message>
         <source>Would be in the water for %1 with %2 left before a stop is needed: could not go straight up with a guest.</source>
-        <translation>Wäre %1 im Wasser und hätte noch %2, bis ein Stopp nötig ist: könnte mit einem Gast nicht direkt aufsteigen.</translation>
+        <translation>Geplant sind %1 im Wasser, bis zu einem nötigen Stopp bleiben %2: könnte mit einem Gast nicht direkt aufsteigen.</translation>
     </message>
     <message>
         <source>Dive shallower or shorter, wait longer, or have somebody else lead.</source>
@@ -1463,7 +1463,7 @@
     </message>
     <message>
         <source>Report it as the centre asks, and ask how the guest feels.</source>
-        <translation>Melden Sie es, wie das Zentrum es verlangt, und fragen Sie, wie es dem Gast geht.</translation>
+        <translation>Melden Sie es, wie die Basis es verlangt, und fragen Sie, wie es dem Gast geht.</translation>
     </message>
     <message>
         <source>Came back with %1; %2 should have been left.</source>
@@ -1491,7 +1491,7 @@
     </message>
     <message>
         <source>%1 went in, %2 counted back.</source>
-        <translation>%1 gingen hinein, %2 zurückgezählt.</translation>
+        <translation>%1 gingen hinein, %2 wurden bei der Rückkehr gezählt.</translation>
     </message>
     <message>
         <source>Count again, two people, by name. Nobody leaves before it agrees.</source>
@@ -1510,7 +1510,7 @@
     <name>GasTab</name>
     <message>
         <source>First of %1, likely %2</source>
-        <translation>Zuerst von %1 wohl %2</translation>
+        <translation>%1: zuerst wohl %2</translation>
     </message>
     <message>
         <source>First, likely %1</source>
@@ -1622,7 +1622,7 @@
     </message>
     <message>
         <source>%1: all last the planned dive in %2 dives; in %3 when %4 starts with %5 less; in %6 when somebody&apos;s regulator blows off air for 10 to 60 s.</source>
-        <translation>%1: Die Luft reicht allen für den geplanten Tauchgang in %2 Tauchgängen; in %3, wenn %4 mit %5 weniger beginnt; in %6, wenn jemandes Atemregler 10 bis 60 s lang abbläst.</translation>
+        <translation>%1: Die Luft reicht allen für den geplanten Tauchgang in %2 Tauchgängen; in %3, wenn %4 mit %5 weniger beginnt; in %6, wenn jemandes Atemregler 10 bis 60&#xa0;s lang abbläst.</translation>
     </message>
     <message>
         <source>How one guest breathes is a spread, not a number: lognormal about the RMV in the table. Where nothing is known, of 100 guests the 10th and the 90th differ by a factor of two; sea and briefing move all of a group together. How wide, and how much is shared: common practice, no source.</source>
@@ -1669,7 +1669,7 @@
     </message>
     <message>
         <source>Suit %1 mm: %2 clo at the surface, squeezed to %3 clo at %4. Ten minutes after reaching depth the body loses %5 W; %6.</source>
-        <translation>Anzug %1 mm: %2 clo an der Oberfläche, auf %4 zusammengedrückt auf %3 clo. Zehn Minuten nach Erreichen der Tiefe verliert der Körper %5 W; %6.</translation>
+        <translation>Anzug %1&#xa0;mm: %2 clo an der Oberfläche, auf %4 zusammengedrückt auf %3 clo. Zehn Minuten nach Erreichen der Tiefe verliert der Körper %5 W; %6.</translation>
     </message>
     <message>
         <source>with the %1 carried</source>
@@ -1713,7 +1713,7 @@
     </message>
     <message>
         <source>Too cold: the core is at %1 (ISO 9886:2004, from memory) or the body has lost 3 kcal for each kg of its mass (Webb and others, Proposed thermal limits for divers, 1976, from memory), were the group to stay at the depth from which the final ascent starts. In brackets from a leaner guest who keeps stiller in a suit of poorer fit to a fatter one who moves in one of good fit. Rely on the first, the safe side. Rounded down.</source>
-        <translation>Zu kalt: Der Körperkern ist bei %1 (ISO 9886:2004, aus dem Gedächtnis), oder der Körper hat 3 kcal je kg seiner Masse verloren (Webb und andere, Proposed thermal limits for divers, 1976, aus dem Gedächtnis), wenn die Gruppe auf der Tiefe bliebe, von der der letzte Aufstieg beginnt. In Klammern von einem schlankeren Gast, der sich weniger bewegt, in einem schlechter sitzenden Anzug, bis zu einem fülligeren, der sich bewegt, in einem gut sitzenden. Verlassen Sie sich auf die erste Zahl, die sichere Seite. Abgerundet.</translation>
+        <translation>Zu kalt: Der Körperkern ist bei %1 (ISO 9886:2004, aus dem Gedächtnis), oder der Körper hat 3&#xa0;kcal je kg seiner Masse verloren (Webb und andere, Proposed thermal limits for divers, 1976, aus dem Gedächtnis), wenn die Gruppe auf der Tiefe bliebe, von der der letzte Aufstieg beginnt. In Klammern von einem schlankeren Gast, der sich weniger bewegt, in einem schlechter sitzenden Anzug, bis zu einem fülligeren, der sich bewegt, in einem gut sitzenden. Verlassen Sie sich auf die erste Zahl, die sichere Seite. Abgerundet.</translation>
     </message>
     <message>
         <source>Feels cold: a net loss of 40 Wh/m² of a standard body (ISO 11079:2007, from memory).</source>
@@ -1733,15 +1733,15 @@
     </message>
     <message>
         <source>May be too cold before the end</source>
-        <translation>Ist vielleicht vor dem Ende zu kalt</translation>
+        <translation>Vielleicht vor dem Ende zu kalt</translation>
     </message>
     <message>
         <source>The BCD may not hold this guest up</source>
-        <translation>Das Jacket trägt diesen Gast vielleicht nicht</translation>
+        <translation>Jacket trägt diesen Gast vielleicht nicht</translation>
     </message>
     <message>
         <source>May not stay down near the end</source>
-        <translation>Bleibt gegen Ende vielleicht nicht unten</translation>
+        <translation>Treibt gegen Ende vielleicht auf</translation>
     </message>
     <message>
         <source>Carries more lead than expected</source>
@@ -1781,7 +1781,7 @@
     </message>
     <message>
         <source>Perhaps too cold before the end, too: %1.</source>
-        <translation>Vielleicht vor dem Ende zu kalt, ebenfalls: %1.</translation>
+        <translation>Vielleicht ebenfalls vor dem Ende zu kalt: %1.</translation>
     </message>
     <message>
         <source>likely after %1</source>
@@ -2100,11 +2100,11 @@
     </message>
     <message>
         <source>Also on record as</source>
-        <translation>Auch aufgezeichnet als</translation>
+        <translation>Auch erfasst als</translation>
     </message>
     <message>
         <source>Written on %1. All that the centre&apos;s records hold of this person: nothing of other guests, nothing of staff but the name of who decided something. Notes on a whole dive are left out, as they may speak of others.</source>
-        <translation>Geschrieben am %1. Alles, was die Aufzeichnungen des Zentrums über diese Person enthalten: nichts über andere Gäste, nichts über das Team außer dem Namen dessen, der etwas entschieden hat. Notizen zu einem ganzen Tauchgang sind weggelassen, da sie von anderen sprechen können.</translation>
+        <translation>Geschrieben am %1. Alles, was die Aufzeichnungen der Basis über diese Person enthalten: nichts über andere Gäste, nichts über das Team außer dem Namen dessen, der etwas entschieden hat. Notizen zu einem ganzen Tauchgang sind weggelassen, da sie von anderen sprechen können.</translation>
     </message>
     <message>
         <source>Person</source>
@@ -2112,7 +2112,7 @@
     </message>
     <message>
         <source>No session is on record.</source>
-        <translation>Kein Termin ist aufgezeichnet.</translation>
+        <translation>Kein Termin ist erfasst.</translation>
     </message>
 </context>
 <context>
@@ -2212,7 +2212,7 @@ bei</translation>
     </message>
     <message>
         <source>Gauge reading when the cylinder was handed out. A gauge may read %1 wrong: 2.5 % of its scale (EN 837-1, from memory), common practice that diving gauges are of this class.</source>
-        <translation>Anzeige des Finimeters bei der Ausgabe der Flasche. Ein Finimeter kann um %1 falsch anzeigen: 2,5 % seiner Skala (EN 837-1, aus dem Gedächtnis); dass Finimeter zu dieser Klasse gehören, ist übliche Praxis.</translation>
+        <translation>Anzeige des Finimeters bei der Ausgabe der Flasche. Ein Finimeter kann um %1 falsch anzeigen: 2,5&#xa0;% seiner Skala (EN 837-1, aus dem Gedächtnis); dass Finimeter zu dieser Klasse gehören, ist übliche Praxis.</translation>
     </message>
     <message>
         <source>Temperature of the air in the cylinder when the gauge was read. Warm air reads high and loses pressure in the water.</source>
@@ -2220,7 +2220,7 @@ bei</translation>
     </message>
     <message>
         <source>How the guest is likely to breathe: calm %1, not known %2, nervous %3, child %4. Common practice, no source; errs to the high side.</source>
-        <translation>Wie der Gast wohl atmet: ruhig %1, nicht bekannt %2, nervös %3, Kind %4. Übliche Praxis, keine Quelle; irrt zur hohen Seite.</translation>
+        <translation>Wie der Gast wohl atmet: ruhig %1, nicht bekannt %2, nervös %3, Kind %4. Übliche Praxis, keine Quelle; im Zweifel eher zu hoch.</translation>
     </message>
     <message>
         <source>Respiratory minute volume: air breathed a minute at the pressure around the guest. By class, or measured on an own past dive; empty it to go back to the class.</source>
@@ -2232,7 +2232,7 @@ bei</translation>
     </message>
     <message>
         <source>Left at the end of the planned dive. RMV × pressure around the guest × time, with more for settling, the way down and skills (common practice); errs to the low side.</source>
-        <translation>Übrig am Ende des geplanten Tauchgangs. AMV × Druck um den Gast × Zeit, mit mehr für das Eingewöhnen, den Abstieg und die Übungen (übliche Praxis); irrt zur niedrigen Seite.</translation>
+        <translation>Übrig am Ende des geplanten Tauchgangs. AMV × Druck um den Gast × Zeit, mit mehr für das Eingewöhnen, den Abstieg und die Übungen (übliche Praxis); im Zweifel eher zu niedrig.</translation>
     </message>
     <message>
         <source>From the start until the guest is at the reserve in the middle one of all such dives, were the group to stay at the depth from which the final ascent starts. Rounded down.</source>
@@ -2252,7 +2252,7 @@ bei</translation>
     </message>
     <message>
         <source>Start the ascent now to surface with the reserve, and never with less than the minimum for two and the %1 that a gauge may read too high. Rounded up.</source>
-        <translation>Jetzt aufsteigen, um mit der Reserve aufzutauchen, und nie mit weniger als dem Minimum für zwei und den %1, um die ein Finimeter zu viel anzeigen kann. Aufgerundet.</translation>
+        <translation>Jetzt den Aufstieg beginnen, um mit der Reserve aufzutauchen, und nie mit weniger als dem Minimum für zwei und den %1, um die ein Finimeter zu viel anzeigen kann. Aufgerundet.</translation>
     </message>
     <message>
         <source>Enough in this cylinder for guest and instructor, both stressed (%1 and %2, common practice): one minute at the deepest point, then up at the allowed rate, with a margin for the regulator (U.S. Navy Diving Manual, vol. 2, p. 8-3). Rounded up.</source>
@@ -2415,7 +2415,7 @@ bei</translation>
     </message>
     <message>
         <source>Mind</source>
-        <translation>Seele</translation>
+        <translation>Psyche</translation>
     </message>
     <message>
         <source>Have you been treated for your mood, for panic, for attention or for an addiction?</source>
@@ -2573,7 +2573,7 @@ bei</translation>
     </message>
     <message>
         <source>Kept. The language changes when Leadline is started again.</source>
-        <translation>Behalten. Die Sprache wechselt beim nächsten Start von Leadline.</translation>
+        <translation>Gespeichert. Die Sprache wechselt beim nächsten Start von Leadline.</translation>
     </message>
     <message>
         <source>That of the &amp;computer</source>
@@ -2645,7 +2645,7 @@ bei</translation>
     </message>
     <message>
         <source>Ask first whether they came together. %1: %2 last the plan.</source>
-        <translation>Fragen Sie zuerst, ob sie zusammen gekommen sind. %1: %2 für den ganzen Plan.</translation>
+        <translation>Fragen Sie zuerst, ob sie zusammen gekommen sind. %1: Die Luft reicht allen in %2.</translation>
     </message>
     <message>
         <source>Less to see.</source>
@@ -2793,7 +2793,7 @@ A planning aid: local law, the instructor and a physician come first.</source>
   leadline [DATEI]                       Fenster öffnen
   leadline plan DATEI [--json]           Zahlen und Feststellungen
   leadline cards DATEI --output AUS.pdf  eine Karte für jeden Gast
-  leadline sheet FILE --kind KIND --output OUT.pdf   ein Blatt für das Team
+  leadline sheet DATEI --kind ART --output AUS.pdf   ein Blatt für das Team
   leadline review DATEI [--json]         geplant gegen getaucht
 
 Exit-Codes: 0 fertig; 1 ein Stopp besteht; 2 falsche Eingabe.
@@ -2813,7 +2813,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>&quot;%1&quot; needs --output OUT.pdf.</source>
-        <translation>„%1“ braucht --output OUT.pdf.</translation>
+        <translation>„%1“ braucht --output AUS.pdf.</translation>
     </message>
     <message>
         <source>Cards: %1; a name with &quot;paper&quot; has one card on a sheet of that size.</source>
@@ -3004,7 +3004,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>by the centre&apos;s own form</source>
-        <translation>mit dem eigenen Formular des Zentrums</translation>
+        <translation>mit dem eigenen Formular der Basis</translation>
     </message>
     <message>
         <source>edition %1</source>
@@ -3068,7 +3068,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>Do you feel ill or unwell today, or have a cold, or ears or a nose that will not clear?</source>
-        <translation>Fühlen Sie sich heute krank oder unwohl, sind Sie erkältet, oder gehen Ohren oder Nase nicht frei?</translation>
+        <translation>Fühlen Sie sich heute krank oder unwohl, sind Sie erkältet, oder sind Ohren oder Nase zu?</translation>
     </message>
     <message>
         <source>Have you had alcohol or any drug since last night?</source>
@@ -3088,7 +3088,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>Are you unable to swim or float by yourself?</source>
-        <translation>Können Sie nicht allein schwimmen oder sich nicht allein über Wasser halten?</translation>
+        <translation>Sind Sie Nichtschwimmer, oder brauchen Sie Hilfe, um an der Oberfläche zu bleiben?</translation>
     </message>
     <message>
         <source>suit</source>
@@ -3144,7 +3144,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>Standard atmosphere at %1 of altitude (ICAO Doc 7488, 1993); weather moves it by up to 5 %. A barometer reading at the site takes its place.</source>
-        <translation>Normalatmosphäre in %1 Höhe (ICAO Doc 7488, 1993); das Wetter verschiebt sie um bis zu 5 %. Eine Barometeranzeige am Platz tritt an ihre Stelle.</translation>
+        <translation>Normalatmosphäre in %1 Höhe (ICAO Doc 7488, 1993); das Wetter verschiebt sie um bis zu 5&#xa0;%. Eine Barometeranzeige am Platz tritt an ihre Stelle.</translation>
     </message>
     <message>
         <source>Pressure at %1</source>
@@ -3180,7 +3180,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>The water of this step weighs half of the %1 mmHg at which the tube locks, taken where a metre weighs most. Which share to use is common practice.</source>
-        <translation>Das Wasser dieses Schritts wiegt die Hälfte der %1 mmHg, bei denen sich die Ohrtrompete verschließt, dort genommen, wo ein Meter am meisten wiegt. Welcher Anteil zu nehmen ist, ist übliche Praxis.</translation>
+        <translation>Das Wasser dieses Schritts wiegt die Hälfte der %1&#xa0;mmHg, bei denen sich die Ohrtrompete verschließt, dort genommen, wo ein Meter am meisten wiegt. Welcher Anteil zu nehmen ist, ist übliche Praxis.</translation>
     </message>
     <message>
         <source>On the eardrum before clearing</source>
@@ -3188,11 +3188,11 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>at most %1 mmHg of %2</source>
-        <translation>höchstens %1 mmHg von %2</translation>
+        <translation>höchstens %1&#xa0;mmHg von %2</translation>
     </message>
     <message>
         <source>Density × gravity × step. From %1 mmHg on muscles can no longer open the tube to the ear (80 to 90 in the literature; the lower end is the safe side).</source>
-        <translation>Dichte × Schwerkraft × Schritt. Ab %1 mmHg können Muskeln die Ohrtrompete nicht mehr öffnen (80 bis 90 in der Literatur; das untere Ende ist die sichere Seite).</translation>
+        <translation>Dichte × Schwerkraft × Schritt. Ab %1&#xa0;mmHg können Muskeln die Ohrtrompete nicht mehr öffnen (80 bis 90 in der Literatur; das untere Ende ist die sichere Seite).</translation>
     </message>
     <message>
         <source>Never cleared, ears lock at</source>
@@ -3200,19 +3200,19 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>The depth whose water weighs %1 mmHg. Then: go up until it opens, never push.</source>
-        <translation>Die Tiefe, deren Wasser %1 mmHg wiegt. Dann: aufsteigen, bis es aufgeht, nie pressen.</translation>
+        <translation>Die Tiefe, deren Wasser %1&#xa0;mmHg wiegt. Dann: aufsteigen, bis es aufgeht, nie pressen.</translation>
     </message>
     <message>
         <source>A breath held from there grows</source>
-        <translation>Ein dort angehaltener Atem wächst</translation>
+        <translation>Dort angehaltene Luft wächst</translation>
     </message>
     <message>
         <source>Pressure at %1 / pressure at the surface (Boyle&apos;s law). The lung cannot follow: never hold the breath.</source>
-        <translation>Druck auf %1 / Druck an der Oberfläche (Gesetz von Boyle). Die Lunge kann nicht folgen: nie den Atem anhalten.</translation>
+        <translation>Druck auf %1 / Druck an der Oberfläche (Gesetz von Boyle). Die Lunge kann nicht folgen: nie die Luft anhalten.</translation>
     </message>
     <message>
         <source>Breath held: danger after</source>
-        <translation>Atem angehalten: Gefahr nach</translation>
+        <translation>Luft angehalten: Gefahr nach</translation>
     </message>
     <message>
         <source>%1 of way up</source>
@@ -3220,7 +3220,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>With full lungs: the height of water that weighs %1 mmHg, at which a lung can tear (Schaefer and others, 1958; Malhotra and Wright, 1961; from memory; the lower end of 70 to 80).</source>
-        <translation>Mit voller Lunge: die Wasserhöhe, die %1 mmHg wiegt, bei denen eine Lunge reißen kann (Schaefer und andere, 1958; Malhotra und Wright, 1961; aus dem Gedächtnis; das untere Ende von 70 bis 80).</translation>
+        <translation>Mit voller Lunge: die Wasserhöhe, die %1&#xa0;mmHg wiegt, bei denen eine Lunge reißen kann (Schaefer und andere, 1958; Malhotra und Wright, 1961; aus dem Gedächtnis; das untere Ende von 70 bis 80).</translation>
     </message>
     <message>
         <source>Fastest way down</source>
@@ -3243,7 +3243,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     <name>PlanText</name>
     <message>
         <source>over 240 min</source>
-        <translation>über 240 min</translation>
+        <translation>über 240&#xa0;min</translation>
     </message>
     <message>
         <source>%1: %2 is likely first at %3, after %4 (10 to 90 of 100 dives: %5 to %6). All last the planned dive in %7 dives.</source>
@@ -3295,7 +3295,7 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>Times up</source>
-        <translation>Mal oben</translation>
+        <translation>Aufstiege</translation>
     </message>
     <message>
         <source>Days in a row</source>
@@ -3311,11 +3311,11 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
     <message>
         <source>over 24 h</source>
-        <translation>über 24 h</translation>
+        <translation>über 24&#xa0;h</translation>
     </message>
     <message>
         <source>%1 h</source>
-        <translation>%1 h</translation>
+        <translation>%1&#xa0;h</translation>
     </message>
     <message>
         <source>    Set aside because: %1
@@ -3410,15 +3410,15 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Not changed: %1 would be at %2 min, not later than the corner before it at %3 min. Times must grow from corner to corner.</source>
-        <translation>Nicht geändert: %1 läge bei %2 min, nicht später als der Eckpunkt davor bei %3 min. Die Zeiten müssen von Eckpunkt zu Eckpunkt steigen.</translation>
+        <translation>Nicht geändert: %1 läge bei %2&#xa0;min, nicht später als der Eckpunkt davor bei %3&#xa0;min. Die Zeiten müssen von Eckpunkt zu Eckpunkt steigen.</translation>
     </message>
     <message>
         <source>Not changed: %1 would be at %2 min; a dive may last %3 min.</source>
-        <translation>Nicht geändert: %1 läge bei %2 min; ein Tauchgang darf %3 min dauern.</translation>
+        <translation>Nicht geändert: %1 läge bei %2&#xa0;min; ein Tauchgang darf höchstens %3&#xa0;min dauern.</translation>
     </message>
     <message>
         <source>Not changed: %1 would be at %2 m; possible is %3 m.</source>
-        <translation>Nicht geändert: %1 läge auf %2 m; möglich sind %3 m.</translation>
+        <translation>Nicht geändert: %1 läge auf %2&#xa0;m; möglich sind %3&#xa0;m.</translation>
     </message>
     <message>
         <source>Not changed: a dive starts and ends at the surface.</source>
@@ -3461,7 +3461,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>88.8 m</source>
-        <translation>88.8 m</translation>
+        <translation>88.8&#xa0;m</translation>
     </message>
     <message>
         <source> (below this view)</source>
@@ -3469,7 +3469,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>240 min</source>
-        <translation>240 min</translation>
+        <translation>240&#xa0;min</translation>
     </message>
     <message>
         <source>Clear ears every %1</source>
@@ -3670,7 +3670,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>A planning aid: figures can be wrong. Gauges, local rules and the instructor on the spot decide.</source>
-        <translation>Eine Planungshilfe: Zahlen können falsch sein. Es entscheiden Manometer, örtliche Regeln und der Tauchlehrer vor Ort.</translation>
+        <translation>Eine Planungshilfe: Zahlen können falsch sein. Es entscheiden Finimeter, örtliche Regeln und der Tauchlehrer vor Ort.</translation>
     </message>
     <message>
         <source>Metric units</source>
@@ -3795,7 +3795,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>At most %1 times up a day (%2: %3).</source>
-        <translation>Höchstens %1-mal am Tag nach oben (%2: %3).</translation>
+        <translation>Höchstens %1 Aufstiege am Tag (%2: %3).</translation>
     </message>
     <message>
         <source>At most %1 days with a dive in a row (%2: %3).</source>
@@ -3819,7 +3819,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>%1: going straight up %2 would use %3 of what the house allows; nearest to its limit is tissue %4 of 16 (half-time %5 min).</source>
-        <translation>%1: Direkt aufzusteigen würde %2 %3 dessen ausschöpfen, was das Haus erlaubt; am nächsten an seiner Grenze ist Gewebe %4 von 16 (Halbwertszeit %5 min).</translation>
+        <translation>%1: Direkt aufzusteigen würde %2 %3 dessen ausschöpfen, was das Haus erlaubt; am nächsten an seiner Grenze ist Gewebe %4 von 16 (Halbwertszeit %5&#xa0;min).</translation>
     </message>
     <message>
         <source>%1: no load above that of the surface.</source>
@@ -3859,15 +3859,15 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>%1 min</source>
-        <translation>%1 min</translation>
+        <translation>%1&#xa0;min</translation>
     </message>
     <message>
         <source>%1 h %2 min</source>
-        <translation>%1 h %2 min</translation>
+        <translation>%1&#xa0;h %2&#xa0;min</translation>
     </message>
     <message>
         <source>%1 h</source>
-        <translation>%1 h</translation>
+        <translation>%1&#xa0;h</translation>
     </message>
     <message numerus="yes">
         <source>%n days</source>
@@ -3882,11 +3882,11 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>over 24 h</source>
-        <translation>über 24 h</translation>
+        <translation>über 24&#xa0;h</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>%1: %2 Set aside: %3</source>
@@ -3906,7 +3906,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Taken as rested, as no earlier dive is on record: %1. Enter dives on the Roster tab, Groups and staff, with the button in the column Dives.</source>
-        <translation>Als ausgeruht angenommen, da kein früherer Tauchgang aufgezeichnet ist: %1. Tragen Sie Tauchgänge im Register Gästeliste unter Gruppen und Team ein, mit dem Knopf in der Spalte Tauchgänge.</translation>
+        <translation>Als ausgeruht angenommen, da kein früherer Tauchgang erfasst ist: %1. Tragen Sie Tauchgänge im Register Gästeliste unter Gruppen und Team ein, mit dem Knopf in der Spalte Tauchgänge.</translation>
     </message>
     <message>
         <source>Nitrogen in sixteen tissues by ZH-L16C (Bühlmann, Tauchmedizin, 1995; Bühlmann, Völlm and Nussberger, 2002; partly from memory), with gradient factors %1/%2 of the house: common practice, no source. With %2 at the surface no time without a stop is longer than in the DCIEM table of 1992 (to %3) or in the U.S. Navy&apos;s Revision 7 (to %4). What is left without a stop is at the deepest planned point before this session, rounded down.</source>
@@ -3918,7 +3918,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Flying: %1 h after a single dive, %2 h after repeated dives, %3 h after a dive with stops: the longer of the DAN workshop of 2002 and the UHMS workshop of 1989.</source>
-        <translation>Fliegen: %1 h nach einem einzelnen Tauchgang, %2 h nach wiederholten Tauchgängen, %3 h nach einem Tauchgang mit Stopps: die längere Zeit aus dem DAN-Workshop von 2002 und dem UHMS-Workshop von 1989.</translation>
+        <translation>Fliegen: %1&#xa0;h nach einem einzelnen Tauchgang, %2&#xa0;h nach wiederholten Tauchgängen, %3&#xa0;h nach einem Tauchgang mit Stopps: die längere Zeit aus dem DAN-Workshop von 2002 und dem UHMS-Workshop von 1989.</translation>
     </message>
     <message>
         <source>Outside the model: bubbles and what repeated ascents do to them, cold, work, dehydration and age. Each ascent carries its own risk.</source>
@@ -3941,7 +3941,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>&amp;Write to a file…</source>
-        <translation>In eine &amp;Datei schreiben…</translation>
+        <translation>In eine &amp;Datei schreiben&#xa0;…</translation>
     </message>
     <message>
         <source>&amp;Lose them</source>
@@ -3964,7 +3964,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Working</source>
-        <translation>Arbeitet</translation>
+        <translation>In Arbeit</translation>
     </message>
 </context>
 <context>
@@ -4039,7 +4039,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Screening answers</source>
-        <translation>Antworten der Befragung</translation>
+        <translation>Antworten auf die Gesundheitsfragen</translation>
     </message>
     <message>
         <source>Physician&apos;s note</source>
@@ -4146,7 +4146,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <name>leadline::AuditModel</name>
     <message>
         <source>no longer on record (%1)</source>
-        <translation>nicht mehr aufgezeichnet (%1)</translation>
+        <translation>nicht mehr erfasst (%1)</translation>
     </message>
     <message>
         <source>No.</source>
@@ -4189,7 +4189,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Damaged records, kept as they were</source>
-        <translation>Beschädigte Aufzeichnungen, so aufgehoben</translation>
+        <translation>Beschädigte Aufzeichnungen, so aufbewahrt</translation>
     </message>
     <message>
         <source>&amp;Stop</source>
@@ -4245,19 +4245,19 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>&amp;Put back…</source>
-        <translation>&amp;Zurückspielen…</translation>
+        <translation>&amp;Zurückspielen&#xa0;…</translation>
     </message>
     <message>
         <source>Put back from a &amp;file…</source>
-        <translation>Aus einer &amp;Datei zurückspielen…</translation>
+        <translation>Aus einer &amp;Datei zurückspielen&#xa0;…</translation>
     </message>
     <message>
         <source>&amp;Delete…</source>
-        <translation>&amp;Löschen…</translation>
+        <translation>&amp;Löschen&#xa0;…</translation>
     </message>
     <message>
         <source>&amp;Write everything out…</source>
-        <translation>&amp;Alles herausschreiben…</translation>
+        <translation>&amp;Alles herausschreiben&#xa0;…</translation>
     </message>
     <message>
         <source>&amp;Close</source>
@@ -4265,7 +4265,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>checking…</source>
-        <translation>wird geprüft…</translation>
+        <translation>wird geprüft&#xa0;…</translation>
     </message>
     <message>
         <source>whole</source>
@@ -4277,7 +4277,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Making a copy…</source>
-        <translation>Kopie wird gemacht…</translation>
+        <translation>Kopie wird gemacht&#xa0;…</translation>
     </message>
     <message>
         <source>Made and checked: %1</source>
@@ -4289,7 +4289,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Reading the copy…</source>
-        <translation>Kopie wird gelesen…</translation>
+        <translation>Kopie wird gelesen&#xa0;…</translation>
     </message>
     <message>
         <source>Nothing was changed.</source>
@@ -4301,7 +4301,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Putting the copy back…</source>
-        <translation>Kopie wird zurückgespielt…</translation>
+        <translation>Kopie wird zurückgespielt&#xa0;…</translation>
     </message>
     <message>
         <source>The copy %1 is in place. What stood there before is in the list.</source>
@@ -4325,7 +4325,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Writing everything out…</source>
-        <translation>Alles wird herausgeschrieben…</translation>
+        <translation>Alles wird herausgeschrieben&#xa0;…</translation>
     </message>
     <message>
         <source>Written to %1. Names, phone numbers and outcomes stand open in it: keep it safe.</source>
@@ -4341,7 +4341,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <name>leadline::BirthDateLine</name>
     <message>
         <source>Day/month/year</source>
-        <translation>Tag/Monat/Jahr</translation>
+        <translation>Tag.Monat.Jahr</translation>
     </message>
     <message>
         <source>17/5/1990, 17 May 1990 or 1990-05-17</source>
@@ -4352,7 +4352,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <name>leadline::BookingImportDialog</name>
     <message>
         <source>Choose…</source>
-        <translation>Wählen…</translation>
+        <translation>Wählen&#xa0;…</translation>
     </message>
     <message>
         <source>Import a booking list</source>
@@ -4364,7 +4364,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>&amp;Dates are written as</source>
-        <translation>&amp;Daten sind geschrieben als</translation>
+        <translation>&amp;Datumsangaben sind</translation>
     </message>
     <message>
         <source>&amp;Weights are in</source>
@@ -4392,7 +4392,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Reading %1…</source>
-        <translation>%1 wird gelesen…</translation>
+        <translation>%1 wird gelesen&#xa0;…</translation>
     </message>
     <message>
         <source>%1: %2 rows.</source>
@@ -4453,7 +4453,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>A session holds %1 guests at most; there is room for %2 more. Untick some.</source>
-        <translation>Ein Termin fasst höchstens %1 Gäste; es ist noch Platz für %2. Nehmen Sie einige Häkchen weg.</translation>
+        <translation>Ein Termin fasst höchstens %1 Gäste; es ist noch Platz für %2. Entfernen Sie einige Häkchen.</translation>
     </message>
     <message numerus="yes">
         <source>Add %n guests</source>
@@ -4471,7 +4471,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>%1; will be added anyway. Untick to leave it out.</source>
-        <translation>%1; wird trotzdem hinzugefügt. Häkchen weg, um wegzulassen.</translation>
+        <translation>%1; wird trotzdem hinzugefügt. Häkchen entfernen, um die Zeile wegzulassen.</translation>
     </message>
     <message>
         <source>%1; will be left out. Tick to add it anyway.</source>
@@ -4514,15 +4514,15 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>&amp;Go ahead anyway…</source>
-        <translation>Trotzdem &amp;weitermachen…</translation>
+        <translation>Trotzdem &amp;weitermachen&#xa0;…</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation>&amp;Drucken…</translation>
+        <translation>&amp;Drucken&#xa0;…</translation>
     </message>
     <message>
         <source>Save as P&amp;DF…</source>
-        <translation>Als &amp;PDF speichern…</translation>
+        <translation>Als &amp;PDF speichern&#xa0;…</translation>
     </message>
     <message>
         <source>‹ Back</source>
@@ -4570,7 +4570,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Real size on s&amp;creen</source>
-        <translation>Am Bild&amp;schirm in echter Größe</translation>
+        <translation>Maß&amp;stab 1:1</translation>
     </message>
     <message>
         <source>No guests yet. Add them on the Roster tab.</source>
@@ -4622,7 +4622,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>The briefing for guests to look at (F9).</source>
-        <translation>Die Einweisung, zum Ansehen für die Gäste (F9).</translation>
+        <translation>Das Briefing, zum Ansehen für die Gäste (F9).</translation>
     </message>
     <message>
         <source>A6 paper, one each</source>
@@ -4650,7 +4650,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>One page for each group: guests, air, times, heads and the emergency plan. It tells ages and what health checks came to: keep it with the staff.</source>
-        <translation>Ein Blatt je Gruppe: Gäste, Luft, Zeiten, Köpfe und der Notfallplan. Es nennt das Alter und das Ergebnis der Gesundheitsprüfung: Es bleibt beim Team.</translation>
+        <translation>Ein Blatt je Gruppe: Gäste, Luft, Zeiten, Kopfzahl und der Notfallplan. Es nennt das Alter und das Ergebnis der Gesundheitschecks: Es bleibt beim Team.</translation>
     </message>
     <message>
         <source>Guests and skills, to tick off in the water.</source>
@@ -4686,7 +4686,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Choose s&amp;kills…</source>
-        <translation>Übungen &amp;auswählen…</translation>
+        <translation>Übungen &amp;auswählen&#xa0;…</translation>
     </message>
     <message>
         <source>Save as PDF</source>
@@ -4706,8 +4706,8 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <message numerus="yes">
         <source>%n refused: a stop stands</source>
         <translation>
-            <numerusform>%n verweigert: Ein Stopp besteht</numerusform>
-            <numerusform>%n verweigert: Ein Stopp besteht</numerusform>
+            <numerusform>%n ohne Karte: Ein Stopp besteht</numerusform>
+            <numerusform>%n ohne Karte: Ein Stopp besteht</numerusform>
         </translation>
     </message>
     <message>
@@ -4761,7 +4761,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>No printer is installed on this computer. Save the pages as a PDF instead, or install a printer.</source>
-        <translation>Auf diesem Rechner ist kein Drucker eingerichtet. Speichern Sie die Seiten als PDF, oder richten Sie einen Drucker ein.</translation>
+        <translation>Auf diesem Computer ist kein Drucker eingerichtet. Speichern Sie die Seiten als PDF, oder richten Sie einen Drucker ein.</translation>
     </message>
     <message numerus="yes">
         <source>The printer stopped after %n pages.</source>
@@ -4788,8 +4788,8 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <message numerus="yes">
         <source>%n cards have no room for all their words: read them before you hand them out.</source>
         <translation>
-            <numerusform>%n Karte hat nicht Platz für alle Worte: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
-            <numerusform>%n Karten haben nicht Platz für alle Worte: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
+            <numerusform>Auf %n Karte passt nicht der ganze Text: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
+            <numerusform>Auf %n Karten passt nicht der ganze Text: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
         </translation>
     </message>
 </context>
@@ -4969,7 +4969,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Choose…</source>
-        <translation>Wählen…</translation>
+        <translation>Wählen&#xa0;…</translation>
     </message>
     <message>
         <source>Own form</source>
@@ -4977,7 +4977,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Outcome by the centre&apos;s own form</source>
-        <translation>Ergebnis nach dem eigenen Formular des Zentrums</translation>
+        <translation>Ergebnis nach dem eigenen Formular der Basis</translation>
     </message>
     <message>
         <source>Today</source>
@@ -5230,11 +5230,11 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <name>leadline::DebriefModel</name>
     <message>
         <source>%1 % more</source>
-        <translation>%1 % mehr</translation>
+        <translation>%1&#xa0;% mehr</translation>
     </message>
     <message>
         <source>%1 % less</source>
-        <translation>%1 % weniger</translation>
+        <translation>%1&#xa0;% weniger</translation>
     </message>
     <message>
         <source>as planned</source>
@@ -5254,7 +5254,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>From %1.</source>
-        <translation>Von %1.</translation>
+        <translation>Grundlage: %1.</translation>
     </message>
     <message>
         <source>Trouble</source>
@@ -5330,11 +5330,11 @@ Plan → Ist</translation>
     <name>leadline::DebriefTab</name>
     <message>
         <source>Use this &amp;breathing rate</source>
-        <translation>Diesen Luft&amp;verbrauch nehmen</translation>
+        <translation>Diesen Luft&amp;verbrauch übernehmen</translation>
     </message>
     <message>
         <source>Use it for &amp;all</source>
-        <translation>Für a&amp;lle nehmen</translation>
+        <translation>Für a&amp;lle übernehmen</translation>
     </message>
     <message>
         <source>Open a log</source>
@@ -5358,7 +5358,7 @@ Plan → Ist</translation>
     </message>
     <message>
         <source>&amp;Open a log file…</source>
-        <translation>Protokoll&amp;datei öffnen…</translation>
+        <translation>Protokoll la&amp;den&#xa0;…</translation>
     </message>
     <message>
         <source>What should be remembered</source>
@@ -5398,7 +5398,7 @@ Plan → Ist</translation>
     </message>
     <message>
         <source>Double-click or type to enter pressures and times.</source>
-        <translation>Doppelklicken oder tippen, um Drücke und Zeiten einzugeben.</translation>
+        <translation>Zum Eingeben doppelklicken oder tippen.</translation>
     </message>
     <message>
         <source>Change the log</source>
@@ -5410,7 +5410,7 @@ Plan → Ist</translation>
     </message>
     <message>
         <source>Stop: count again</source>
-        <translation>Stopp: noch einmal zählen</translation>
+        <translation>Stopp: neu zählen</translation>
     </message>
     <message>
         <source>%1: enter each guest&apos;s end pressure and minutes.</source>
@@ -5460,7 +5460,7 @@ Plan → Ist</translation>
     <name>leadline::DuplicatesDialog</name>
     <message>
         <source>Who may be on record twice</source>
-        <translation>Wer vielleicht zweimal aufgezeichnet ist</translation>
+        <translation>Wer vielleicht zweimal erfasst ist</translation>
     </message>
     <message>
         <source>Look before you merge: brothers and sisters share a phone number, twins a birth date. Measured air use of somebody else would mislead.</source>
@@ -5512,7 +5512,7 @@ Plan → Ist</translation>
     </message>
     <message>
         <source>Nobody seems to be on record twice.</source>
-        <translation>Niemand scheint zweimal aufgezeichnet zu sein.</translation>
+        <translation>Niemand scheint zweimal erfasst zu sein.</translation>
     </message>
     <message>
         <source>That was the last pair.</source>
@@ -5759,7 +5759,7 @@ Riss bei %1</translation>
     </message>
     <message>
         <source>No dive of the last seven days is on record.</source>
-        <translation>Kein Tauchgang der letzten sieben Tage ist aufgezeichnet.</translation>
+        <translation>Kein Tauchgang der letzten sieben Tage ist erfasst.</translation>
     </message>
     <message>
         <source>Taken over: %1.</source>
@@ -5786,7 +5786,7 @@ Riss bei %1</translation>
     </message>
     <message>
         <source>Times at the surface, the last one included.</source>
-        <translation>Male an der Oberfläche, das letzte mitgezählt.</translation>
+        <translation>Aufstiege zur Oberfläche, der letzte mitgezählt.</translation>
     </message>
     <message>
         <source>Date</source>
@@ -5846,7 +5846,7 @@ Riss bei %1</translation>
     </message>
     <message>
         <source>Go ahead &amp;anyway…</source>
-        <translation>Trotzdem weiter&amp;machen…</translation>
+        <translation>Trotzdem weiter&amp;machen&#xa0;…</translation>
     </message>
     <message>
         <source>Findings</source>
@@ -6064,7 +6064,7 @@ voll</translation>
     </message>
     <message>
         <source>Start the check at the surface with this much; in brackets from the least to the most it is likely to be, in the pieces in stock. A guest who floats at the end cannot be held down: check near the end too.</source>
-        <translation>Beginnen Sie die Prüfung an der Oberfläche mit so viel; in Klammern vom wahrscheinlich Wenigsten bis zum Meisten, in den Stücken des Bestands. Ein Gast, der am Ende auftreibt, ist nicht unten zu halten: Prüfen Sie auch gegen Ende.</translation>
+        <translation>Beginnen Sie die Prüfung an der Oberfläche mit so viel; in Klammern, was es wahrscheinlich mindestens und höchstens ist, in den Stücken des Bestands. Ein Gast, der am Ende auftreibt, ist nicht unten zu halten: Prüfen Sie auch gegen Ende.</translation>
     </message>
     <message>
         <source>What the guest carries: Roster, Kit. The next columns are for this much, or for what to try first while it is open.</source>
@@ -6092,7 +6092,7 @@ voll</translation>
     </message>
     <message>
         <source>%1 mm</source>
-        <translation>%1 mm</translation>
+        <translation>%1&#xa0;mm</translation>
     </message>
     <message>
         <source>open</source>
@@ -6100,7 +6100,7 @@ voll</translation>
     </message>
     <message>
         <source>%1 mm: %2 clo at the surface, %3 clo at depth</source>
-        <translation>%1 mm: %2 clo an der Oberfläche, %3 clo in der Tiefe</translation>
+        <translation>%1&#xa0;mm: %2 clo an der Oberfläche, %3 clo in der Tiefe</translation>
     </message>
     <message>
         <source>Nothing</source>
@@ -6295,7 +6295,7 @@ voll</translation>
     </message>
     <message>
         <source>No %1</source>
-        <translation>%1 fehlt</translation>
+        <translation>Fehlt: %1</translation>
     </message>
     <message>
         <source>Not yet</source>
@@ -6362,7 +6362,7 @@ voll</translation>
     </message>
     <message>
         <source>Briefing for</source>
-        <translation>Einweisung für</translation>
+        <translation>Briefing für</translation>
     </message>
     <message>
         <source>Time of a page</source>
@@ -6370,7 +6370,7 @@ voll</translation>
     </message>
     <message>
         <source>Nothing glides</source>
-        <translation>Nichts gleitet</translation>
+        <translation>Ohne Bewegung</translation>
     </message>
     <message>
         <source>Language (L)</source>
@@ -6378,7 +6378,7 @@ voll</translation>
     </message>
     <message>
         <source>Run or pause (R)</source>
-        <translation>Laufen oder anhalten (R)</translation>
+        <translation>Abspielen oder Pause (R)</translation>
     </message>
     <message>
         <source>Blank (B)</source>
@@ -6513,7 +6513,7 @@ voll</translation>
     <name>leadline::KnownGuestList</name>
     <message>
         <source>Persons on record</source>
-        <translation>Aufgezeichnete Personen</translation>
+        <translation>Erfasste Personen</translation>
     </message>
     <message>
         <source>born %1</source>
@@ -6550,7 +6550,7 @@ voll</translation>
     </message>
     <message>
         <source>A click or Enter makes the change; each judged alone.</source>
-        <translation>Ein Klick oder Enter macht die Änderung; jede ist für sich beurteilt.</translation>
+        <translation>Klick oder Eingabetaste führt die Änderung aus; jede ist für sich beurteilt.</translation>
     </message>
     <message>
         <source>What would buy more minutes</source>
@@ -6584,7 +6584,7 @@ voll</translation>
     <name>leadline::LogChart</name>
     <message>
         <source>up too fast: %1</source>
-        <translation>zu schnell auf: %1</translation>
+        <translation>zu schnell aufwärts: %1</translation>
     </message>
     <message>
         <source>too deep: %1</source>
@@ -6645,7 +6645,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>In the literature: lungs tore from %1 to 80 mmHg across them (Schaefer and others, 1958; Malhotra and Wright, 1961; from memory; the lower end is the safe side). Divers were hurt coming up from 1 m (Benton and others, 1996) and from 1 to 2 m (Harvey and others, 2024).</source>
-        <translation>In der Literatur: Lungen rissen ab %1 bis 80 mmHg Druckunterschied (Schaefer und andere, 1958; Malhotra und Wright, 1961; aus dem Gedächtnis; das untere Ende ist die sichere Seite). Taucher wurden beim Aufstieg aus 1 m (Benton und andere, 1996) und aus 1 bis 2 m (Harvey und andere, 2024) verletzt.</translation>
+        <translation>In der Literatur: Lungen rissen ab %1 bis 80&#xa0;mmHg Druckunterschied (Schaefer und andere, 1958; Malhotra und Wright, 1961; aus dem Gedächtnis; das untere Ende ist die sichere Seite). Taucher wurden beim Aufstieg aus 1&#xa0;m (Benton und andere, 1996) und aus 1 bis 2&#xa0;m (Harvey und andere, 2024) verletzt.</translation>
     </message>
 </context>
 <context>
@@ -6696,11 +6696,11 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>&amp;Keep in my records</source>
-        <translation>In meinen Aufzei&amp;chnungen behalten</translation>
+        <translation>In meine Aufzei&amp;chnungen aufnehmen</translation>
     </message>
     <message>
         <source>Kept. Every change is saved from now on.</source>
-        <translation>Behalten. Von jetzt an wird jede Änderung gespeichert.</translation>
+        <translation>Aufgenommen. Von jetzt an wird jede Änderung gespeichert.</translation>
     </message>
     <message>
         <source>Close</source>
@@ -6716,11 +6716,11 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Opened from the file %1: changes are not kept.</source>
-        <translation>Aus der Datei %1 geöffnet: Änderungen werden nicht behalten.</translation>
+        <translation>Aus der Datei %1 geöffnet: Änderungen werden nicht gespeichert.</translation>
     </message>
     <message>
         <source>The records could not be opened: changes are not kept.</source>
-        <translation>Die Aufzeichnungen ließen sich nicht öffnen: Änderungen werden nicht behalten.</translation>
+        <translation>Die Aufzeichnungen ließen sich nicht öffnen: Änderungen werden nicht gespeichert.</translation>
     </message>
     <message>
         <source>Leadline[*]</source>
@@ -6764,7 +6764,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>The reason is kept with the session. Local law and your centre&apos;s standard come first: they cannot be set aside here.</source>
-        <translation>Der Grund wird mit dem Termin aufbewahrt. Das örtliche Recht und die Vorgaben Ihres Zentrums gehen vor: Sie lassen sich hier nicht übergehen.</translation>
+        <translation>Der Grund wird mit dem Termin aufbewahrt. Das örtliche Recht und die Vorgaben Ihrer Basis gehen vor: Sie lassen sich hier nicht übergehen.</translation>
     </message>
     <message>
         <source>Why is it right to go ahead?</source>
@@ -6802,7 +6802,7 @@ Lunge kann reißen</translation>
     <name>leadline::PeopleDialog</name>
     <message>
         <source>Guests on record</source>
-        <translation>Aufgezeichnete Gäste</translation>
+        <translation>Erfasste Gäste</translation>
     </message>
     <message>
         <source>Write all that is kept of this guest</source>
@@ -6838,11 +6838,11 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Who is here t&amp;wice…</source>
-        <translation>Wer ist z&amp;weimal hier…</translation>
+        <translation>Z&amp;weimal erfasst&#xa0;…</translation>
     </message>
     <message>
         <source>Mer&amp;ge two…</source>
-        <translation>Zwei zusammen&amp;legen…</translation>
+        <translation>Zwei zusammen&amp;legen&#xa0;…</translation>
     </message>
     <message>
         <source>Select two guests who are one person</source>
@@ -6854,11 +6854,11 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Write to a &amp;file…</source>
-        <translation>In eine &amp;Datei schreiben…</translation>
+        <translation>In eine &amp;Datei schreiben&#xa0;…</translation>
     </message>
     <message>
         <source>&amp;Remove…</source>
-        <translation>&amp;Entfernen…</translation>
+        <translation>&amp;Entfernen&#xa0;…</translation>
     </message>
     <message>
         <source>More than %L1 found</source>
@@ -6932,8 +6932,8 @@ Lunge kann reißen</translation>
     <message numerus="yes">
         <source>%Ln guests are due for erasure by the centre&apos;s periods. Nothing is erased by itself.</source>
         <translation>
-            <numerusform>%Ln Gast ist nach den Fristen des Zentrums zu löschen. Nichts wird von selbst gelöscht.</numerusform>
-            <numerusform>%Ln Gäste sind nach den Fristen des Zentrums zu löschen. Nichts wird von selbst gelöscht.</numerusform>
+            <numerusform>%Ln Gast ist nach den Fristen der Basis zu löschen. Nichts wird von selbst gelöscht.</numerusform>
+            <numerusform>%Ln Gäste sind nach den Fristen der Basis zu löschen. Nichts wird von selbst gelöscht.</numerusform>
         </translation>
     </message>
     <message>
@@ -6942,7 +6942,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Looking for guests on record twice…</source>
-        <translation>Zweimal aufgezeichnete Gäste werden gesucht…</translation>
+        <translation>Zweimal erfasste Gäste werden gesucht&#xa0;…</translation>
     </message>
     <message>
         <source>Taken back: %1 is a guest of their own again.</source>
@@ -6958,7 +6958,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Removing the guest…</source>
-        <translation>Gast wird entfernt…</translation>
+        <translation>Gast wird entfernt&#xa0;…</translation>
     </message>
     <message>
         <source>Removed. %1</source>
@@ -7160,7 +7160,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Record</source>
-        <translation>Vermerk</translation>
+        <translation>Aufzeichnung</translation>
     </message>
     <message>
         <source>Not yet</source>
@@ -7274,7 +7274,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Of the water&apos;s surface above the sea</source>
-        <translation>Der Wasseroberfläche über dem Meer</translation>
+        <translation>Der Wasseroberfläche über dem Meeresspiegel</translation>
     </message>
     <message>
         <source>Change the altitude</source>
@@ -7364,7 +7364,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>240 min</source>
-        <translation>240 min</translation>
+        <translation>240&#xa0;min</translation>
     </message>
     <message>
         <source>%.0f min</source>
@@ -7428,7 +7428,7 @@ Lunge kann reißen</translation>
     <name>leadline::ProfileModel</name>
     <message>
         <source>%1 min</source>
-        <translation>%1 min</translation>
+        <translation>%1&#xa0;min</translation>
     </message>
     <message>
         <source>Start</source>
@@ -7554,7 +7554,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>%1 min   %2</source>
-        <translation>%1 min   %2</translation>
+        <translation>%1&#xa0;min   %2</translation>
     </message>
     <message>
         <source>   %1 absolute</source>
@@ -7593,7 +7593,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Health, before the day</source>
-        <translation>Gesundheit, vor dem Tag</translation>
+        <translation>Gesundheit, vor dem Tauchtag</translation>
     </message>
     <message>
         <source>Health</source>
@@ -7663,15 +7663,15 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>&amp;Print…</source>
-        <translation>&amp;Drucken…</translation>
+        <translation>&amp;Drucken&#xa0;…</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
-        <translation>Als PDF &amp;speichern…</translation>
+        <translation>Als PDF &amp;speichern&#xa0;…</translation>
     </message>
     <message>
         <source>This is the recovery key. It opens the vault when the passphrase is forgotten or this computer is lost. Put it on paper and lock it away; it is not shown again.</source>
-        <translation>Das ist der Wiederherstellungsschlüssel. Er öffnet den Tresor, wenn die Passphrase vergessen oder dieser Computer verloren ist. Bringen Sie ihn auf Papier und verschließen Sie es; er wird nicht wieder gezeigt.</translation>
+        <translation>Das ist der Wiederherstellungsschlüssel. Er öffnet den Tresor, wenn die Passphrase vergessen oder dieser Computer verloren ist. Bringen Sie ihn auf Papier und schließen Sie das Papier weg; er wird nicht wieder gezeigt.</translation>
     </message>
     <message>
         <source>Without passphrase and without this key nobody can open the vault any more.</source>
@@ -7691,7 +7691,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Saved to %1. Print it, lock the paper away and delete the file.</source>
-        <translation>Gespeichert nach %1. Drucken Sie die Datei, verschließen Sie das Papier und löschen Sie die Datei.</translation>
+        <translation>Gespeichert nach %1. Drucken Sie die Datei, schließen Sie das Papier weg und löschen Sie die Datei.</translation>
     </message>
     <message>
         <source>No printer is installed on this computer. Write the key down, or save it as a PDF on a stick.</source>
@@ -7722,11 +7722,11 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Who must still see a physician, bring consent, answer or renew, over all sessions on record from today on. Only outcomes are looked at; nothing is unlocked.</source>
-        <translation>Wer noch zum Arzt muss, eine Einwilligung bringen, antworten oder erneuern muss, über alle aufgezeichneten Termine ab heute. Nur Ergebnisse werden angesehen; nichts wird entsiegelt.</translation>
+        <translation>Wer noch zum Arzt, eine Einwilligung bringen, Fragen beantworten oder etwas erneuern muss, über alle erfassten Termine ab heute. Nur Ergebnisse werden angesehen; nichts wird entsiegelt.</translation>
     </message>
     <message>
         <source>Nobody is waiting for anything.</source>
-        <translation>Niemand wartet auf etwas.</translation>
+        <translation>Bei niemandem steht noch etwas aus.</translation>
     </message>
     <message>
         <source>&amp;Open the session</source>
@@ -7734,7 +7734,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
-        <translation>Als PDF &amp;speichern…</translation>
+        <translation>Als PDF &amp;speichern&#xa0;…</translation>
     </message>
     <message>
         <source>&amp;Close</source>
@@ -7749,7 +7749,7 @@ Lunge kann reißen</translation>
     <name>leadline::RedListModel</name>
     <message>
         <source>None on record</source>
-        <translation>Nichts aufgezeichnet</translation>
+        <translation>Nichts erfasst</translation>
     </message>
     <message>
         <source>, </source>
@@ -7804,7 +7804,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Goes</source>
-        <translation>Geht</translation>
+        <translation>Wird entfernt</translation>
     </message>
     <message>
         <source>Stays</source>
@@ -7871,7 +7871,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>%1. In them stands &quot;Guest removed&quot;, with lead, cylinder and what was logged.</source>
-        <translation>%1. Darin steht „Guest removed“ statt des Namens, mit Blei, Flasche und dem Protokollierten.</translation>
+        <translation>%1. Darin steht „Guest removed“ statt des Namens; Blei, Flasche und das Protokollierte bleiben.</translation>
     </message>
 </context>
 <context>
@@ -7898,7 +7898,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>The records as they are now are kept as a copy of their own, so that this can be taken back. Close Leadline on other screens first.</source>
-        <translation>Die Aufzeichnungen, wie sie jetzt sind, werden als eigene Kopie aufgehoben, damit sich dies zurücknehmen lässt. Schließen Sie zuerst Leadline auf anderen Bildschirmen.</translation>
+        <translation>Die Aufzeichnungen, wie sie jetzt sind, werden als eigene Kopie aufbewahrt, damit sich dies zurücknehmen lässt. Schließen Sie zuerst Leadline auf anderen Bildschirmen.</translation>
     </message>
     <message>
         <source>&amp;Put this copy back</source>
@@ -8009,11 +8009,11 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>&amp;Import a booking list…</source>
-        <translation>Buchungsliste &amp;einlesen…</translation>
+        <translation>Buchungsliste &amp;einlesen&#xa0;…</translation>
     </message>
     <message>
         <source>&amp;Export the guests…</source>
-        <translation>Gäste e&amp;xportieren…</translation>
+        <translation>Gäste e&amp;xportieren&#xa0;…</translation>
     </message>
     <message>
         <source>Import a booking list</source>
@@ -8037,7 +8037,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Find a guest or a group (Ctrl+F)</source>
-        <translation>Gast oder Gruppe suchen (Strg+F)</translation>
+        <translation>Suchen (Strg+F)</translation>
     </message>
     <message>
         <source>Show all guests again</source>
@@ -8057,7 +8057,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Kit in stock…</source>
-        <translation>Bestand…</translation>
+        <translation>Bestand&#xa0;…</translation>
     </message>
     <message>
         <source>Cylinders, suits and lead that there are to hand out.</source>
@@ -8133,7 +8133,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Where several apply, the strictest value counts. Local law and your centre&apos;s standard come first.</source>
-        <translation>Wo mehrere gelten, zählt der strengste Wert. Das örtliche Recht und die Vorgaben Ihres Zentrums gehen vor.</translation>
+        <translation>Wo mehrere gelten, zählt der strengste Wert. Das örtliche Recht und die Vorgaben Ihrer Basis gehen vor.</translation>
     </message>
     <message>
         <source>Care: no rule set is ticked. Depth, age and the number of guests are not checked.</source>
@@ -8228,11 +8228,11 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>By the centre&apos;s own &amp;form</source>
-        <translation>Mit dem eigenen F&amp;ormular des Zentrums</translation>
+        <translation>Mit dem eigenen F&amp;ormular der Basis</translation>
     </message>
     <message>
         <source>The guest filled in a form of the centre: only its outcome is recorded here.</source>
-        <translation>Der Gast hat ein Formular des Zentrums ausgefüllt: Hier wird nur dessen Ergebnis vermerkt.</translation>
+        <translation>Der Gast hat ein Formular der Basis ausgefüllt: Hier wird nur dessen Ergebnis vermerkt.</translation>
     </message>
     <message>
         <source>Ctrl+Return</source>
@@ -8244,7 +8244,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Short questions for talking it over. They diagnose nobody: the centre&apos;s own form and the physician prevail.</source>
-        <translation>Kurze Fragen zum Durchsprechen. Sie stellen keine Diagnose: Das eigene Formular des Zentrums und der Arzt gehen vor.</translation>
+        <translation>Kurze Fragen zum Durchsprechen. Sie stellen keine Diagnose: Das eigene Formular der Basis und der Arzt gehen vor.</translation>
     </message>
     <message>
         <source>Checked on %1</source>
@@ -8264,7 +8264,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Only the outcome is recorded; the form stays with the centre.</source>
-        <translation>Nur das Ergebnis wird vermerkt; das Formular bleibt beim Zentrum.</translation>
+        <translation>Nur das Ergebnis wird vermerkt; das Formular bleibt bei der Basis.</translation>
     </message>
     <message>
         <source>Answers, note, contact and a signature drawn here are sealed in the vault.</source>
@@ -8272,11 +8272,11 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>This session is not in the records: only the outcome is kept, and the answers go when you record.</source>
-        <translation>Dieser Termin ist nicht in den Aufzeichnungen: Nur das Ergebnis bleibt, und die Antworten gehen, wenn Sie vermerken.</translation>
+        <translation>Dieser Termin ist nicht in den Aufzeichnungen: Nur das Ergebnis bleibt; die Antworten werden beim Vermerken verworfen.</translation>
     </message>
     <message>
         <source>The vault is not open: only the outcome is kept, and the answers go when you record.</source>
-        <translation>Der Tresor ist nicht offen: Nur das Ergebnis bleibt, und die Antworten gehen, wenn Sie vermerken.</translation>
+        <translation>Der Tresor ist nicht offen: Nur das Ergebnis bleibt; die Antworten werden beim Vermerken verworfen.</translation>
     </message>
     <message>
         <source>Comes to: %1</source>
@@ -8338,11 +8338,11 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Change meeting time</source>
-        <translation>Treffzeit ändern</translation>
+        <translation>Uhrzeit des Treffens ändern</translation>
     </message>
     <message>
         <source>Change dive time</source>
-        <translation>Tauchzeit ändern</translation>
+        <translation>Uhrzeit des Tauchgangs ändern</translation>
     </message>
     <message>
         <source>Change who leads</source>
@@ -8402,7 +8402,7 @@ Lunge kann reißen</translation>
     <name>leadline::SessionsDialog</name>
     <message>
         <source>Sessions on record</source>
-        <translation>Aufgezeichnete Termine</translation>
+        <translation>Erfasste Termine</translation>
     </message>
     <message>
         <source>Kept in %1</source>
@@ -8414,7 +8414,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>&amp;Delete…</source>
-        <translation>&amp;Löschen…</translation>
+        <translation>&amp;Löschen&#xa0;…</translation>
     </message>
     <message>
         <source>Delete session</source>
@@ -8422,7 +8422,7 @@ Lunge kann reißen</translation>
     </message>
     <message>
         <source>Delete &quot;%1&quot; with its plan and log for good? The guests stay on record.</source>
-        <translation>„%1“ mit Plan und Protokoll endgültig löschen? Die Gäste bleiben aufgezeichnet.</translation>
+        <translation>„%1“ mit Plan und Protokoll endgültig löschen? Die Gäste bleiben erfasst.</translation>
     </message>
 </context>
 <context>
@@ -8568,7 +8568,7 @@ heute</translation>
     <message>
         <source>Times up
 today</source>
-        <translation>Mal oben
+        <translation>Aufstiege
 heute</translation>
     </message>
     <message>
@@ -8595,7 +8595,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>How this dive stands to the limits of the chosen rules, as far as earlier dives are on record.</source>
-        <translation>Wie dieser Tauchgang zu den Grenzen der gewählten Regeln steht, soweit frühere Tauchgänge aufgezeichnet sind.</translation>
+        <translation>Wie dieser Tauchgang zu den Grenzen der gewählten Regeln steht, soweit frühere Tauchgänge erfasst sind.</translation>
     </message>
     <message>
         <source>Minutes at the deepest planned point, %1, until going straight up would no longer be allowed, before this session. Rounded down.</source>
@@ -8607,7 +8607,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>Of the nitrogen that the house allows for going straight up, the most used at any moment of this dive; ashore, before this session. 100 % is the limit. Rounded up.</source>
-        <translation>Vom Stickstoff, den das Haus für den direkten Aufstieg erlaubt, der größte Anteil in einem Moment dieses Tauchgangs; an Land der vor diesem Termin. 100 % ist die Grenze. Aufgerundet.</translation>
+        <translation>Vom Stickstoff, den das Haus für den direkten Aufstieg erlaubt, der größte Anteil in einem Moment dieses Tauchgangs; an Land der vor diesem Termin. 100&#xa0;% ist die Grenze. Aufgerundet.</translation>
     </message>
     <message>
         <source>Dives of this day, this one included.</source>
@@ -8615,7 +8615,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>Times at the surface this day, those expected in this session included.</source>
-        <translation>Male an der Oberfläche an diesem Tag, die bei diesem Termin erwarteten mitgezählt.</translation>
+        <translation>Aufstiege zur Oberfläche an diesem Tag, die bei diesem Termin erwarteten mitgezählt.</translation>
     </message>
     <message>
         <source>Days with a dive up to today.</source>
@@ -8627,7 +8627,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>Hours to stay off aircraft and passes after the last dive, by published guidance.</source>
-        <translation>Stunden ohne Flugzeug und Pass nach dem letzten Tauchgang, nach veröffentlichten Empfehlungen.</translation>
+        <translation>Stunden ohne Flug und ohne Fahrt über einen Bergpass nach dem letzten Tauchgang, nach veröffentlichten Empfehlungen.</translation>
     </message>
     <message>
         <source>%1 or more</source>
@@ -8745,7 +8745,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>%1…</source>
-        <translation>%1…</translation>
+        <translation>%1&#xa0;…</translation>
     </message>
     <message>
         <source>Earlier dives of %1</source>
@@ -8764,7 +8764,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>What there is, kit handed out included. A part left empty is not recorded, and nothing in it counts as missing.</source>
-        <translation>Was es gibt, Ausgegebenes mitgezählt. Ein leer gelassener Teil ist nicht aufgezeichnet, und nichts darin gilt als fehlend.</translation>
+        <translation>Was es gibt, Ausgegebenes mitgezählt. Ein leer gelassener Teil ist nicht erfasst, und nichts darin gilt als fehlend.</translation>
     </message>
     <message>
         <source>Cylinders</source>
@@ -8855,7 +8855,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>Not recorded: whole kilograms are assumed.</source>
-        <translation>Nicht aufgezeichnet: Ganze Kilogramm werden angenommen.</translation>
+        <translation>Nicht erfasst: Ganze Kilogramm werden angenommen.</translation>
     </message>
     <message>
         <source>kg</source>
@@ -8893,7 +8893,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>&amp;Unlock…</source>
-        <translation>Ö&amp;ffnen…</translation>
+        <translation>Ö&amp;ffnen&#xa0;…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+L</source>
@@ -8909,11 +8909,11 @@ Fliegen</translation>
     </message>
     <message>
         <source>Lock when &amp;idle for</source>
-        <translation>Verschließen, wenn &amp;unbenutzt für</translation>
+        <translation>Verschließen nach &amp;Untätigkeit von</translation>
     </message>
     <message>
         <source>&amp;Change the passphrase…</source>
-        <translation>Passphrase &amp;ändern…</translation>
+        <translation>Passphrase &amp;ändern&#xa0;…</translation>
     </message>
     <message>
         <source>The passphrase was changed.</source>
@@ -8921,7 +8921,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>New &amp;recovery key…</source>
-        <translation>Neuer &amp;Wiederherstellungsschlüssel…</translation>
+        <translation>Neuer &amp;Wiederherstellungsschlüssel&#xa0;…</translation>
     </message>
     <message>
         <source>The new recovery key counts from now on. Destroy the old paper.</source>
@@ -8929,7 +8929,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>&amp;Audit trail…</source>
-        <translation>&amp;Zugriffsprotokoll…</translation>
+        <translation>&amp;Zugriffsprotokoll&#xa0;…</translation>
     </message>
     <message numerus="yes">
         <source>%n minutes</source>
@@ -8940,11 +8940,11 @@ Fliegen</translation>
     </message>
     <message>
         <source>&amp;Set up…</source>
-        <translation>&amp;Einrichten…</translation>
+        <translation>&amp;Einrichten&#xa0;…</translation>
     </message>
     <message>
         <source>&amp;Add a passphrase…</source>
-        <translation>&amp;Passphrase hinzufügen…</translation>
+        <translation>&amp;Passphrase hinzufügen&#xa0;…</translation>
     </message>
     <message>
         <source>Health vault locked</source>
@@ -8976,7 +8976,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>The health vault is set up and open. It locks by itself after %1 min without a key or a click.</source>
-        <translation>Der Gesundheitstresor ist eingerichtet und offen. Ohne Taste oder Klick verschließt er sich nach %1 min von selbst.</translation>
+        <translation>Der Gesundheitstresor ist eingerichtet und offen. Ohne Taste oder Klick verschließt er sich nach %1&#xa0;min von selbst.</translation>
     </message>
     <message numerus="yes">
         <source>%n answers an older version kept open are sealed now.</source>
@@ -9049,7 +9049,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>A &amp;passphrase of the centre</source>
-        <translation>Eine &amp;Passphrase des Zentrums</translation>
+        <translation>Eine &amp;Passphrase der Basis</translation>
     </message>
     <message>
         <source>This computer&apos;s &amp;keyring</source>
@@ -9132,7 +9132,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>Wait %1 s</source>
-        <translation>%1 s warten</translation>
+        <translation>%1&#xa0;s warten</translation>
     </message>
     <message>
         <source>This computer&apos;s keyring has no key of this vault. Use the recovery key.</source>
@@ -9151,7 +9151,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>&amp;Open a file…</source>
-        <translation>Datei ö&amp;ffnen…</translation>
+        <translation>Datei ö&amp;ffnen&#xa0;…</translation>
     </message>
     <message>
         <source>Open a s&amp;ample</source>
@@ -9159,7 +9159,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>&amp;Write to a file…</source>
-        <translation>In Datei &amp;schreiben…</translation>
+        <translation>In Datei &amp;schreiben&#xa0;…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+S</source>
@@ -9179,7 +9179,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>&amp;Sessions on record…</source>
-        <translation>Aufgezeichnete &amp;Termine…</translation>
+        <translation>Erfasste &amp;Termine&#xa0;…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+O</source>
@@ -9187,7 +9187,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>&amp;Guests on record…</source>
-        <translation>Aufgezeichnete &amp;Gäste…</translation>
+        <translation>Erfasste &amp;Gäste&#xa0;…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+G</source>
@@ -9195,7 +9195,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>&amp;Red list…</source>
-        <translation>&amp;Rote Liste…</translation>
+        <translation>&amp;Rote Liste&#xa0;…</translation>
     </message>
     <message>
         <source>Ctrl+Shift+R</source>
@@ -9203,11 +9203,11 @@ Fliegen</translation>
     </message>
     <message>
         <source>Who must still see a physician, bring consent, answer or renew.</source>
-        <translation>Wer noch zum Arzt muss, eine Einwilligung bringen, antworten oder erneuern muss.</translation>
+        <translation>Wer noch zum Arzt, eine Einwilligung bringen, Fragen beantworten oder etwas erneuern muss.</translation>
     </message>
     <message>
         <source>&amp;Copies of the records…</source>
-        <translation>&amp;Kopien der Aufzeichnungen…</translation>
+        <translation>&amp;Kopien der Aufzeichnungen&#xa0;…</translation>
     </message>
     <message>
         <source>No samples installed</source>
@@ -9267,7 +9267,7 @@ Fliegen</translation>
     </message>
     <message>
         <source>The briefing for guests to look at, on another monitor if there is one.</source>
-        <translation>Die Einweisung, zum Ansehen für die Gäste, auf einem zweiten Bildschirm, wenn es einen gibt.</translation>
+        <translation>Das Briefing, zum Ansehen für die Gäste, auf einem zweiten Bildschirm, wenn es einen gibt.</translation>
     </message>
 </context>
 </TS>
