@@ -136,6 +136,66 @@ TEST_F(GuestScreenTrouble, ClosesWhileItRunsAndWhileAnAnswerIsOnItsWay) {
     EXPECT_EQ(document_.session().guests.front().briefing, BriefingCheck{});
 }
 
+TEST_F(GuestScreenTrouble, StartsInTheLanguageThatAllRead) {
+    show("mountain-lake");
+    const auto starts_in = [&](std::vector<std::string> tags) {
+        change([&](Session& session) {
+            for (std::size_t k = 0; k < session.guests.size(); ++k) {
+                session.guests[k].language = tags[k % tags.size()];
+            }
+        });
+        show("mountain-lake");  // another guest screen over the same session
+        return control().tongue().language().tag;
+    };
+    EXPECT_EQ(starts_in({"de"}), "de");
+    EXPECT_EQ(starts_in({"de-AT", "DE"}), "de");
+    EXPECT_EQ(starts_in({"de", "it"}), "en");
+    EXPECT_EQ(starts_in({"de", "tlh"}), "en");
+    EXPECT_EQ(starts_in({"tlh"}), "en");
+    EXPECT_EQ(starts_in({""}), "en");
+}
+
+TEST_F(GuestScreenTrouble, WithoutItsGroupItIsForEverybody) {
+    show("harbour-morning");
+    control().set_group(document_.session().groups.back().id);
+    change([](Session& session) {
+        const GroupId gone = session.groups.back().id;
+        session.groups.pop_back();
+        for (Guest& guest : session.guests) {
+            if (guest.group == gone) guest.group = {};
+        }
+    });
+    EXPECT_EQ(control().group(), GroupId());
+    EXPECT_EQ(control().guests().size(), document_.session().guests.size());
+}
+
+TEST(GuestFiguresTrouble, TheDiverIsNeverShownDeeperThanItIs) {
+    const GuestFigures feet(GuestTongue::of("en"), UnitSystem::imperial);
+    EXPECT_TRUE(feet.depth_now(Depth(Meters(11.8))).contains(u"38"_qs)) << "38.7 ft";
+    const GuestFigures metres(GuestTongue::of("en"), UnitSystem::metric);
+    EXPECT_TRUE(metres.depth_now(Depth(Meters(7.99))).contains(u"7.9"_qs));
+}
+
+TEST_F(GuestScreenTrouble, ABlankScreenTurnsNoPages) {
+    show("mountain-lake");
+    control().set_running(true);
+    ASSERT_TRUE(control().is_running());
+    press(Qt::Key_B);
+    EXPECT_FALSE(control().is_running());
+    EXPECT_EQ(control().time_left(), -1);
+}
+
+TEST_F(GuestScreenTrouble, WhoDoesSomethingGetsTheWholeTimeOfAPage) {
+    show("mountain-lake");
+    control().set_seconds(most_page_seconds);
+    control().set_running(true);
+    EXPECT_GT(control().time_left(), 500'000);
+    // The time starts anew, now a shorter one.
+    control().set_seconds(least_page_seconds);
+    EXPECT_GT(control().time_left(), 0);
+    EXPECT_LT(control().time_left(), 10'000);
+}
+
 TEST_F(GuestScreenTrouble, KeepsTheDiverWhenTheLanguageChangesInMidDrag) {
     show("mountain-lake");
     go_to(ScreenPage::breathe);

@@ -86,6 +86,8 @@ public:
     void turn_page();
     /// Somebody does something on the page: its time starts anew.
     void touch();
+    /// Until the page turns by itself [ms]; -1: it does not.
+    [[nodiscard]] int time_left() const { return timer_.remainingTime(); }
 
     [[nodiscard]] bool is_blank() const { return blank_; }
     void set_blank(bool blank);
