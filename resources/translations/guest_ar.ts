@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>عادلوا الأذنين مبكّرًا، كل %1. ألم؟ توقّفوا، أشيروا، اصعدوا %2.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>ابقوا بمتناول يد المدرّب. ضعتم؟ انظروا حولكم دقيقة، اصعدوا ببطء.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Stopping is fine.</source>
+        <source>Cold, scared, tired? Signal. Ending is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>برد، خوف، تعب؟ أشيروا. لا بأس بالتوقّف.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>يعطيكم الهواء عند الشهيق.</translation>
     </message>
     <message>
-        <source>Help you to sink. They can be dropped.</source>
-        <translation>تساعدكم على النزول. ويمكن إسقاطها.</translation>
+        <source>Help you to sink. Your instructor says when to drop them.</source>
+        <translation>تساعدكم على النزول. ويقول لكم المدرّب متى تسقطونها.</translation>
     </message>
     <message>
         <source>Holds your air.</source>

@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Ohrendruck früh ausgleichen, alle %1. Schmerz? Stopp, zeigen, %2 höher.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Auf Armlänge bleiben. Getrennt? 1 Minute suchen, dann langsam auftauchen.</translation>
+        <translation>Auf Armlänge bleiben. Getrennt? 1 Minute umsehen, dann langsam auftauchen.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Stopping is fine.</source>
+        <source>Cold, scared, tired? Signal. Ending is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Kalt, Angst, müde? Zeichen geben. Aufhören ist in Ordnung.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Gibt Ihnen Luft, wenn Sie einatmen.</translation>
     </message>
     <message>
-        <source>Help you to sink. They can be dropped.</source>
-        <translation>Hilft beim Sinken. Es lässt sich abwerfen.</translation>
+        <source>Help you to sink. Your instructor says when to drop them.</source>
+        <translation>Hilft beim Sinken. Ihr Tauchlehrer sagt, wann es abgeworfen wird.</translation>
     </message>
     <message>
         <source>Holds your air.</source>

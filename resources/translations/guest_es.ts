@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Oídos: compensa pronto, cada %1. ¿Dolor? Para, avisa, sube %2.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Mantente al alcance del brazo. ¿Separados? Busca 1 minuto, sube despacio.</translation>
+        <translation>Mantente al alcance del brazo. ¿Separados? Observa 1 minuto, sube despacio.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Stopping is fine.</source>
+        <source>Cold, scared, tired? Signal. Ending is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>¿Frío, miedo, cansancio? Avisa. Puedes parar.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Te da aire cuando inspiras.</translation>
     </message>
     <message>
-        <source>Help you to sink. They can be dropped.</source>
-        <translation>Te ayudan a bajar. Se pueden soltar.</translation>
+        <source>Help you to sink. Your instructor says when to drop them.</source>
+        <translation>Te ayudan a bajar. Tu instructor te dice cuándo soltarlos.</translation>
     </message>
     <message>
         <source>Holds your air.</source>

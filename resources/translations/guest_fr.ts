@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Oreilles : équilibrez tôt, tous les %1. Douleur ? Stop, signe, remontez de %2.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Restez tout près. Séparés ? Cherchez 1 minute, remontez lentement.</translation>
+        <translation>Restez tout près. Séparés ? Observez 1 minute, remontez lentement.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Stopping is fine.</source>
+        <source>Cold, scared, tired? Signal. Ending is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Froid, peur, fatigue ? Signalez‑le. Arrêter, c’est permis.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Vous donne de l’air quand vous inspirez.</translation>
     </message>
     <message>
-        <source>Help you to sink. They can be dropped.</source>
-        <translation>Vous aident à descendre. On peut les larguer.</translation>
+        <source>Help you to sink. Your instructor says when to drop them.</source>
+        <translation>Vous aident à descendre. Votre moniteur dit quand les larguer.</translation>
     </message>
     <message>
         <source>Holds your air.</source>

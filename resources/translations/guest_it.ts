@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Orecchie: compensa presto, ogni %1. Dolore? Fermati, segnala, risali di %2.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Resta a portata di braccio. Separati? Cerca per 1 minuto, risali lentamente.</translation>
+        <translation>Resta a portata di braccio. Separati? Guardati intorno 1 minuto, risali lentamente.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Stopping is fine.</source>
+        <source>Cold, scared, tired? Signal. Ending is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Freddo, paura, stanchezza? Segnala. Puoi smettere.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Ti dà aria quando inspiri.</translation>
     </message>
     <message>
-        <source>Help you to sink. They can be dropped.</source>
-        <translation>Ti aiutano a scendere. Si possono sganciare.</translation>
+        <source>Help you to sink. Your instructor says when to drop them.</source>
+        <translation>Ti aiutano a scendere. L’istruttore dice quando sganciarli.</translation>
     </message>
     <message>
         <source>Holds your air.</source>

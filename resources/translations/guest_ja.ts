@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>耳抜きは早めに、%1ごとに。痛いときは止まって合図し、%2浮上してください。</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>インストラクターの手の届く所に。はぐれたら1分だけ探し、ゆっくり浮上してください。</translation>
+        <translation>インストラクターの手の届く所に。はぐれたら周りを見るのは1分だけ、ゆっくり浮上してください。</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Stopping is fine.</source>
+        <source>Cold, scared, tired? Signal. Ending is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>寒さ、怖さ、疲れを感じたら合図を。やめても大丈夫です。</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>吸うと空気が出てきます。</translation>
     </message>
     <message>
-        <source>Help you to sink. They can be dropped.</source>
-        <translation>沈むためのおもりです。外して落とせます。</translation>
+        <source>Help you to sink. Your instructor says when to drop them.</source>
+        <translation>沈むためのおもりです。いつ外して落とすかは、インストラクターが伝えます。</translation>
     </message>
     <message>
         <source>Holds your air.</source>

@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Klaar je oren vroeg, elke %1. Pijn? Stop, geef een teken, %2 omhoog.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>Blijf binnen handbereik. Elkaar kwijt? Kijk 1 minuut rond, langzaam omhoog.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Stopping is fine.</source>
+        <source>Cold, scared, tired? Signal. Ending is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Koud, bang, moe? Geef een teken. Stoppen mag altijd.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Geeft je lucht als je inademt.</translation>
     </message>
     <message>
-        <source>Help you to sink. They can be dropped.</source>
-        <translation>Helpt je zinken. Je kunt het afwerpen.</translation>
+        <source>Help you to sink. Your instructor says when to drop them.</source>
+        <translation>Helpt je zinken. Je instructeur zegt wanneer je het afwerpt.</translation>
     </message>
     <message>
         <source>Holds your air.</source>

@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Przedmuchuj uszy wcześnie, co %1. Boli? Stop, znak, %2 wyżej.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Bądź w zasięgu ręki. Rozdzieleni? Rozglądaj się 1 minutę, powoli wypłyń.</translation>
+        <translation>Bądź w zasięgu ręki. Rozdzieleni? Rozglądaj się 1 minutę, powoli wypłyń.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Stopping is fine.</source>
+        <source>Cold, scared, tired? Signal. Ending is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Zimno, strach, zmęczenie? Daj znak. Możesz przerwać.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Daje powietrze, gdy robisz wdech.</translation>
     </message>
     <message>
-        <source>Help you to sink. They can be dropped.</source>
-        <translation>Pomaga zejść pod wodę. Można go zrzucić.</translation>
+        <source>Help you to sink. Your instructor says when to drop them.</source>
+        <translation>Pomaga zejść pod wodę. Instruktor powie, kiedy go zrzucić.</translation>
     </message>
     <message>
         <source>Holds your air.</source>

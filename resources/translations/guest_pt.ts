@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Ouvidos: compense cedo, a cada %1. Dor? Pare, sinalize, suba %2.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Fique ao alcance do braço. Separados? Procure 1 minuto, suba devagar.</translation>
+        <translation>Fique ao alcance do braço. Separados? Observe 1 minuto, suba devagar.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Stopping is fine.</source>
+        <source>Cold, scared, tired? Signal. Ending is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Frio, medo, cansaço? Sinalize. Pode parar.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Dá ar quando inspira.</translation>
     </message>
     <message>
-        <source>Help you to sink. They can be dropped.</source>
-        <translation>Ajudam a descer. Podem ser largados.</translation>
+        <source>Help you to sink. Your instructor says when to drop them.</source>
+        <translation>Ajudam a descer. O instrutor diz quando os largar.</translation>
     </message>
     <message>
         <source>Holds your air.</source>

@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Продувайте уши заранее, раз в %1. Больно? Стоп, знак, %2 вверх.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look 1 minute, go up slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>Не дальше вытянутой руки. Потерялись? Осматривайтесь 1 минуту, медленно вверх.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Stopping is fine.</source>
+        <source>Cold, scared, tired? Signal. Ending is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Холодно, страшно, устали? Дайте знак. Можно закончить.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Даёт воздух, когда вы вдыхаете.</translation>
     </message>
     <message>
-        <source>Help you to sink. They can be dropped.</source>
-        <translation>Помогают опуститься. Их можно сбросить.</translation>
+        <source>Help you to sink. Your instructor says when to drop them.</source>
+        <translation>Помогают опуститься. Инструктор скажет, когда их сбросить.</translation>
     </message>
     <message>
         <source>Holds your air.</source>

@@ -39,11 +39,11 @@ QString card_word(CardWord word, const GuestTongue& tongue) {
         case CardWord::stay_close:
             //: Card: so close to the instructor that an arm reaches. When apart: look around.
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "Stay within reach. Lost? Look 1 minute, go up slowly."));
+                "Guest", "Stay within reach. Lost? Look around 1\u00A0minute, rise slowly."));
         case CardWord::no_shame:
             //: Card: whoever does not feel well gives a signal, and may end the dive.
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "Cold, scared, tired? Signal. Stopping is fine."));
+                "Guest", "Cold, scared, tired? Signal. Ending is fine."));
         case CardWord::at_the_top:
             //: Card: back at the surface.
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "At the top: fill BCD, mask on."));
