@@ -1,22 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/guest_words/guest_punctuation.h"
 
+#include "ui/guest_words/letters.h"
+
 namespace leadline {
 namespace {
 
-constexpr QChar no_break_space(0x00A0);
-constexpr QChar narrow_no_break_space(0x202F);
 constexpr QChar wide_colon(0xFF1A);
-
-bool is_east_asian(QChar letter) {
-    switch (letter.script()) {
-        case QChar::Script_Han:
-        case QChar::Script_Hiragana:
-        case QChar::Script_Katakana:
-        case QChar::Script_Hangul: return true;
-        default: return false;
-    }
-}
 
 bool has_wide_punctuation(const GuestTongue& tongue) {
     const QLocale::Language language = tongue.locale().language();

@@ -6,20 +6,12 @@
 #include <algorithm>
 #include <memory>
 
+#include "ui/guest_words/letters.h"
+
 namespace leadline {
 namespace {
 
 constexpr QChar word_joiner(0x2060);
-constexpr QChar long_vowel(0x30FC);
-
-bool is_han(QChar one) { return one.script() == QChar::Script_Han; }
-bool is_hiragana(QChar one) { return one.script() == QChar::Script_Hiragana; }
-bool is_kana(QChar one) {
-    return is_hiragana(one) || one.script() == QChar::Script_Katakana || one == long_vowel;
-}
-bool is_east_asian(QChar one) {
-    return is_han(one) || is_kana(one) || one.script() == QChar::Script_Hangul;
-}
 
 /// The letter before a place, past the marks that keep directions apart; null: none.
 QChar letter_before(const QString& text, qsizetype at) {
@@ -31,11 +23,12 @@ QChar letter_before(const QString& text, qsizetype at) {
     return {};
 }
 
+/// One for each thread: it holds the text it works on.
 using Breaks = std::unique_ptr<icu::BreakIterator>;
 
 /// Null where ICU cannot make it.
 icu::BreakIterator* phrases() {
-    static const Breaks kept = [] {
+    thread_local const Breaks kept = [] {
         UErrorCode status = U_ZERO_ERROR;
         Breaks made(icu::BreakIterator::createLineInstance(
             icu::Locale("ja", nullptr, nullptr, "lw=phrase"), status));
@@ -47,7 +40,7 @@ icu::BreakIterator* phrases() {
 
 /// Null where ICU cannot make it.
 icu::BreakIterator* words() {
-    static const Breaks kept = [] {
+    thread_local const Breaks kept = [] {
         UErrorCode status = U_ZERO_ERROR;
         Breaks made(icu::BreakIterator::createWordInstance(icu::Locale("zh"), status));
         if (U_FAILURE(status) != 0) made.reset();

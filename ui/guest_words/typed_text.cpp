@@ -7,11 +7,11 @@
 
 #include "core/files/json_values.h"
 #include "ui/guest_words/isolates.h"
+#include "ui/guest_words/letters.h"
 
 namespace leadline {
 namespace {
 
-constexpr QChar no_break_space(0x00A0);
 // A country's code and a national number together have at most 15 digits (ITU-T E.164, section 6,
 // from memory); two more for a zero in brackets and the like.
 constexpr int most_digits = 17;
