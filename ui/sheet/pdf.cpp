@@ -15,13 +15,13 @@
 
 #include "ui/guest_words/typed_text.h"
 #include "ui/sheet/pdf_finish.h"
+#include "ui/sheet/pdf_pictures.h"
 #include "ui/sheet/sheet_painter.h"
 
 namespace leadline {
 namespace {
 
-constexpr int dots_per_inch = 1200;
-constexpr double dots_per_mm = dots_per_inch / 25.4;
+constexpr double dots_per_mm = pdf_dots_per_inch / 25.4;
 
 QPageSize::PageSizeId size_id(Paper paper) {
     switch (paper) {
@@ -50,7 +50,7 @@ QByteArray drawn_pages(const std::vector<Page>& pages) {
     if (!buffer.open(QIODevice::WriteOnly)) return {};
     QPdfWriter writer(&buffer);
     writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
-    writer.setResolution(dots_per_inch);
+    writer.setResolution(pdf_dots_per_inch);
     writer.setPageLayout(page_layout(pages.front()));
     QPainter painter;
     if (!painter.begin(&writer)) return {};

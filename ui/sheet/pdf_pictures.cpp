@@ -12,7 +12,6 @@
 namespace leadline {
 namespace {
 
-constexpr int dots_per_inch = 1200;
 constexpr double points_per_inch = 72.0;
 
 }  // namespace
@@ -33,13 +32,13 @@ QByteArray picture_pages(const QStringList& names) {
     if (names.isEmpty() || !buffer.open(QIODevice::WriteOnly)) return {};
     QPdfWriter writer(&buffer);
     writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
-    writer.setResolution(dots_per_inch);
+    writer.setResolution(pdf_dots_per_inch);
     const QPageSize square(QSize(picture_page_points, picture_page_points), QString(),
                            QPageSize::ExactMatch);
     writer.setPageLayout(QPageLayout(square, QPageLayout::Portrait, QMarginsF(0, 0, 0, 0)));
     QPainter painter;
     if (!painter.begin(&writer)) return {};
-    const double side = picture_page_points * dots_per_inch / points_per_inch;
+    const double side = picture_page_points * pdf_dots_per_inch / points_per_inch;
     for (qsizetype i = 0; i < names.size(); ++i) {
         if (i > 0 && !writer.newPage()) return {};
         QSvgRenderer picture(names[i]);

@@ -9,6 +9,8 @@
 
 namespace leadline {
 
+/// How finely is drawn into a PDF [dots per inch].
+inline constexpr int pdf_dots_per_inch = 1200;
 /// Side of the square page on which a picture is drawn [PostScript points, 1/72 in].
 inline constexpr int picture_page_points = 100;
 
