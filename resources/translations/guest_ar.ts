@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>عادلوا الأذنين مبكّرًا، كل %1. ألم؟ توقّفوا، أشيروا، اصعدوا %2.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>ابقوا بمتناول يد المدرّب. ضعتم؟ انظروا حولكم دقيقة، اصعدوا ببطء.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Ending is fine.</source>
+        <source>Cold, scared, tired? Signal. Quitting is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>برد، خوف، تعب؟ أشيروا. لا بأس بالتوقّف.</translation>
     </message>
@@ -71,7 +71,7 @@ label before the instructor’s name</extracomment>
         <translation>ليست «جيّد»</translation>
     </message>
     <message>
-        <source>%1 h: no flights, no mountain roads.</source>
+        <source>%1 h: no flights, no mountains.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
         <translation>%1 ساعة: لا طيران ولا طرق جبلية.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>يعطيكم الهواء عند الشهيق.</translation>
     </message>
     <message>
-        <source>Help you to sink. Your instructor says when to drop them.</source>
-        <translation>تساعدكم على النزول. ويقول لكم المدرّب متى تسقطونها.</translation>
+        <source>Help you to sink. Your instructor shows how to drop them.</source>
+        <translation>تساعدكم على النزول. ويريكم المدرّب كيف تسقطونها.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -711,7 +711,7 @@ label before the instructor’s name</extracomment>
         <translation>يعطي المدرّب إشارة: اصعدوا.</translation>
     </message>
     <message>
-        <source>You see none of us. Look for one minute, then go up slowly.</source>
+        <source>You see none of us. Look around for one minute, then go up slowly.</source>
         <translation>لا ترون أحدًا منّا. انظروا حولكم دقيقة واحدة، ثم اصعدوا ببطء.</translation>
     </message>
     <message>

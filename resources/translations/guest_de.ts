@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Ohrendruck früh ausgleichen, alle %1. Schmerz? Stopp, zeigen, %2 höher.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>Auf Armlänge bleiben. Getrennt? 1 Minute umsehen, dann langsam auftauchen.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Ending is fine.</source>
+        <source>Cold, scared, tired? Signal. Quitting is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Kalt, Angst, müde? Zeichen geben. Aufhören ist in Ordnung.</translation>
     </message>
@@ -71,7 +71,7 @@ label before the instructor’s name</extracomment>
         <translation>nicht „gut“</translation>
     </message>
     <message>
-        <source>%1 h: no flights, no mountain roads.</source>
+        <source>%1 h: no flights, no mountains.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
         <translation>%1 h: nicht fliegen, keine Bergstraßen.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Gibt Ihnen Luft, wenn Sie einatmen.</translation>
     </message>
     <message>
-        <source>Help you to sink. Your instructor says when to drop them.</source>
-        <translation>Hilft beim Sinken. Ihr Tauchlehrer sagt, wann es abgeworfen wird.</translation>
+        <source>Help you to sink. Your instructor shows how to drop them.</source>
+        <translation>Hilft beim Sinken. Ihr Tauchlehrer zeigt, wie man es abwirft.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -711,8 +711,8 @@ label before the instructor’s name</extracomment>
         <translation>Ihr Tauchlehrer zeigt: auftauchen.</translation>
     </message>
     <message>
-        <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>Sie sehen niemanden von uns. Eine Minute suchen, dann langsam auftauchen.</translation>
+        <source>You see none of us. Look around for one minute, then go up slowly.</source>
+        <translation>Sie sehen niemanden von uns. Eine Minute umsehen, dann langsam auftauchen.</translation>
     </message>
     <message>
         <source>After the dive</source>

@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Oídos: compensa pronto, cada %1. ¿Dolor? Para, avisa, sube %2.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>Mantente al alcance del brazo. ¿Separados? Observa 1 minuto, sube despacio.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Ending is fine.</source>
+        <source>Cold, scared, tired? Signal. Quitting is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>¿Frío, miedo, cansancio? Avisa. Puedes parar.</translation>
     </message>
@@ -71,7 +71,7 @@ label before the instructor’s name</extracomment>
         <translation>no «bien»</translation>
     </message>
     <message>
-        <source>%1 h: no flights, no mountain roads.</source>
+        <source>%1 h: no flights, no mountains.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
         <translation>%1 h: sin vuelos ni carreteras montañosas.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Te da aire cuando inspiras.</translation>
     </message>
     <message>
-        <source>Help you to sink. Your instructor says when to drop them.</source>
-        <translation>Te ayudan a bajar. Tu instructor te dice cuándo soltarlos.</translation>
+        <source>Help you to sink. Your instructor shows how to drop them.</source>
+        <translation>Te ayudan a bajar. Tu instructor te enseña a soltarlos.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -711,8 +711,8 @@ label before the instructor’s name</extracomment>
         <translation>Tu instructor señala: subir.</translation>
     </message>
     <message>
-        <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>No ves a nadie del grupo. Busca un minuto y luego sube despacio.</translation>
+        <source>You see none of us. Look around for one minute, then go up slowly.</source>
+        <translation>No ves a nadie del grupo. Mira alrededor un minuto y luego sube despacio.</translation>
     </message>
     <message>
         <source>After the dive</source>

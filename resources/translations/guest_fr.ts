@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Oreilles : équilibrez tôt, tous les %1. Douleur ? Stop, signe, remontez de %2.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
-        <translation>Restez tout près. Séparés ? Observez 1 minute, remontez lentement.</translation>
+        <translation>Restez à portée. Séparés ? Observez 1 minute, remontez lentement.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Ending is fine.</source>
+        <source>Cold, scared, tired? Signal. Quitting is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Froid, peur, fatigue ? Signalez‑le. Arrêter, c’est permis.</translation>
     </message>
@@ -71,7 +71,7 @@ label before the instructor’s name</extracomment>
         <translation>pas « bien »</translation>
     </message>
     <message>
-        <source>%1 h: no flights, no mountain roads.</source>
+        <source>%1 h: no flights, no mountains.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
         <translation>%1 h : ni avion ni route montagneuse.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Vous donne de l’air quand vous inspirez.</translation>
     </message>
     <message>
-        <source>Help you to sink. Your instructor says when to drop them.</source>
-        <translation>Vous aident à descendre. Votre moniteur dit quand les larguer.</translation>
+        <source>Help you to sink. Your instructor shows how to drop them.</source>
+        <translation>Vous aident à descendre. Votre moniteur montre comment les larguer.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -711,8 +711,8 @@ label before the instructor’s name</extracomment>
         <translation>Votre moniteur fait le signe : remontez.</translation>
     </message>
     <message>
-        <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>Vous ne voyez plus personne du groupe. Cherchez une minute, puis remontez lentement.</translation>
+        <source>You see none of us. Look around for one minute, then go up slowly.</source>
+        <translation>Vous ne voyez plus personne du groupe. Regardez autour de vous une minute, puis remontez lentement.</translation>
     </message>
     <message>
         <source>After the dive</source>

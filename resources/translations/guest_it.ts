@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Orecchie: compensa presto, ogni %1. Dolore? Fermati, segnala, risali di %2.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>Resta a portata di braccio. Separati? Guardati intorno 1 minuto, risali lentamente.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Ending is fine.</source>
+        <source>Cold, scared, tired? Signal. Quitting is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Freddo, paura, stanchezza? Segnala. Puoi smettere.</translation>
     </message>
@@ -71,7 +71,7 @@ label before the instructor’s name</extracomment>
         <translation>non «bene»</translation>
     </message>
     <message>
-        <source>%1 h: no flights, no mountain roads.</source>
+        <source>%1 h: no flights, no mountains.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
         <translation>%1 h: niente voli, niente strade di montagna.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Ti dà aria quando inspiri.</translation>
     </message>
     <message>
-        <source>Help you to sink. Your instructor says when to drop them.</source>
-        <translation>Ti aiutano a scendere. L’istruttore dice quando sganciarli.</translation>
+        <source>Help you to sink. Your instructor shows how to drop them.</source>
+        <translation>Ti aiutano a scendere. L’istruttore mostra come sganciarli.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -711,8 +711,8 @@ label before the instructor’s name</extracomment>
         <translation>L’istruttore segnala: risalire.</translation>
     </message>
     <message>
-        <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>Non vedi più nessuno di noi. Cerca per un minuto, poi risali lentamente.</translation>
+        <source>You see none of us. Look around for one minute, then go up slowly.</source>
+        <translation>Non vedi più nessuno di noi. Guardati intorno per un minuto, poi risali lentamente.</translation>
     </message>
     <message>
         <source>After the dive</source>

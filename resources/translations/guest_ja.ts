@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>耳抜きは早めに、%1ごとに。痛いときは止まって合図し、%2浮上してください。</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>インストラクターの手の届く所に。はぐれたら周りを見るのは1分だけ、ゆっくり浮上してください。</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Ending is fine.</source>
+        <source>Cold, scared, tired? Signal. Quitting is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>寒さ、怖さ、疲れを感じたら合図を。やめても大丈夫です。</translation>
     </message>
@@ -71,7 +71,7 @@ label before the instructor’s name</extracomment>
         <translation>「いいね」ではない</translation>
     </message>
     <message>
-        <source>%1 h: no flights, no mountain roads.</source>
+        <source>%1 h: no flights, no mountains.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
         <translation>%1時間：飛行機も山道も禁止。</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>吸うと空気が出てきます。</translation>
     </message>
     <message>
-        <source>Help you to sink. Your instructor says when to drop them.</source>
-        <translation>沈むためのおもりです。いつ外して落とすかは、インストラクターが伝えます。</translation>
+        <source>Help you to sink. Your instructor shows how to drop them.</source>
+        <translation>沈むためのおもりです。外し方はインストラクターが教えます。</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -711,8 +711,8 @@ label before the instructor’s name</extracomment>
         <translation>インストラクターが浮上の合図をした。</translation>
     </message>
     <message>
-        <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>誰も見えない。1分だけ探し、ゆっくり浮上してください。</translation>
+        <source>You see none of us. Look around for one minute, then go up slowly.</source>
+        <translation>誰も見えない。周りを見るのは1分だけ、それからゆっくり浮上してください。</translation>
     </message>
     <message>
         <source>After the dive</source>

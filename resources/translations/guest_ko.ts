@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>귀 압력은 일찍부터 %1마다 맞추세요. 아프면 멈추고, 신호하고, %2 올라가세요.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>강사에게 팔이 닿는 거리에 계세요. 놓치면 1분만 둘러보고 천천히 올라가세요.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Ending is fine.</source>
+        <source>Cold, scared, tired? Signal. Quitting is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>춥거나 무섭거나 지쳤나요? 신호하세요. 그만해도 괜찮아요.</translation>
     </message>
@@ -71,7 +71,7 @@ label before the instructor’s name</extracomment>
         <translation>‘좋아요’ 아님</translation>
     </message>
     <message>
-        <source>%1 h: no flights, no mountain roads.</source>
+        <source>%1 h: no flights, no mountains.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
         <translation>%1시간 동안: 비행기와 산악 도로 금지.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>들이쉬면 공기가 나와요.</translation>
     </message>
     <message>
-        <source>Help you to sink. Your instructor says when to drop them.</source>
-        <translation>가라앉게 도와줘요. 언제 떼어 낼지는 강사가 알려줘요.</translation>
+        <source>Help you to sink. Your instructor shows how to drop them.</source>
+        <translation>가라앉게 도와줘요. 떼어 내는 법은 강사가 알려줘요.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -711,8 +711,8 @@ label before the instructor’s name</extracomment>
         <translation>강사가 올라가라고 신호해요.</translation>
     </message>
     <message>
-        <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>아무도 안 보여요. 1분만 찾고 천천히 올라가세요.</translation>
+        <source>You see none of us. Look around for one minute, then go up slowly.</source>
+        <translation>아무도 안 보여요. 1분만 둘러보고 천천히 올라가세요.</translation>
     </message>
     <message>
         <source>After the dive</source>

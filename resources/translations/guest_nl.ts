@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Klaar je oren vroeg, elke %1. Pijn? Stop, geef een teken, %2 omhoog.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>Blijf binnen handbereik. Elkaar kwijt? Kijk 1 minuut rond, langzaam omhoog.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Ending is fine.</source>
+        <source>Cold, scared, tired? Signal. Quitting is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Koud, bang, moe? Geef een teken. Stoppen mag altijd.</translation>
     </message>
@@ -71,7 +71,7 @@ label before the instructor’s name</extracomment>
         <translation>niet ‘goed’</translation>
     </message>
     <message>
-        <source>%1 h: no flights, no mountain roads.</source>
+        <source>%1 h: no flights, no mountains.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
         <translation>%1 uur: niet vliegen, geen bergwegen.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Geeft je lucht als je inademt.</translation>
     </message>
     <message>
-        <source>Help you to sink. Your instructor says when to drop them.</source>
-        <translation>Helpt je zinken. Je instructeur zegt wanneer je het afwerpt.</translation>
+        <source>Help you to sink. Your instructor shows how to drop them.</source>
+        <translation>Helpt je zinken. Je instructeur laat zien hoe je het afwerpt.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -711,7 +711,7 @@ label before the instructor’s name</extracomment>
         <translation>Je instructeur geeft het teken: omhoog.</translation>
     </message>
     <message>
-        <source>You see none of us. Look for one minute, then go up slowly.</source>
+        <source>You see none of us. Look around for one minute, then go up slowly.</source>
         <translation>Je ziet niemand van ons. Kijk één minuut rond en ga dan langzaam omhoog.</translation>
     </message>
     <message>

@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Przedmuchuj uszy wcześnie, co %1. Boli? Stop, znak, %2 wyżej.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>Bądź w zasięgu ręki. Rozdzieleni? Rozglądaj się 1 minutę, powoli wypłyń.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Ending is fine.</source>
+        <source>Cold, scared, tired? Signal. Quitting is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Zimno, strach, zmęczenie? Daj znak. Możesz przerwać.</translation>
     </message>
@@ -71,7 +71,7 @@ label before the instructor’s name</extracomment>
         <translation>nie „dobrze”</translation>
     </message>
     <message>
-        <source>%1 h: no flights, no mountain roads.</source>
+        <source>%1 h: no flights, no mountains.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
         <translation>%1 godz.: nie lataj, omijaj góry.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Daje powietrze, gdy robisz wdech.</translation>
     </message>
     <message>
-        <source>Help you to sink. Your instructor says when to drop them.</source>
-        <translation>Pomaga zejść pod wodę. Instruktor powie, kiedy go zrzucić.</translation>
+        <source>Help you to sink. Your instructor shows how to drop them.</source>
+        <translation>Pomaga zejść pod wodę. Instruktor pokaże, jak go zrzucić.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -711,7 +711,7 @@ label before the instructor’s name</extracomment>
         <translation>Instruktor pokazuje: w górę.</translation>
     </message>
     <message>
-        <source>You see none of us. Look for one minute, then go up slowly.</source>
+        <source>You see none of us. Look around for one minute, then go up slowly.</source>
         <translation>Nikogo z nas nie widzisz. Rozglądaj się przez minutę, potem powoli w górę.</translation>
     </message>
     <message>

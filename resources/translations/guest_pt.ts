@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Ouvidos: compense cedo, a cada %1. Dor? Pare, sinalize, suba %2.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>Fique ao alcance do braço. Separados? Observe 1 minuto, suba devagar.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Ending is fine.</source>
+        <source>Cold, scared, tired? Signal. Quitting is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Frio, medo, cansaço? Sinalize. Pode parar.</translation>
     </message>
@@ -71,7 +71,7 @@ label before the instructor’s name</extracomment>
         <translation>não “bem”</translation>
     </message>
     <message>
-        <source>%1 h: no flights, no mountain roads.</source>
+        <source>%1 h: no flights, no mountains.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
         <translation>%1 h: sem voos nem estradas montanhosas.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Dá ar quando inspira.</translation>
     </message>
     <message>
-        <source>Help you to sink. Your instructor says when to drop them.</source>
-        <translation>Ajudam a descer. O instrutor diz quando os largar.</translation>
+        <source>Help you to sink. Your instructor shows how to drop them.</source>
+        <translation>Ajudam a descer. O instrutor mostra como os largar.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -711,8 +711,8 @@ label before the instructor’s name</extracomment>
         <translation>O instrutor faz o sinal: subir.</translation>
     </message>
     <message>
-        <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>Não vê nenhum de nós. Procure um minuto, depois suba devagar.</translation>
+        <source>You see none of us. Look around for one minute, then go up slowly.</source>
+        <translation>Não vê nenhum de nós. Olhe à sua volta um minuto, depois suba devagar.</translation>
     </message>
     <message>
         <source>After the dive</source>

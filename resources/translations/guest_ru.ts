@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>Продувайте уши заранее, раз в %1. Больно? Стоп, знак, %2 вверх.</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>Не дальше вытянутой руки. Потерялись? Осматривайтесь 1 минуту, медленно вверх.</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Ending is fine.</source>
+        <source>Cold, scared, tired? Signal. Quitting is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>Холодно, страшно, устали? Дайте знак. Можно закончить.</translation>
     </message>
@@ -71,7 +71,7 @@ label before the instructor’s name</extracomment>
         <translation>не «хорошо»</translation>
     </message>
     <message>
-        <source>%1 h: no flights, no mountain roads.</source>
+        <source>%1 h: no flights, no mountains.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
         <translation>%1 ч: никаких полётов и горных дорог.</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>Даёт воздух, когда вы вдыхаете.</translation>
     </message>
     <message>
-        <source>Help you to sink. Your instructor says when to drop them.</source>
-        <translation>Помогают опуститься. Инструктор скажет, когда их сбросить.</translation>
+        <source>Help you to sink. Your instructor shows how to drop them.</source>
+        <translation>Помогают опуститься. Инструктор покажет, как их сбросить.</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -711,7 +711,7 @@ label before the instructor’s name</extracomment>
         <translation>Инструктор показывает: наверх.</translation>
     </message>
     <message>
-        <source>You see none of us. Look for one minute, then go up slowly.</source>
+        <source>You see none of us. Look around for one minute, then go up slowly.</source>
         <translation>Вы никого из нас не видите. Осматривайтесь одну минуту, потом медленно всплывайте.</translation>
     </message>
     <message>

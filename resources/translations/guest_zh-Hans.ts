@@ -51,12 +51,12 @@ label before the instructor’s name</extracomment>
         <translation>尽早平衡耳压，每%1一次。疼就停下，打手势，上升%2。</translation>
     </message>
     <message>
-        <source>Stay within reach. Lost? Look around 1 minute, rise slowly.</source>
+        <source>Stay within reach. Lost? Look around 1 minute, go up slowly.</source>
         <extracomment>Card: so close to the instructor that an arm reaches. When apart: look around.</extracomment>
         <translation>与教练保持一臂以内的距离。走散了只环顾1分钟，然后慢慢上升。</translation>
     </message>
     <message>
-        <source>Cold, scared, tired? Signal. Ending is fine.</source>
+        <source>Cold, scared, tired? Signal. Quitting is fine.</source>
         <extracomment>Card: whoever does not feel well gives a signal, and may end the dive.</extracomment>
         <translation>冷了、怕了、累了？打手势。不想潜了也没关系。</translation>
     </message>
@@ -71,7 +71,7 @@ label before the instructor’s name</extracomment>
         <translation>不是“好”</translation>
     </message>
     <message>
-        <source>%1 h: no flights, no mountain roads.</source>
+        <source>%1 h: no flights, no mountains.</source>
         <extracomment>Card, after the dive. %1: a number of hours.</extracomment>
         <translation>%1小时内：不乘飞机，不走山路。</translation>
     </message>
@@ -248,8 +248,8 @@ label before the instructor’s name</extracomment>
         <translation>吸气时给您供气。</translation>
     </message>
     <message>
-        <source>Help you to sink. Your instructor says when to drop them.</source>
-        <translation>帮您下沉。什么时候抛掉，由教练告诉您。</translation>
+        <source>Help you to sink. Your instructor shows how to drop them.</source>
+        <translation>帮您下沉。怎么抛掉，由教练示范。</translation>
     </message>
     <message>
         <source>Holds your air.</source>
@@ -711,8 +711,8 @@ label before the instructor’s name</extracomment>
         <translation>教练示意：上升。</translation>
     </message>
     <message>
-        <source>You see none of us. Look for one minute, then go up slowly.</source>
-        <translation>看不到任何人。只找1分钟，然后慢慢上升。</translation>
+        <source>You see none of us. Look around for one minute, then go up slowly.</source>
+        <translation>看不到任何人。只环顾1分钟，然后慢慢上升。</translation>
     </message>
     <message>
         <source>After the dive</source>

@@ -237,7 +237,7 @@
     </message>
     <message>
         <source>The table gives each guest’s own forecast; in brackets: sooner in 10 of 100 dives.</source>
-        <translation>La tabla da la previsión propia de cada invitado; entre paréntesis: antes en 10 de 100 inmersiones.</translation>
+        <translation>La tabla da la previsión propia de cada cliente; entre paréntesis: antes en 10 de 100 inmersiones.</translation>
     </message>
     <message>
         <source>No forecast: the table gives the planned minutes. About half of all dives are low on air sooner.</source>

@@ -237,7 +237,7 @@
     </message>
     <message>
         <source>The table gives each guest’s own forecast; in brackets: sooner in 10 of 100 dives.</source>
-        <translation>Le tableau donne la prévision propre à chaque invité&#xa0;; entre parenthèses&#xa0;: plus tôt dans 10 plongées sur 100.</translation>
+        <translation>Le tableau donne la prévision propre à chaque client&#xa0;; entre parenthèses&#xa0;: plus tôt dans 10 plongées sur 100.</translation>
     </message>
     <message>
         <source>No forecast: the table gives the planned minutes. About half of all dives are low on air sooner.</source>

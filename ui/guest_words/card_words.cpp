@@ -39,11 +39,11 @@ QString card_word(CardWord word, const GuestTongue& tongue) {
         case CardWord::stay_close:
             //: Card: so close to the instructor that an arm reaches. When apart: look around.
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "Stay within reach. Lost? Look around 1\u00A0minute, rise slowly."));
+                "Guest", "Stay within reach. Lost? Look around 1\u00A0minute, go up slowly."));
         case CardWord::no_shame:
             //: Card: whoever does not feel well gives a signal, and may end the dive.
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "Cold, scared, tired? Signal. Ending is fine."));
+                "Guest", "Cold, scared, tired? Signal. Quitting is fine."));
         case CardWord::at_the_top:
             //: Card: back at the surface.
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "At the top: fill BCD, mask on."));
@@ -53,7 +53,7 @@ QString card_word(CardWord word, const GuestTongue& tongue) {
         case CardWord::no_flying:
             //: Card, after the dive. %1: a number of hours.
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "%1 h: no flights, no mountain roads."));
+                "Guest", "%1 h: no flights, no mountains."));
         case CardWord::watch_for:
             //: Card, after the dive: whoever feels this within 48 hours calls the number beside it.
             return tongue.say(QT_TRANSLATE_NOOP(

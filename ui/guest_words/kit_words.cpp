@@ -123,7 +123,7 @@ QString kit_purpose(KitPart part, const GuestTongue& tongue) {
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Gives you air when you breathe in."));
         case KitPart::weights:
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "Help you to sink. Your instructor says when to drop them."));
+                "Guest", "Help you to sink. Your instructor shows how to drop them."));
         case KitPart::cylinder:
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Holds your air."));
         case KitPart::gauge:

@@ -274,7 +274,7 @@ QString screen_word(ScreenWord word, const GuestTongue& tongue) {
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Your instructor shows: go up."));
         case ScreenWord::end_lost:
             return tongue.say(QT_TRANSLATE_NOOP(
-                "Guest", "You see none of us. Look for one minute, then go up slowly."));
+                "Guest", "You see none of us. Look around for one minute, then go up slowly."));
         case ScreenWord::after:
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "After the dive"));
         case ScreenWord::no_flying:
