@@ -63,11 +63,12 @@ Result<Done> prepare(const QSqlDatabase& database) {
         [&] { return migrate(database, *steps); });
 }
 
-int wait_of(const QSqlDatabase& database) {
+/// [ms]; none where it cannot be read.
+std::optional<int> wait_of(const QSqlDatabase& database) {
     const auto wait = Statement(database, u"PRAGMA busy_timeout"_qs).first([](Row& row) {
         return row.small_number();
     });
-    return wait ? wait->value_or(0) : 0;
+    return wait ? *wait : std::nullopt;
 }
 
 /// Nothing to tell where it fails: the connection then waits as before.
@@ -81,12 +82,18 @@ void set_wait(const QSqlDatabase& database, int milliseconds) {
 /// prepare() has done by then it finds done when it is asked again.
 Result<Done> prepare_in_turn(const QSqlDatabase& database) {
     constexpr std::chrono::milliseconds pause{10};
-    const auto until = std::chrono::steady_clock::now() + longest_wait;
+    using Clock = std::chrono::steady_clock;
+    const auto until = Clock::now() + longest_wait;
     for (;;) {
         Result<Done> prepared = prepare(database);
         const bool locked = !prepared && prepared.error().code == ErrorCode::database_locked;
-        if (!locked || std::chrono::steady_clock::now() + pause >= until) return prepared;
+        const auto left = std::chrono::duration_cast<std::chrono::milliseconds>(until - Clock::now());
+        if (!locked || left <= pause) {
+            set_wait(database, int(longest_wait.count()));
+            return prepared;
+        }
         std::this_thread::sleep_for(pause);
+        set_wait(database, int((left - pause).count()));
     }
 }
 
@@ -127,10 +134,12 @@ QSqlDatabase Database::connection() const {
 
 ShortWait::ShortWait(const Database& database, std::chrono::milliseconds longest)
     : database_(database), before_(wait_of(database.connection())) {
-    set_wait(database_.connection(), std::min(before_, int(longest.count())));
+    if (before_) set_wait(database_.connection(), std::min(*before_, int(longest.count())));
 }
 
-ShortWait::~ShortWait() { set_wait(database_.connection(), before_); }
+ShortWait::~ShortWait() {
+    if (before_) set_wait(database_.connection(), *before_);
+}
 
 QString default_database_path() {
     return QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation) +

@@ -4,6 +4,7 @@
 #include <QString>
 #include <chrono>
 #include <memory>
+#include <optional>
 
 #include "core/physics/result.h"
 
@@ -53,7 +54,7 @@ public:
 
 private:
     const Database& database_;
-    int before_;
+    std::optional<int> before_;
 };
 
 /// Where the user's records lie when nothing else is said: leadline/records.sqlite in the XDG data

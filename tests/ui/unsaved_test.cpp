@@ -145,13 +145,56 @@ TEST_F(Unsaved, TheWindowDoesNotWaitForTheOtherProgram) {
     EXPECT_THAT(titles(), ::testing::ElementsAre("A"));
 }
 
+TEST_F(Unsaved, StayingInTheWindowGoesOnTrying) {
+    hold_records();
+    type("A");
+    answer("unsaved_stay");
+    EXPECT_FALSE(window_->close());
+    release_records();
+    QTRY_VERIFY(!keeper_->has_unsaved());
+    EXPECT_THAT(titles(), ::testing::ElementsAre("A"));
+}
+
+TEST_F(Unsaved, AHoldThatLastsIsSaidOnceAndHidesNothingElse) {
+    const QSignalSpy told(keeper_.get(), &RecordKeeper::save_failed);
+    hold_records();
+    type("A");
+    QTRY_COMPARE(told.count(), 1);
+    window_->show_message(QStringLiteral("Something else."), Severity::note);
+    // The next try, a second later.
+    auto* retry = keeper_->findChild<QTimer*>(QStringLiteral("save_retry"));
+    const QSignalSpy tried(retry, &QTimer::timeout);
+    QTRY_COMPARE(tried.count(), 1);
+    EXPECT_EQ(told.count(), 1);
+    EXPECT_EQ(window_->message(), QStringLiteral("Something else."));
+    release_records();
+    QTRY_VERIFY(!keeper_->has_unsaved());
+    EXPECT_EQ(window_->message(), QStringLiteral("Something else."));
+    // Who types on is told again.
+    hold_records();
+    type("B");
+    QTRY_COMPARE(told.count(), 2);
+    release_records();
+}
+
+TEST_F(Unsaved, AChoiceDoesNotWaitForTheOtherProgram) {
+    wait_as_long_as_the_program_does();
+    hold_records();
+    QElapsedTimer choosing;
+    choosing.start();
+    EXPECT_FALSE(keeper_->put_setting(QStringLiteral("shade"), QStringLiteral("dark")));
+    EXPECT_LT(choosing.elapsed(), 1900);
+    release_records();
+}
+
 TEST_F(Unsaved, WhatWaitsForTheOtherProgramIsNotSavedIntoAnotherSession) {
     hold_records();
     type("A");
+    EXPECT_TRUE(keeper_->findChild<QTimer*>(QStringLiteral("save_retry"))->isActive());
     answer("unsaved_lose");
     EXPECT_TRUE(window_->open_file(sample_path("salt-cove")));
     release_records();
-    QTest::qWait(400);  // Longer than until the next try.
+    EXPECT_FALSE(keeper_->findChild<QTimer*>(QStringLiteral("save_retry"))->isActive());
     EXPECT_THAT(titles(), ::testing::IsEmpty());
 }
 

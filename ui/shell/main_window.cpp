@@ -138,10 +138,12 @@ MainWindow::MainWindow(SessionDocument& document, RecordKeeper& keeper, QWidget*
     });
     connect(&keeper_, &RecordKeeper::save_failed, this, [this](const QString& text) {
         show_message(tr("Not saved. %1").arg(text), Severity::stop);
+        says_not_saved_ = true;
     });
     connect(&keeper_, &RecordKeeper::unsaved_changed, this, [this](bool unsaved) {
         update_title();
-        if (!unsaved) message_line_->hide();
+        // It may be saved long after the edit: what else is said by then stays.
+        if (!unsaved && says_not_saved_) message_line_->hide();
     });
     connect(&keeper_, &RecordKeeper::kept_changed, this, &MainWindow::update_notice);
     connect(&keeper_, &RecordKeeper::database_changed, this, &MainWindow::update_notice);
@@ -238,6 +240,7 @@ void MainWindow::build_message_line() {
 }
 
 void MainWindow::show_message(const QString& message, Severity severity) {
+    says_not_saved_ = false;
     constexpr int icon_side = 20;
     message_icon_->setPixmap(severity_icon(severity, palette()).pixmap(icon_side, icon_side));
     message_text_->setText(message);

@@ -82,6 +82,7 @@ private:
     QPushButton* notice_keep_ = nullptr;
     QWidget* message_line_ = nullptr;
     QLabel* message_icon_ = nullptr;
+    bool says_not_saved_ = false;
     QLabel* message_text_ = nullptr;
     QString file_name_;
 };

@@ -31,11 +31,13 @@ RecordKeeper::RecordKeeper(SessionDocument& document, std::unique_ptr<Database> 
       document_(document),
       database_(std::move(database)),
       path_(database_ ? database_->path() : std::move(path)),
-      ever_opened_(database_ != nullptr) {
+      ever_opened_(database_ != nullptr),
+      retry_(new QTimer(this)) {
     // Records in memory have no file to copy or to replace.
     if (path_ == QStringLiteral(":memory:")) path_.clear();
-    retry_.setSingleShot(true);
-    connect(&retry_, &QTimer::timeout, this, &RecordKeeper::save_edit);
+    retry_->setSingleShot(true);
+    retry_->setObjectName(QStringLiteral("save_retry"));
+    connect(retry_, &QTimer::timeout, this, &RecordKeeper::save_unless_locked);
     connect(&document_, &SessionDocument::changed, this, &RecordKeeper::save_edit);
 }
 
@@ -96,40 +98,54 @@ Result<Done> RecordKeeper::keep() {
 }
 
 void RecordKeeper::save_edit() {
-    if (keeping_ && !opening_) save_unless_locked();
+    // What was said and closed is said once more to somebody who goes on typing.
+    said_ = false;
+    save_unless_locked();
 }
 
 void RecordKeeper::save_unless_locked() {
+    if (!keeping_ || opening_) return;
     const Result<Done> stored = [&] {
-        const std::optional<ShortWait> wait =
-            database_ ? std::optional<ShortWait>(std::in_place, *database_, edit_wait) : std::nullopt;
+        const std::optional<ShortWait> wait = short_wait();
         return store();
     }();
-    if (!is_locked(stored)) return finish_saving(stored);
-    if (!locked_since_.isValid()) locked_since_.start();
-    set_unsaved(words(stored.error()));
-    const bool say_so = locked_since_.hasExpired(quiet_wait.count());
-    if (say_so) Q_EMIT save_failed(unsaved_);
-    retry_.start(say_so ? until_next_try_once_said : until_next_try);
+    finish_saving(stored, Telling::when_it_lasts);
 }
 
-void RecordKeeper::finish_saving(const Result<Done>& stored) {
-    stop_trying();
+void RecordKeeper::finish_saving(const Result<Done>& stored, Telling telling) {
     set_unsaved(stored ? QString() : words(stored.error()));
     if (stored) {
         Q_EMIT saved();
-    } else {
+        return;
+    }
+    if (!is_locked(stored)) {
+        stop_trying();
+        Q_EMIT save_failed(unsaved_);
+        return;
+    }
+    if (!locked_since_.isValid()) locked_since_.start();
+    const bool lasts = locked_since_.hasExpired(quiet_wait.count());
+    const bool say_so = !said_ && (lasts || telling == Telling::at_once);
+    if (say_so) {
+        said_ = true;
         Q_EMIT save_failed(unsaved_);
     }
+    retry_->start(said_ ? until_next_try_once_said : until_next_try);
 }
 
 void RecordKeeper::stop_trying() {
-    retry_.stop();
+    retry_->stop();
     locked_since_.invalidate();
+    said_ = false;
+}
+
+std::optional<ShortWait> RecordKeeper::short_wait() const {
+    if (!database_) return std::nullopt;
+    return std::optional<ShortWait>(std::in_place, *database_, edit_wait);
 }
 
 bool RecordKeeper::save_again() {
-    if (has_unsaved() && keeping_) finish_saving(store());
+    if (has_unsaved() && keeping_) finish_saving(store(), Telling::at_once);
     return !has_unsaved();
 }
 
@@ -268,7 +284,10 @@ std::optional<QString> RecordKeeper::setting(const QString& name) {
 
 bool RecordKeeper::put_setting(const QString& name, const QString& value) {
     if (!database_) return false;
-    const Result<Done> done = SettingStore(*database_).put(name, value);
+    const Result<Done> done = [&] {
+        const std::optional<ShortWait> wait = short_wait();
+        return SettingStore(*database_).put(name, value);
+    }();
     if (!done) Q_EMIT save_failed(words(done.error()));
     return done.has_value();
 }

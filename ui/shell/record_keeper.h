@@ -41,8 +41,8 @@ public:
     /// Whether edits of the open session are saved as they are made.
     [[nodiscard]] bool is_kept() const { return keeping_; }
 
-    /// Whether the open session has edits that could not be saved yet. They stand in the window only;
-    /// the next edit tries again.
+    /// Whether the open session has edits that could not be saved yet. They stand in the window only,
+    /// until another program that held the records is done, or the next edit.
     [[nodiscard]] bool has_unsaved() const { return !unsaved_.isEmpty(); }
     /// Why they could not be saved.
     [[nodiscard]] QString unsaved_reason() const { return unsaved_; }
@@ -94,8 +94,8 @@ public:
 
 Q_SIGNALS:
     void kept_changed();
-    /// Saving failed, or another program has held the records for two seconds; the message says why.
-    /// The window still holds everything, and the next edit tries again.
+    /// Saving failed, or another program has held the records for two seconds; the message says why,
+    /// once. The window still holds everything.
     void save_failed(const QString& message);
     void saved();
     void unsaved_changed(bool unsaved);
@@ -111,8 +111,11 @@ private:
     };
     void save_edit();
     void save_unless_locked();
-    void finish_saving(const Result<Done>& stored);
+    /// What another program's hold is worth: a word at once, or only when it lasts.
+    enum class Telling { at_once, when_it_lasts };
+    void finish_saving(const Result<Done>& stored, Telling telling);
     void stop_trying();
+    [[nodiscard]] std::optional<ShortWait> short_wait() const;
     Result<Done> store();
     Result<SessionRow> insert_once();
     void set_unsaved(const QString& reason);
@@ -123,9 +126,10 @@ private:
     QString path_;
     bool ever_opened_;
     QString unsaved_;
-    QTimer retry_;
+    QTimer* retry_;
     /// Valid while another program holds the records and an edit waits for it.
     QElapsedTimer locked_since_;
+    bool said_ = false;  ///< that it does, since the last edit
     std::optional<Attempt> attempt_;
     HealthStore* health_ = nullptr;
     std::optional<SessionRow> row_;
