@@ -115,8 +115,21 @@ Result<std::string> read_text_file(const std::filesystem::path& path, std::size_
     }
 }
 
+bool is_written_through(const std::filesystem::path& path) {
+    struct stat there {};
+    return ::stat(path.c_str(), &there) == 0 && !S_ISREG(there.st_mode) && !S_ISDIR(there.st_mode);
+}
+
+Result<Done> write_through(const std::filesystem::path& path, std::string_view bytes) {
+    File file(::open(path.c_str(), O_WRONLY | O_CLOEXEC));
+    if (!file.is_open()) return unwritable(path, errno);
+    if (!write_all(file.get(), bytes) || !file.close()) return unwritable(path, errno);
+    return Done{};
+}
+
 Result<Done> write_text_file(const std::filesystem::path& path, std::string_view text,
                              FileAccess access) {
+    if (is_written_through(path)) return write_through(path, text);
     const std::filesystem::path target = link_target(path);
     std::filesystem::path temporary = target;
     temporary += "." + std::to_string(::getpid()) + ".part";

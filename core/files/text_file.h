@@ -25,9 +25,17 @@ enum class FileAccess {
 };
 
 /// Writes a text file so that either the old or the new content stands there, never half of it:
-/// into a temporary file beside it, flushed to disk, then renamed. ErrorCode::file_unwritable
-/// otherwise.
+/// into a temporary file beside it, flushed to disk, then renamed. What is_written_through() is
+/// written to and stays. ErrorCode::file_unwritable otherwise.
 Result<Done> write_text_file(const std::filesystem::path& path, std::string_view text,
                              FileAccess access = FileAccess::usual);
+
+/// Whether a pipe or a device stands at a path, itself or behind a link: a file put in its place
+/// would take it away from all who use it.
+[[nodiscard]] bool is_written_through(const std::filesystem::path& path);
+
+/// Writes into the pipe or device that stands at a path. ErrorCode::file_unwritable where it takes
+/// not all of it.
+Result<Done> write_through(const std::filesystem::path& path, std::string_view bytes);
 
 }  // namespace leadline

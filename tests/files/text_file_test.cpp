@@ -4,7 +4,17 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <array>
+#include <cerrno>
+#include <filesystem>
 #include <fstream>
+#include <string>
+#include <system_error>
 
 #include "tests/files/support.h"
 
@@ -124,6 +134,64 @@ TEST(TextFile, WritesThroughASymbolicLink) {
     ASSERT_TRUE(write_text_file(folder / "link.json", "new"));
     EXPECT_TRUE(std::filesystem::is_symlink(folder / "link.json"));
     EXPECT_EQ(slurp(folder / "real.json"), "new");
+}
+
+/// The reading end of a pipe with a name, open before anybody writes.
+class NamedPipe {
+public:
+    explicit NamedPipe(const std::filesystem::path& path) {
+        EXPECT_EQ(::mkfifo(path.c_str(), 0600), 0);
+        reader_ = ::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC);
+        EXPECT_GE(reader_, 0);
+    }
+    ~NamedPipe() { ::close(reader_); }
+    NamedPipe(const NamedPipe&) = delete;
+    NamedPipe& operator=(const NamedPipe&) = delete;
+    [[nodiscard]] std::string read() const {
+        std::array<char, 4096> buffer{};
+        const ssize_t count = ::read(reader_, buffer.data(), buffer.size());
+        return {buffer.data(), static_cast<std::size_t>(std::max<ssize_t>(count, 0))};
+    }
+
+private:
+    int reader_ = -1;
+};
+
+TEST(TextFile, APipeIsWrittenToAndStaysOne) {
+    const ScratchFolder folder;
+    const NamedPipe pipe(folder / "pipe");
+    std::filesystem::create_symlink("pipe", folder / "link");
+    for (const char* name : {"pipe", "link"}) {
+        for (const FileAccess access : {FileAccess::usual, FileAccess::owner_only}) {
+            EXPECT_TRUE(is_written_through(folder / name));
+            ASSERT_TRUE(write_text_file(folder / name, "all of it\n", access)) << name;
+            EXPECT_EQ(pipe.read(), "all of it\n");
+        }
+    }
+    EXPECT_TRUE(std::filesystem::is_fifo(std::filesystem::symlink_status(folder / "pipe")));
+    EXPECT_TRUE(std::filesystem::is_symlink(folder / "link"));
+    EXPECT_THAT(folder.names(), testing::UnorderedElementsAre("link", "pipe"));
+}
+
+TEST(TextFile, ADeviceIsWrittenToAndSaysWhenItIsFull) {
+    // Not through write_text_file(): were it wrong, it would take the system's devices away.
+    ASSERT_TRUE(is_written_through("/dev/null"));
+    EXPECT_TRUE(write_through("/dev/null", "gone"));
+    ASSERT_TRUE(is_written_through("/dev/full"));
+    const Result<Done> full = write_through("/dev/full", "no room");
+    ASSERT_FALSE(full);
+    EXPECT_EQ(full.error().code, ErrorCode::file_unwritable);
+    EXPECT_EQ(full.error().place, "/dev/full");
+    EXPECT_EQ(full.error().given, std::generic_category().message(ENOSPC));
+}
+
+TEST(TextFile, FilesAndFoldersAndNothingAreNotWrittenThrough) {
+    const ScratchFolder folder;
+    std::ofstream(folder / "a.json") << "x";
+    EXPECT_FALSE(is_written_through(folder / "a.json"));
+    EXPECT_FALSE(is_written_through(folder / "none.json"));
+    EXPECT_FALSE(is_written_through(folder.path()));
+    EXPECT_FALSE(is_written_through(""));
 }
 
 }  // namespace
