@@ -232,6 +232,27 @@ TEST(BeachContent, TellsTheTimesByTheClock) {
     EXPECT_THAT(sheet.air_checks, ElementsAre(u"5", u"10", u"15", u"20"));
 }
 
+TEST(BeachContent, TheAirChecksLastToTheEndOfAnyDive) {
+    const std::pair<double, const char*> dives[] = {
+        {8.0, "5"},
+        {35.0, "5 10 15 20 25 30"},
+        {36.0, "10 20 30"},
+        {70.0, "10 20 30 40 50 60"},
+        {75.0, "15 30 45 60"},
+        {240.0, "35 70 105 140 175 210"},
+    };
+    for (const auto& [lasts, checks] : dives) {
+        const Planned one = planned("mountain-lake", [lasts = lasts](Session& session) {
+            const Depth down(Meters(4.0));
+            session.profile.points = {{Minutes(0.0), Depth(), Phase::surface},
+                                      {Minutes(1.0), down, Phase::descent},
+                                      {Minutes(lasts - 1.0), down, Phase::tour},
+                                      {Minutes(lasts), Depth(), Phase::ascent}};
+        });
+        EXPECT_EQ(text_of(beach_of(one).air_checks.join(u' ')), checks) << lasts;
+    }
+}
+
 TEST(BeachContent, SaysWhenTheAirEndsTheDiveEarly) {
     const Planned one = planned("mountain-lake", [](Session& session) {
         session.guests.front().kit.cylinder->fill_pressure = Bars(110.0);

@@ -22,8 +22,7 @@ class BeachWords {
     Q_DECLARE_TR_FUNCTIONS(BeachSheet)
 };
 
-constexpr double short_check_minutes = 5.0;
-constexpr double long_check_minutes = 10.0;
+constexpr double check_step_minutes = 5.0;
 constexpr int most_checks = 6;
 
 /// "60" of "60 bar".
@@ -218,14 +217,13 @@ QString times_text(const Session& session, const Plan& plan, const Group& group)
     return BeachWords::tr("In %1, back by %2 (%3).").arg(in, out, lasts);
 }
 
+/// Every five minutes, or so many more that the columns last to the end of the dive.
 QStringList check_minutes(const Session& session) {
     const double lasts = duration(session.profile).value();
-    const double step =
-        lasts / short_check_minutes > most_checks ? long_check_minutes : short_check_minutes;
+    double step = check_step_minutes;
+    while (step * (most_checks + 1) < lasts) step += check_step_minutes;
     QStringList minutes;
-    for (double at = step; at < lasts && minutes.size() < most_checks; at += step) {
-        minutes << QString::number(at);
-    }
+    for (double at = step; at < lasts; at += step) minutes << QString::number(at);
     return minutes;
 }
 

@@ -64,7 +64,7 @@ struct BeachSheet {
     QString times;           ///< "In 10:00, back by 10:31 …"
     QString air;             ///< who is low on air first, what the table's minutes are, the
                              ///< instructor's minimum gas
-    QStringList air_checks;  ///< "5", "10": minutes
+    QStringList air_checks;  ///< "5", "10": minutes, evenly to the end of the planned dive; at most six
     std::vector<BeachSignal> need;
     QStringList open;     ///< stops and cautions of the group, its staff and the session
     int open_stops = 0;   ///< so many of them, the first, are stops
