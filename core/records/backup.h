@@ -6,9 +6,9 @@
 #include <optional>
 #include <vector>
 
+#include "core/physics/go_on.h"
 #include "core/physics/result.h"
 #include "core/records/backup_schedule.h"
-#include "core/records/go_on.h"
 
 namespace leadline {
 

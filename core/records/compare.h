@@ -6,10 +6,10 @@
 #include <string>
 #include <vector>
 
+#include "core/physics/go_on.h"
 #include "core/physics/result.h"
 #include "core/planning/dates.h"
 #include "core/records/database.h"
-#include "core/records/go_on.h"
 
 class QSqlDatabase;
 

@@ -5,9 +5,9 @@
 #include <QtGlobal>
 #include <vector>
 
+#include "core/physics/go_on.h"
 #include "core/physics/result.h"
 #include "core/records/database.h"
-#include "core/records/go_on.h"
 
 namespace leadline {
 

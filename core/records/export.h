@@ -3,8 +3,8 @@
 
 #include <QString>
 
+#include "core/physics/go_on.h"
 #include "core/physics/result.h"
-#include "core/records/go_on.h"
 
 namespace leadline {
 

@@ -5,10 +5,10 @@
 #include <optional>
 #include <vector>
 
+#include "core/physics/go_on.h"
 #include "core/physics/result.h"
 #include "core/records/backup.h"
 #include "core/records/compare.h"
-#include "core/records/go_on.h"
 
 namespace leadline {
 

@@ -5,8 +5,8 @@
 #include <QString>
 #include <memory>
 
+#include "core/physics/go_on.h"
 #include "core/physics/result.h"
-#include "core/records/go_on.h"
 
 struct sqlite3;
 

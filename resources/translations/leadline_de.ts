@@ -3121,6 +3121,25 @@ Eine Planungshilfe: Das örtliche Recht, der Tauchlehrer und der Arzt gehen vor.
     </message>
 </context>
 <context>
+    <name>PdfPath</name>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Als PDF speichern</translation>
+    </message>
+    <message>
+        <source>A file %1 is there already. Replace it?</source>
+        <translation>Eine Datei %1 ist schon da. Ersetzen?</translation>
+    </message>
+    <message>
+        <source>Replace</source>
+        <translation>Ersetzen</translation>
+    </message>
+    <message>
+        <source>Another name…</source>
+        <translation>Anderer Name&#xa0;…</translation>
+    </message>
+</context>
+<context>
     <name>PlaceNumbers</name>
     <message>
         <source> lb/cu ft</source>
@@ -4791,6 +4810,10 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
             <numerusform>Auf %n Karte passt nicht der ganze Text: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
             <numerusform>Auf %n Karten passt nicht der ganze Text: Lesen Sie sie, bevor Sie sie ausgeben.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The pages before are still being saved. Wait a moment, or stop that.</source>
+        <translation>Die Seiten davor werden noch gespeichert. Warten Sie kurz oder brechen Sie das ab.</translation>
     </message>
 </context>
 <context>
@@ -8146,6 +8169,17 @@ Lunge kann reißen</translation>
     <message>
         <source>Leave a rule set out</source>
         <translation>Regelwerk weglassen</translation>
+    </message>
+</context>
+<context>
+    <name>leadline::SavingRow</name>
+    <message>
+        <source>Stop saving</source>
+        <translation>Speichern abbrechen</translation>
+    </message>
+    <message>
+        <source>Pages saved</source>
+        <translation>Gespeicherte Seiten</translation>
     </message>
 </context>
 <context>

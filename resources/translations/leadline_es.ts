@@ -3120,6 +3120,25 @@ Una ayuda para planificar: la ley local, el instructor y un médico van primero.
     </message>
 </context>
 <context>
+    <name>PdfPath</name>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Guardar como PDF</translation>
+    </message>
+    <message>
+        <source>A file %1 is there already. Replace it?</source>
+        <translation>Ya existe un archivo %1. ¿Reemplazarlo?</translation>
+    </message>
+    <message>
+        <source>Replace</source>
+        <translation>Reemplazar</translation>
+    </message>
+    <message>
+        <source>Another name…</source>
+        <translation>Otro nombre…</translation>
+    </message>
+</context>
+<context>
     <name>PlaceNumbers</name>
     <message>
         <source> lb/cu ft</source>
@@ -4790,6 +4809,10 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
             <numerusform>%n tarjeta no tiene sitio para todas sus palabras: léala antes de entregarla.</numerusform>
             <numerusform>%n tarjetas no tienen sitio para todas sus palabras: léalas antes de entregarlas.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The pages before are still being saved. Wait a moment, or stop that.</source>
+        <translation>Las páginas anteriores aún se están guardando. Espere un momento o deténgalo.</translation>
     </message>
 </context>
 <context>
@@ -8144,6 +8167,17 @@ un pulmón puede desgarrarse</translation>
     <message>
         <source>Leave a rule set out</source>
         <translation>Dejar fuera un conjunto de reglas</translation>
+    </message>
+</context>
+<context>
+    <name>leadline::SavingRow</name>
+    <message>
+        <source>Stop saving</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Pages saved</source>
+        <translation>Páginas guardadas</translation>
     </message>
 </context>
 <context>

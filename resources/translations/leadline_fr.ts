@@ -3120,6 +3120,25 @@ Une aide à la préparation&#xa0;: le droit local, le moniteur et un médecin pa
     </message>
 </context>
 <context>
+    <name>PdfPath</name>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Enregistrer en PDF</translation>
+    </message>
+    <message>
+        <source>A file %1 is there already. Replace it?</source>
+        <translation>Un fichier %1 existe déjà. Le remplacer&#xa0;?</translation>
+    </message>
+    <message>
+        <source>Replace</source>
+        <translation>Remplacer</translation>
+    </message>
+    <message>
+        <source>Another name…</source>
+        <translation>Autre nom…</translation>
+    </message>
+</context>
+<context>
     <name>PlaceNumbers</name>
     <message>
         <source> lb/cu ft</source>
@@ -4790,6 +4809,10 @@ Estimations pour préparer, comptant plutôt trop d’air consommé. Le manomèt
             <numerusform>%n fiche n’a pas la place pour tous ses mots&#xa0;: relisez-la avant de la distribuer.</numerusform>
             <numerusform>%n fiches n’ont pas la place pour tous leurs mots&#xa0;: relisez-les avant de les distribuer.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>The pages before are still being saved. Wait a moment, or stop that.</source>
+        <translation>Les pages précédentes sont encore en cours d’enregistrement. Patientez un instant ou arrêtez-le.</translation>
     </message>
 </context>
 <context>
@@ -8145,6 +8168,17 @@ un poumon peut se déchirer</translation>
     <message>
         <source>Leave a rule set out</source>
         <translation>Retirer un jeu de règles</translation>
+    </message>
+</context>
+<context>
+    <name>leadline::SavingRow</name>
+    <message>
+        <source>Stop saving</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Pages saved</source>
+        <translation>Pages enregistrées</translation>
     </message>
 </context>
 <context>

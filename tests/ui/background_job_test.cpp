@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/shell/background_job.h"
+#include "ui/widgets/background_job.h"
 
 #include <gmock/gmock.h>
 
@@ -175,6 +175,29 @@ TEST(BackgroundJob, WaitsForTheEndWhenItGoes) {
         gate.until_started();
     }
     EXPECT_TRUE(ended);
+    let_messages_come();
+    EXPECT_FALSE(handed_over);
+}
+
+TEST(BackgroundJob, WhatIsToFinishIsNotToldToStopWhenItsJobGoes) {
+    Gate gate;
+    int asked = 0;
+    bool told_to_stop = false;
+    bool handed_over = false;
+    {
+        BackgroundJob job(nullptr, BackgroundJob::AtStop::finish);
+        job.start(
+            [&](const GoOn& go_on) {
+                gate.wait_unasked();
+                for (; asked < 20'000; ++asked) told_to_stop = told_to_stop || !go_on(0.5);
+                return 0;
+            },
+            [&handed_over](int) { handed_over = true; });
+        gate.until_started();
+        gate.open();
+    }
+    EXPECT_EQ(asked, 20'000);
+    EXPECT_FALSE(told_to_stop);
     let_messages_come();
     EXPECT_FALSE(handed_over);
 }

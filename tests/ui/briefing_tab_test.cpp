@@ -38,6 +38,11 @@ protected:
     void click(const char* name) {
         QTest::mouseClick(child<QWidget>(*tab_, name), Qt::LeftButton);
     }
+    /// Saves with a click and waits until the tab says how it went.
+    void save() {
+        click("briefing_save_pdf");
+        EXPECT_TRUE(QTest::qWaitFor([&] { return !tab_->status().isEmpty(); }, 60'000));
+    }
     std::string words() { return all_words_on(tab_->preview()->pages()).toStdString(); }
     std::string summary() { return child<QLabel>(*tab_, "briefing_summary")->text().toStdString(); }
     /// Chooses a row of a box by the keyboard alone.
@@ -245,7 +250,7 @@ TEST_F(BriefingSheetsTest, EverySheetIsSaved) {
         click(name);
         const QString path = folder_.filePath(QString::fromLatin1(name) + QStringLiteral(".pdf"));
         tab_->set_pdf_path_chooser([&] { return path; });
-        click("briefing_save_pdf");
+        save();
         EXPECT_THAT(tab_->status().toStdString(), HasSubstr(path.toStdString()));
         EXPECT_GT(QFileInfo(path).size(), 1000) << name;
         // Ages and health: for the one who saved it alone.
@@ -258,7 +263,7 @@ TEST_F(BriefingSheetsTest, EverySheetIsSaved) {
 TEST_F(BriefingSheetsTest, SaysWhyNothingIsSavedOrPrinted) {
     click("sheet_kit");
     tab_->set_pdf_path_chooser([] { return QStringLiteral("/no/such/folder/x.pdf"); });
-    click("briefing_save_pdf");
+    save();
     EXPECT_THAT(tab_->status().toStdString(), HasSubstr("/no/such/folder/x.pdf"));
     tab_->set_printer_check([] { return false; });
     click("briefing_print");

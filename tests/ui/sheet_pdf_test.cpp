@@ -82,6 +82,11 @@ protected:
     void click(BriefingTab& tab, const char* name) {
         QTest::mouseClick(child<QWidget>(tab, name), Qt::LeftButton);
     }
+    /// Saves with a click and waits until the tab says how it went.
+    void save(BriefingTab& tab) {
+        click(tab, "briefing_save_pdf");
+        EXPECT_TRUE(QTest::qWaitFor([&] { return !tab.status().isEmpty(); }, 60'000));
+    }
 };
 
 TEST_F(BriefingTabTest, ShowsEveryCardAndTurnsPages) {
@@ -100,7 +105,7 @@ TEST_F(BriefingTabTest, SavesThePdfWithAClick) {
     const QString path = folder_.filePath(QStringLiteral("clicked.pdf"));
     tab.set_pdf_path_chooser([&] { return path; });
     tab.show();
-    click(tab, "briefing_save_pdf");
+    save(tab);
     EXPECT_THAT(output_of(QStringLiteral("pdftotext"), {path, QStringLiteral("-")}),
                 HasSubstr("Étienne"));
     EXPECT_THAT(tab.status().toStdString(), HasSubstr("clicked.pdf"));
@@ -110,7 +115,7 @@ TEST_F(BriefingTabTest, SaysWhyAPdfCannotBeSaved) {
     BriefingTab tab(document_);
     tab.set_pdf_path_chooser([] { return QStringLiteral("/no/such/folder/x.pdf"); });
     tab.show();
-    click(tab, "briefing_save_pdf");
+    save(tab);
     EXPECT_THAT(tab.status().toStdString(), HasSubstr("/no/such/folder/x.pdf"));
 }
 

@@ -87,6 +87,7 @@ TEST(Workflow, FromASampleOverAnEditedPlanToPrintedCardsAndTheReviewedLog) {
     window.briefing()->set_pdf_path_chooser([&] { return path; });
     window.show_tab(MainWindow::briefing_tab);
     QTest::mouseClick(child("briefing_save_pdf"), Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !window.briefing()->status().isEmpty(); }, 60'000));
     QProcess reader;
     reader.start(QStringLiteral("pdftotext"), {path, QStringLiteral("-")});
     ASSERT_TRUE(reader.waitForFinished(60'000));

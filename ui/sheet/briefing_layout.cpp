@@ -17,6 +17,7 @@
 #include "ui/sheet/card_editor.h"
 #include "ui/sheet/card_list.h"
 #include "ui/sheet/page_preview.h"
+#include "ui/sheet/saving_row.h"
 #include "ui/sheet/sheet_bar.h"
 #include "ui/sheet/sheet_words.h"
 #include "ui/widgets/wheel_guard.h"
@@ -205,6 +206,7 @@ QWidget* BriefingTab::build_side() {
     layout->addWidget(letters_);
     layout->addLayout(paper_row);
     layout->addLayout(actions);
+    layout->addWidget(saving_);
     layout->addLayout(status);
     return side;
 }

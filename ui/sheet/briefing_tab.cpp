@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/sheet/briefing_tab.h"
 
+#include <QApplication>
 #include <QComboBox>
 #include <QFileDialog>
 #include <QLabel>
@@ -20,7 +21,9 @@
 #include "ui/sheet/card_list.h"
 #include "ui/sheet/missing_letters.h"
 #include "ui/sheet/page_preview.h"
+#include "ui/sheet/pdf_path.h"
 #include "ui/sheet/print.h"
+#include "ui/sheet/saving_row.h"
 #include "ui/sheet/sheet_bar.h"
 #include "ui/sheet/sheet_document.h"
 #include "ui/sheet/sheet_words.h"
@@ -90,6 +93,7 @@ BriefingTab::BriefingTab(SessionDocument& document, QWidget* parent)
       page_number_(new QLabel(this)),
       summary_(new QLabel(this)),
       letters_(new QLabel(this)),
+      saving_(new SavingRow(this)),
       status_icon_(new QLabel(this)),
       status_(new QLabel(this)) {
     setObjectName(QStringLiteral("briefing_tab"));
@@ -120,6 +124,7 @@ void BriefingTab::connect_parts() {
     }
     connect(skills_, &QPushButton::clicked, this, &BriefingTab::choose_skills);
     connect(save_, &QPushButton::clicked, this, &BriefingTab::save_pdf);
+    connect(saving_, &SavingRow::ended, this, &BriefingTab::say_saved);
     connect(print_, &QPushButton::clicked, this, &BriefingTab::print);
     connect(overrule_, &QPushButton::clicked, this, &BriefingTab::overrule);
     connect(show_, &QPushButton::clicked, this, [this] {
@@ -321,16 +326,29 @@ PdfInfo BriefingTab::pdf_info() const {
 }
 
 void BriefingTab::save_pdf() {
-    const QString path = choose_pdf_path_();
+    if (saving_->running()) {
+        say(tr("The pages before are still being saved. Wait a moment, or stop that."),
+            Severity::note);
+        return;
+    }
+    const QString path = choose_pdf_path(this, choose_pdf_path_);
     if (path.isEmpty()) return;
+    status_->clear();
+    status_icon_->clear();
     // The beach sheet tells ages and what health checks came to.
     const FileAccess access =
         kind() == SheetKind::beach ? FileAccess::owner_only : FileAccess::usual;
-    const Result<int> written = write_pages_pdf(path, preview_->pages(), pdf_info(), access);
-    if (!written) {
-        say(words(written.error()), Severity::stop);
+    saving_->save(path, preview_->pages(), pdf_info(), access);
+}
+
+void BriefingTab::say_saved(const Result<int>& pages, const QString& path) {
+    // The row goes now: whoever stands on its button is taken back to where the saving began.
+    if (saving_->isAncestorOf(QApplication::focusWidget())) save_->setFocus();
+    if (pages) {
+        say(tr("%n pages saved to %1", nullptr, *pages).arg(path), Severity::note);
     } else {
-        say(tr("%n pages saved to %1", nullptr, *written).arg(path), Severity::note);
+        const bool stopped = pages.error().code == ErrorCode::cancelled;
+        say(words(pages.error()), stopped ? Severity::note : Severity::stop);
     }
 }
 

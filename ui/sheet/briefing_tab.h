@@ -20,6 +20,7 @@ namespace leadline {
 class CardEditor;
 class CardList;
 class PagePreview;
+class SavingRow;
 class SessionDocument;
 class SheetBar;
 
@@ -70,6 +71,7 @@ private:
     void look_for_letters();
     void choose_skills();
     void save_pdf();
+    void say_saved(const Result<int>& pages, const QString& path);
     void print();
     void overrule();
     void say(const QString& text, Severity severity);
@@ -117,6 +119,7 @@ private:
     QLabel* page_number_;
     QLabel* summary_;
     QLabel* letters_;
+    SavingRow* saving_;
     QLabel* status_icon_;
     QLabel* status_;
     std::function<QString()> choose_pdf_path_;

@@ -3,7 +3,6 @@
 
 #include <QBuffer>
 #include <QFile>
-#include <QFileInfo>
 #include <QMarginsF>
 #include <QPageLayout>
 #include <QPageSize>
@@ -11,7 +10,9 @@
 #include <QPdfWriter>
 #include <QSaveFile>
 #include <algorithm>
+#include <filesystem>
 #include <map>
+#include <string_view>
 
 #include "ui/guest_words/typed_text.h"
 #include "ui/sheet/pdf_finish.h"
@@ -43,8 +44,8 @@ Error unwritable(const QString& path, const QString& reason) {
     return {ErrorCode::file_unwritable, path.toStdString(), reason.toStdString(), {}};
 }
 
-/// The pages without their pictures; empty when the painter could not begin or go on.
-QByteArray drawn_pages(const std::vector<Page>& pages) {
+/// The pages without their pictures; empty when the painter could not begin or go on, or may not.
+QByteArray drawn_pages(const std::vector<Page>& pages, const GoOn& go_on) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     if (!buffer.open(QIODevice::WriteOnly)) return {};
@@ -56,6 +57,7 @@ QByteArray drawn_pages(const std::vector<Page>& pages) {
     if (!painter.begin(&writer)) return {};
     SheetPainter sheets;
     for (std::size_t i = 0; i < pages.size(); ++i) {
+        if (!go_on(static_cast<double>(i) / static_cast<double>(pages.size()))) return {};
         if (i > 0 && !(writer.setPageLayout(page_layout(pages[i])) && writer.newPage())) return {};
         sheets.paint(painter, pages[i], dots_per_mm, false);
     }
@@ -63,30 +65,37 @@ QByteArray drawn_pages(const std::vector<Page>& pages) {
     return bytes;
 }
 
-/// A pipe or a device: a file put in its place would take it away from all who use it.
-bool is_written_through(const QString& path) {
-    const QFileInfo there(path);
-    return there.exists() && !there.isFile() && !there.isDir();
+/// The complete file; `cancelled` where it was stopped.
+Result<QByteArray> document_of(const std::vector<Page>& pages, const PdfInfo& info,
+                               const QString& path, const GoOn& go_on) {
+    const Error stopped{ErrorCode::cancelled, path.toStdString(), {}, {}};
+    constexpr double drawn_share = 0.9;
+    bool going = true;
+    const QByteArray drawn = drawn_pages(pages, [&](double share) {
+        going = going && (!go_on || go_on(share * drawn_share));
+        return going;
+    });
+    if (!going) return stopped;
+    Result<QByteArray> whole = finished_pdf(drawn, pages, info);
+    if (!whole) return unwritable(path, QString::fromStdString(whole.error().given));
+    if (go_on && !go_on(1.0)) return stopped;
+    return whole;
 }
 
-Result<Done> write_through(const QString& path, const QByteArray& bytes) {
-    QFile file(path);
-    if (!file.open(QIODevice::WriteOnly | QIODevice::Unbuffered) ||
-        file.write(bytes) != bytes.size()) {
-        return unwritable(path, file.errorString());
-    }
-    return Done{};
+std::filesystem::path system_path(const QString& path) {
+    return QFile::encodeName(path).toStdString();
 }
 
 }  // namespace
 
 Result<int> write_pages_pdf(const QString& path, const std::vector<Page>& pages,
-                            const PdfInfo& info, FileAccess access) {
+                            const PdfInfo& info, FileAccess access, const GoOn& go_on) {
     if (pages.empty()) return Error{ErrorCode::bad_count, "pages", "0", "1 or more"};
-    if (is_written_through(path)) {
-        const Result<QByteArray> whole = finished_pdf(drawn_pages(pages), pages, info);
-        if (!whole) return unwritable(path, QString::fromStdString(whole.error().given));
-        if (const Result<Done> sent = write_through(path, *whole); !sent) return sent.error();
+    if (is_written_through(system_path(path))) {
+        const Result<QByteArray> bytes = document_of(pages, info, path, go_on);
+        if (!bytes) return bytes.error();
+        const std::string_view whole(bytes->constData(), static_cast<std::size_t>(bytes->size()));
+        if (const auto sent = write_through(system_path(path), whole); !sent) return sent.error();
         return static_cast<int>(pages.size());
     }
     QSaveFile file(path);
@@ -97,10 +106,10 @@ Result<int> write_pages_pdf(const QString& path, const std::vector<Page>& pages,
         file.cancelWriting();
         return unwritable(path, file.errorString());
     }
-    const Result<QByteArray> bytes = finished_pdf(drawn_pages(pages), pages, info);
+    const Result<QByteArray> bytes = document_of(pages, info, path, go_on);
     if (!bytes) {
         file.cancelWriting();
-        return unwritable(path, QString::fromStdString(bytes.error().given));
+        return bytes.error();
     }
     if (file.write(*bytes) != bytes->size()) {
         const QString reason = file.errorString();

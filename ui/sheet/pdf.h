@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/files/text_file.h"
+#include "core/physics/go_on.h"
 #include "core/physics/result.h"
 #include "ui/sheet/card_content.h"
 #include "ui/sheet/card_layout.h"
@@ -23,11 +24,15 @@ struct PdfInfo {
 /// is written beside its place and renamed once it is complete; an older file stays until then. A pipe
 /// or a device that stands there is written to and stays.
 ///
+/// Uses nothing but its own values, so it may run beside the window.
+///
 /// @param access  who may read the file
-/// @returns the number of pages; file_unwritable with the system's reason, or bad_count where there
-///          is nothing to write
+/// @param go_on   asked before each page and once more before anything stands at the path
+/// @returns the number of pages; file_unwritable with the system's reason, bad_count where there is
+///          nothing to write, or cancelled
 Result<int> write_pages_pdf(const QString& path, const std::vector<Page>& pages,
-                            const PdfInfo& info, FileAccess access = FileAccess::usual);
+                            const PdfInfo& info, FileAccess access = FileAccess::usual,
+                            const GoOn& go_on = {});
 /// A document in English without an author.
 Result<int> write_pages_pdf(const QString& path, const std::vector<Page>& pages,
                             const QString& title, FileAccess access = FileAccess::usual);

@@ -10,7 +10,7 @@
 #include "core/planning/finding.h"
 #include "core/records/backup.h"
 #include "core/records/restore.h"
-#include "ui/shell/background_job.h"
+#include "ui/widgets/background_job.h"
 
 class QLabel;
 class QProgressBar;

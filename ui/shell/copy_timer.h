@@ -8,7 +8,7 @@
 #include <optional>
 
 #include "core/records/backup.h"
-#include "ui/shell/background_job.h"
+#include "ui/widgets/background_job.h"
 
 namespace leadline {
 

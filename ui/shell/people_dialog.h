@@ -12,8 +12,8 @@
 #include "core/records/duplicates.h"
 #include "core/records/guest_store.h"
 #include "core/records/person_merge.h"
-#include "ui/shell/background_job.h"
 #include "ui/shell/guest_file.h"
+#include "ui/widgets/background_job.h"
 
 class QLabel;
 class QLineEdit;

@@ -6,10 +6,10 @@
 
 #include "core/records/waiting_answers.h"
 #include "ui/document/session_document.h"
-#include "ui/shell/background_job.h"
 #include "ui/shell/record_keeper.h"
 #include "ui/shell/vault_set_up_dialog.h"
 #include "ui/shell/vault_unlock_dialog.h"
+#include "ui/widgets/background_job.h"
 #include "ui/words/vault_words.h"
 
 namespace leadline {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/shell/background_job.h"
+#include "ui/widgets/background_job.h"
 
 #include <QCoreApplication>
 #include <QEventLoop>
@@ -49,12 +49,12 @@ void BackgroundJob::cancel() {
 
 void BackgroundJob::stop() {
     if (!run_) return;
-    cancel();
+    if (at_stop_ != AtStop::finish) cancel();
     // A message of it that is still under way finds that it is not the run any more.
     const std::shared_ptr<Run> run = std::exchange(run_, nullptr);
     // What it holds is of this thread and goes in this thread.
     run->done = nullptr;
-    if (at_stop_ == AtStop::wait) run->ended.acquire();
+    if (at_stop_ != AtStop::let_go) run->ended.acquire();
     Q_EMIT running_changed(false);
 }
 

@@ -8,7 +8,7 @@
 #include <type_traits>
 #include <utility>
 
-#include "core/records/go_on.h"
+#include "core/physics/go_on.h"
 
 class QWidget;
 
@@ -22,18 +22,20 @@ class BackgroundJob : public QObject {
 public:
     /// What becomes of work that is stopped, or whose job goes, before its end.
     enum class AtStop {
-        wait,    ///< waited for: it holds files or records that others need next
+        wait,    ///< stopped and waited for: it holds files or records that others need next
+        finish,  ///< waited for to its own end: it makes what somebody counts on
         let_go,  ///< left to itself: it uses nothing but values of its own, and cannot be hurried
     };
 
     explicit BackgroundJob(QObject* parent = nullptr, AtStop at_stop = AtStop::wait);
-    /// Stops the work.
+    /// Stops the work, or waits for its end.
     ~BackgroundJob() override;
 
     [[nodiscard]] bool running() const { return run_ != nullptr; }
     /// Asks the work to stop; its result still arrives.
     void cancel();
-    /// Stops the work and forgets its result; waits for its end, unless it is let go.
+    /// Stops the work (unless it is to finish) and forgets its result; waits for its end, unless it
+    /// is let go.
     void stop();
 
     /// Starts work; other work is stopped first.
