@@ -396,7 +396,8 @@ void BookingImportDialog::refresh_foot() {
     const int count = model_->ticked();
     const int wrong = model_->ticked_with_error();
     const int repeats = model_->repeats_left_out();
-    add_->setText(tr("&Add %n guests", nullptr, count));
+    // A press adds nobody while an error stands but leads to it; what is counted can be added.
+    add_->setText(tr("&Add %n guests", nullptr, count - wrong));
     add_->setEnabled(is_ready() && count > 0);
     next_->setEnabled(table_ != nullptr);
     leave_out_->setEnabled(wrong > 0);
