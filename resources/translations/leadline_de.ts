@@ -2264,6 +2264,13 @@ bei</translation>
     </message>
 </context>
 <context>
+    <name>GuestNames</name>
+    <message>
+        <source>Guest removed</source>
+        <translation>Gast entfernt</translation>
+    </message>
+</context>
+<context>
     <name>HealthQuestions</name>
     <message>
         <source>Lungs</source>
@@ -3640,6 +3647,47 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <message>
         <source>House rules of the centre</source>
         <translation>Hausregeln der Basis</translation>
+    </message>
+    <message>
+        <source>Flying after diving workshop, 2002</source>
+        <translation>Workshop über Fliegen nach dem Tauchen, 2002</translation>
+    </message>
+    <message>
+        <source>France, Code du sport</source>
+        <translation>Frankreich, „Code du sport“</translation>
+    </message>
+    <message>
+        <source>France, federation rules for children</source>
+        <translation>Frankreich, Verbandsregeln für Kinder</translation>
+    </message>
+    <message>
+        <source>ISO 11121:2017</source>
+        <translation>ISO 11121:2017</translation>
+    </message>
+    <message>
+        <source>Maldives, regulation of 2003</source>
+        <translation>Malediven, Verordnung von 2003</translation>
+    </message>
+    <message>
+        <source>Queensland, recreational diving code</source>
+        <translation>Queensland, Verhaltenskodex für das Freizeittauchen</translation>
+    </message>
+    <message>
+        <source>RSTC introductory scuba experience, 2001</source>
+        <translation>RSTC, Schnuppertauchen, 2001</translation>
+    </message>
+    <message>
+        <source>Spain, Royal Decree 550/2020</source>
+        <translation>Spanien, Königliches Dekret 550/2020</translation>
+    </message>
+    <message>
+        <source>Thailand, measures of 2025</source>
+        <translation>Thailand, Maßnahmen von 2025</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <comment>a source in English: put it into quotation marks</comment>
+        <translation>„%1“</translation>
     </message>
 </context>
 <context>
@@ -7893,8 +7941,8 @@ Lunge kann reißen</translation>
         <translation>Mit diesem Gast zusammengelegt: %1</translation>
     </message>
     <message>
-        <source>%1. In them stands &quot;Guest removed&quot;, with lead, cylinder and what was logged.</source>
-        <translation>%1. Darin steht „Guest removed“ statt des Namens; Blei, Flasche und das Protokollierte bleiben.</translation>
+        <source>%1. In them stands &quot;%2&quot;, with lead, cylinder and what was logged.</source>
+        <translation>%1. Darin steht „%2“ statt des Namens; Blei, Flasche und das Protokollierte bleiben.</translation>
     </message>
 </context>
 <context>

@@ -2263,6 +2263,13 @@ a</translation>
     </message>
 </context>
 <context>
+    <name>GuestNames</name>
+    <message>
+        <source>Guest removed</source>
+        <translation>Cliente eliminado</translation>
+    </message>
+</context>
+<context>
     <name>HealthQuestions</name>
     <message>
         <source>Lungs</source>
@@ -3639,6 +3646,47 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     <message>
         <source>House rules of the centre</source>
         <translation>Normas propias del centro</translation>
+    </message>
+    <message>
+        <source>Flying after diving workshop, 2002</source>
+        <translation>Taller sobre volar después de bucear, 2002</translation>
+    </message>
+    <message>
+        <source>France, Code du sport</source>
+        <translation>Francia, «Code du sport»</translation>
+    </message>
+    <message>
+        <source>France, federation rules for children</source>
+        <translation>Francia, normas de la federación para niños</translation>
+    </message>
+    <message>
+        <source>ISO 11121:2017</source>
+        <translation>ISO 11121:2017</translation>
+    </message>
+    <message>
+        <source>Maldives, regulation of 2003</source>
+        <translation>Maldivas, reglamento de 2003</translation>
+    </message>
+    <message>
+        <source>Queensland, recreational diving code</source>
+        <translation>Queensland, código de buceo recreativo</translation>
+    </message>
+    <message>
+        <source>RSTC introductory scuba experience, 2001</source>
+        <translation>RSTC, inmersión de iniciación, 2001</translation>
+    </message>
+    <message>
+        <source>Spain, Royal Decree 550/2020</source>
+        <translation>España, Real Decreto 550/2020</translation>
+    </message>
+    <message>
+        <source>Thailand, measures of 2025</source>
+        <translation>Tailandia, medidas de 2025</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <comment>a source in English: put it into quotation marks</comment>
+        <translation>«%1»</translation>
     </message>
 </context>
 <context>
@@ -7891,8 +7939,8 @@ un pulmón puede desgarrarse</translation>
         <translation>Unidos a este cliente: %1</translation>
     </message>
     <message>
-        <source>%1. In them stands &quot;Guest removed&quot;, with lead, cylinder and what was logged.</source>
-        <translation>%1. En ellas figura «Guest removed» en vez del nombre, con el plomo, la botella y lo anotado en la bitácora.</translation>
+        <source>%1. In them stands &quot;%2&quot;, with lead, cylinder and what was logged.</source>
+        <translation>%1. En ellas figura «%2» en vez del nombre, con el plomo, la botella y lo anotado en la bitácora.</translation>
     </message>
 </context>
 <context>

@@ -2263,6 +2263,13 @@ at</source>
     </message>
 </context>
 <context>
+    <name>GuestNames</name>
+    <message>
+        <source>Guest removed</source>
+        <translation>Client supprimé</translation>
+    </message>
+</context>
+<context>
     <name>HealthQuestions</name>
     <message>
         <source>Lungs</source>
@@ -3639,6 +3646,47 @@ Estimations pour préparer, comptant plutôt trop d’air consommé. Le manomèt
     <message>
         <source>House rules of the centre</source>
         <translation>Règles maison du centre</translation>
+    </message>
+    <message>
+        <source>Flying after diving workshop, 2002</source>
+        <translation>Atelier sur le vol après la plongée, 2002</translation>
+    </message>
+    <message>
+        <source>France, Code du sport</source>
+        <translation>France, Code du sport</translation>
+    </message>
+    <message>
+        <source>France, federation rules for children</source>
+        <translation>France, règles fédérales pour les enfants</translation>
+    </message>
+    <message>
+        <source>ISO 11121:2017</source>
+        <translation>ISO 11121:2017</translation>
+    </message>
+    <message>
+        <source>Maldives, regulation of 2003</source>
+        <translation>Maldives, règlement de 2003</translation>
+    </message>
+    <message>
+        <source>Queensland, recreational diving code</source>
+        <translation>Queensland, code de la plongée de loisir</translation>
+    </message>
+    <message>
+        <source>RSTC introductory scuba experience, 2001</source>
+        <translation>RSTC, plongée de découverte, 2001</translation>
+    </message>
+    <message>
+        <source>Spain, Royal Decree 550/2020</source>
+        <translation>Espagne, décret royal 550/2020</translation>
+    </message>
+    <message>
+        <source>Thailand, measures of 2025</source>
+        <translation>Thaïlande, mesures de 2025</translation>
+    </message>
+    <message>
+        <source>%1</source>
+        <comment>a source in English: put it into quotation marks</comment>
+        <translation>«&#xa0;%1&#xa0;»</translation>
     </message>
 </context>
 <context>
@@ -7892,8 +7940,8 @@ un poumon peut se déchirer</translation>
         <translation>Fusionnés dans ce client&#xa0;: %1</translation>
     </message>
     <message>
-        <source>%1. In them stands &quot;Guest removed&quot;, with lead, cylinder and what was logged.</source>
-        <translation>%1. Il y reste «&#xa0;Client supprimé&#xa0;», avec le lest, la bouteille et ce qui a été relevé.</translation>
+        <source>%1. In them stands &quot;%2&quot;, with lead, cylinder and what was logged.</source>
+        <translation>%1. Il y reste «&#xa0;%2&#xa0;», avec le lest, la bouteille et ce qui a été relevé.</translation>
     </message>
 </context>
 <context>

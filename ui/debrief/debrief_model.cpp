@@ -7,6 +7,7 @@
 
 #include "ui/document/session_document.h"
 #include "ui/widgets/theme.h"
+#include "ui/words/guest_name.h"
 #include "ui/words/name_words.h"
 #include "ui/words/quantity_text.h"
 
@@ -88,7 +89,7 @@ const DiverReview* DebriefModel::review_at(int row) const {
 
 QString DebriefModel::name_of(const DiverReview& diver) const {
     const Guest* guest = find_guest(document_.session(), diver.guest);
-    return guest != nullptr ? QString::fromStdString(guest->name) : QString();
+    return guest != nullptr ? guest_name(guest->name) : QString();
 }
 
 QString DebriefModel::shown(const DiverReview& diver, int column) const {

@@ -9,6 +9,7 @@
 
 #include "ui/document/session_document.h"
 #include "ui/widgets/theme.h"
+#include "ui/words/guest_name.h"
 #include "ui/words/quantity_text.h"
 
 namespace leadline {
@@ -73,7 +74,7 @@ std::vector<LimitMark> limit_marks(const SessionDocument& document, const LogEnt
 
 QString name_of(const SessionDocument& document, const GuestId& id) {
     const Guest* guest = find_guest(document.session(), id);
-    return guest != nullptr ? QString::fromStdString(guest->name) : QString();
+    return guest != nullptr ? guest_name(guest->name) : QString();
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 
 #include "ui/document/session_document.h"
 #include "ui/gas/gas_words.h"
+#include "ui/words/guest_name.h"
 #include "ui/words/lever_words.h"
 
 namespace leadline {
@@ -18,7 +19,7 @@ class ChartTexts {
 
 QString whole_name(const Session& session, const GuestId& id) {
     const Guest* guest = find_guest(session, id);
-    return guest != nullptr ? QString::fromStdString(guest->name) : QString();
+    return guest != nullptr ? guest_name(guest->name) : QString();
 }
 
 void add_bands(std::vector<PressureChart::Band>& bands, const Session& session,

@@ -4,6 +4,7 @@
 #include <QLocale>
 
 #include "ui/document/session_document.h"
+#include "ui/words/guest_name.h"
 #include "ui/words/lever_words.h"
 
 namespace leadline {
@@ -149,7 +150,7 @@ QString GuestBodyModel::lead_shown(const GuestBody& body, int column) const {
 QString GuestBodyModel::shown(const GuestBody& body, int column) const {
     switch (column) {
         case name_column:
-            return QString::fromStdString(body.guest->name);
+            return guest_name(body.guest->name);
         case group_column:
             return body.guest->group.empty() ? unknown()
                                              : group_label(document_.session(), body.guest->group);

@@ -8,6 +8,7 @@
 #include "ui/document/session_document.h"
 #include "ui/gas/guest_body_words.h"
 #include "ui/gas/short_names.h"
+#include "ui/words/guest_name.h"
 
 namespace leadline {
 namespace {
@@ -72,7 +73,7 @@ void add_guest(const SessionDocument& document, const GuestId& guest,
     }
     if (said.isEmpty()) return;
     reasons.push_back({std::nullopt, BodyReasonTexts::tr("%1: %2").arg(
-                                         short_name(QString::fromStdString(body->guest->name)),
+                                         short_name(guest_name(body->guest->name)),
                                          said.join(u' '))});
 }
 

@@ -12,6 +12,7 @@
 #include "ui/document/session_document.h"
 #include "ui/gas/short_names.h"
 #include "ui/words/finding_words.h"
+#include "ui/words/guest_name.h"
 #include "ui/words/lever_words.h"
 #include "ui/words/name_words.h"
 
@@ -129,7 +130,7 @@ QString others_at_risk(const SessionDocument& document, const GroupId& group, co
     for (const Guest& guest : document.session().guests) {
         if (guest.group != group || guest.id == but) continue;
         if (open_finding(document.plan(), FindingCode::cold_before_end, guest.id) != nullptr) {
-            names << QString::fromStdString(guest.name);
+            names << guest_name(guest.name);
         }
     }
     return names.isEmpty() ? QString()
@@ -154,7 +155,7 @@ GasSentence warmth_answer(const SessionDocument& document, const GroupId& group,
                                            .arg(text(longest_known), planned)};
     }
     const Guest* guest = find_guest(document.session(), first->guest);
-    const QString name = short_name(QString::fromStdString(guest->name));
+    const QString name = short_name(guest_name(guest->name));
     const QString feels = first->chilled ? whole_minutes(*first->chilled) : QString();
     if (!first->low) {
         return {std::nullopt,
@@ -207,7 +208,7 @@ void add_lead_answers(const SessionDocument& document, std::vector<GasSentence>&
         known = known || lead.gap == LeadGap::none;
         const Guest* guest = find_guest(document.session(), lead.guest);
         if (guest == nullptr) continue;
-        const QString name = QString::fromStdString(guest->name);
+        const QString name = guest_name(guest->name);
         if (const Finding* finding = open_finding(plan, FindingCode::bcd_cannot_hold, lead.guest)) {
             const FindingText said = words(*finding, document.session(), document.units());
             heavy.push_back({finding->severity, BodyTexts::tr("%1 – %2: %3 %4")
@@ -245,7 +246,7 @@ void add_missing(const SessionDocument& document, std::vector<GasSentence>& answ
             auto found = std::find_if(gaps.begin(), gaps.end(),
                                       [&](const auto& known) { return known.first == gap; });
             if (found == gaps.end()) found = gaps.insert(gaps.end(), {gap, {}});
-            found->second << QString::fromStdString(guest.name);
+            found->second << guest_name(guest.name);
         }
     }
     for (const auto& [gap, names] : gaps) {

@@ -14,6 +14,7 @@
 #include "ui/gas/guest_gas_headers.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/finding_words.h"
+#include "ui/words/guest_name.h"
 #include "ui/words/lever_words.h"
 #include "ui/words/name_words.h"
 
@@ -147,7 +148,7 @@ QString GuestGasModel::shown(const Guest& guest, const GuestGas& gas, int column
     const UnitSystem units = document_.units();
     const auto& cylinder = guest.kit.cylinder;
     switch (column) {
-        case name_column: return QString::fromStdString(guest.name);
+        case name_column: return guest_name(guest.name);
         case group_column: {
             const Group* group = find_group(document_.session(), guest.group);
             return group != nullptr ? QString::fromStdString(group->name) : dash();

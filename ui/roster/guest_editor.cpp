@@ -18,6 +18,7 @@
 #include "ui/roster/page_button.h"
 #include "ui/roster/person_page.h"
 #include "ui/roster/screening_page.h"
+#include "ui/words/guest_name.h"
 
 namespace leadline {
 namespace {
@@ -143,7 +144,7 @@ void GuestEditor::refresh() {
 }
 
 void GuestEditor::refresh_header(const Guest& guest) {
-    name_->show_text(QString::fromStdString(guest.name));
+    name_->show_text(guest_name(guest.name));
     const Plan& plan = desk_.document().plan();
     std::vector<Finding> own;
     for (const Finding* finding : findings_of(plan, guest.id)) own.push_back(*finding);

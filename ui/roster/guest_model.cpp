@@ -7,6 +7,7 @@
 #include "core/records/fold.h"
 #include "ui/roster/guest_facts.h"
 #include "ui/words/finding_words.h"
+#include "ui/words/guest_name.h"
 #include "ui/words/name_words.h"
 
 namespace leadline {
@@ -78,7 +79,7 @@ GuestModel::Row GuestModel::row_for(const Guest& guest) const {
     row.id = guest.id;
     row.consent_matters = consent_matters(document_, guest);
     auto& cells = row.cells;
-    const QString name = QString::fromStdString(guest.name);
+    const QString name = guest_name(guest.name);
     cells[at(GuestColumn::name)] = {name, Mark::none, folded(name)};
     cells[at(GuestColumn::findings)] = findings_cell(guest);
     const std::optional<int> age = age_of(document_.session(), guest);

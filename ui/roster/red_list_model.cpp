@@ -6,6 +6,7 @@
 #include "core/planning/check_screening.h"
 #include "ui/roster/marks.h"
 #include "ui/words/finding_words.h"
+#include "ui/words/guest_name.h"
 #include "ui/words/name_words.h"
 #include "ui/words/quantity_text.h"
 
@@ -36,7 +37,7 @@ RedListModel::RedListModel(const std::vector<SessionToCome>& sessions, const Rul
             row.guest = guest.id;
             row.cells[at(RedListColumn::day)] =
                 text(session.date) + QStringLiteral(", ") + text(session.meeting_time);
-            row.cells[at(RedListColumn::guest)] = QString::fromStdString(guest.name);
+            row.cells[at(RedListColumn::guest)] = guest_name(guest.name);
             row.cells[at(RedListColumn::phone)] =
                 !guest.phone.empty()   ? QString::fromStdString(guest.phone)
                 : !guest.email.empty() ? QString::fromStdString(guest.email)

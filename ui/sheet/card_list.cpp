@@ -6,6 +6,7 @@
 #include "ui/sheet/cards.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/finding_words.h"
+#include "ui/words/guest_name.h"
 
 namespace leadline {
 namespace {
@@ -45,13 +46,13 @@ void CardList::refresh() {
     for (int row = 0; row < rows; ++row) {
         const Guest& guest = session.guests[static_cast<std::size_t>(row)];
         const std::vector<Finding> stops = blocking_findings(document_.plan(), guest);
-        const QString guest_name = QString::fromStdString(guest.name);
+        const QString shown_name = guest_name(guest.name);
         QListWidgetItem& entry = *item(row);
         entry.setData(guest_role, QString::fromStdString(guest.id.text));
         entry.setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
         entry.setCheckState(left_out_.contains(guest.id) ? Qt::Unchecked : Qt::Checked);
-        const QString shown = guest_name.size() > 60 ? guest_name.left(59) + QChar(0x2026)
-                                                     : guest_name;
+        const QString shown = shown_name.size() > 60 ? shown_name.left(59) + QChar(0x2026)
+                                                     : shown_name;
         const QString language = card_languages_in_brief(guest);
         if (stops.empty()) {
             entry.setText(QString(shown + u'\n' + tr("Ready · %1", "language").arg(language)));
@@ -61,7 +62,7 @@ void CardList::refresh() {
             entry.setText(QString(shown + u'\n' + tr("Stop: %1").arg(said.what) + u'\n' + language));
             entry.setIcon(severity_icon(Severity::stop, palette()));
         }
-        QStringList told{guest_name, card_language_text(guest.language)};
+        QStringList told{shown_name, card_language_text(guest.language)};
         if (!guest.second_language.empty()) told << card_language_text(guest.second_language);
         entry.setToolTip(told.join(u'\n'));
     }

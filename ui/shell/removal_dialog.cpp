@@ -14,6 +14,7 @@
 
 #include "ui/widgets/screen_room.h"
 #include "ui/widgets/theme.h"
+#include "ui/words/guest_name.h"
 #include "ui/words/name_words.h"
 #include "ui/words/quantity_text.h"
 
@@ -195,9 +196,8 @@ void RemovalDialog::update_text() {
                     .arg(preview_.merged_names.join(QStringLiteral(", ")));
     }
     goes_->setText(goes.join(u'\n'));
-    stays_->setText(tr("%1. In them stands \"Guest removed\", with lead, cylinder and what was "
-                       "logged.")
-                        .arg(sessions));
+    stays_->setText(tr("%1. In them stands \"%2\", with lead, cylinder and what was logged.")
+                        .arg(sessions, guest_name(removed_name)));
 }
 
 }  // namespace leadline

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/words/finding_words.h"
+#include "ui/words/guest_name.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -383,7 +384,7 @@ Pair log_words(const Finding& finding, const Values& v) {
 QString subject_name(const Subject& subject, const Session& session) {
     if (const auto* id = std::get_if<GuestId>(&subject)) {
         const Guest* guest = find_guest(session, *id);
-        return QString::fromStdString(guest != nullptr ? guest->name : id->text);
+        return guest_name(guest != nullptr ? guest->name : id->text);
     }
     if (const auto* id = std::get_if<GroupId>(&subject)) {
         const Group* group = find_group(session, *id);
