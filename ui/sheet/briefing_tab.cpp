@@ -188,7 +188,7 @@ void BriefingTab::refresh_cards() {
                                  ? tr("No guests yet. Add them on the Roster tab.")
                                  : tr("No card to show: every ticked guest has a stop, or none is "
                                       "ticked."));
-    preview_->show_pages(card_pages(selection_.cards, size()));
+    preview_->show_pages(card_pages(selection_.cards, size(), setter_));
     summary_->setText(cards_summary(selection_));
 }
 

@@ -88,7 +88,7 @@ private:
 
     SessionDocument& document_;
     bool stale_ = true;  ///< what is shown is older than the session
-    TypeSetter setter_;  ///< of the sheets: remembers what it has measured
+    TypeSetter setter_;  ///< remembers what it has measured
     CardSelection selection_;
     std::size_t next_page_to_look_at_ = 0;
     QStringList lines_without_letters_;

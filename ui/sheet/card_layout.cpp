@@ -114,9 +114,8 @@ void set_at(const CardContent& card, const QPointF& corner, const QSizeF& size,
 }
 
 std::vector<Page> pages_of_one(const std::vector<CardContent>& cards, const Grid& grid,
-                               const QSizeF& size) {
+                               const QSizeF& size, TypeSetter& setter) {
     std::vector<Page> pages;
-    TypeSetter setter;
     for (const CardContent& card : cards) {
         pages.push_back(empty_page(grid));
         set_at(card, {0.0, 0.0}, size, setter, pages.back());
@@ -149,13 +148,18 @@ int cards_on_page(CardSize size) {
 }
 
 std::vector<Page> card_pages(const std::vector<CardContent>& cards, CardSize size) {
+    TypeSetter setter;
+    return card_pages(cards, size, setter);
+}
+
+std::vector<Page> card_pages(const std::vector<CardContent>& cards, CardSize size,
+                             TypeSetter& setter) {
     const Grid grid = grid_of(size);
     const QSizeF card = card_size(size);
-    if (grid.columns == 1) return pages_of_one(cards, grid, card);
+    if (grid.columns == 1) return pages_of_one(cards, grid, card, setter);
     const std::vector<Row> rows = rows_of_two(cards);
     const auto rows_on_page = static_cast<std::size_t>(grid.rows);
     std::vector<Page> pages;
-    TypeSetter setter;
     for (std::size_t i = 0; i < rows.size(); ++i) {
         const std::size_t row = i % rows_on_page;
         if (row == 0) {

@@ -8,6 +8,8 @@
 
 namespace leadline {
 
+class TypeSetter;
+
 /// How large the cards are, and how they lie on the paper. A larger card is for weaker eyes: its type
 /// and pictures are larger, not more.
 enum class CardSize {
@@ -36,6 +38,10 @@ int cards_on_page(CardSize size);
 /// card. The two faces of a card lie side by side in one row, with marks for folding in place of those
 /// for cutting; where one place of a row would stay empty for it, the next single card takes it. On
 /// paper that holds one card each face is a page.
+/// @param setter  kept from one call to the next, it remembers what it has measured
+std::vector<Page> card_pages(const std::vector<CardContent>& cards, CardSize size,
+                             TypeSetter& setter);
+/// The same with a setter of its own.
 std::vector<Page> card_pages(const std::vector<CardContent>& cards, CardSize size);
 
 }  // namespace leadline
