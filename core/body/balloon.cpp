@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/body/air_at_depth.h"
+#include "core/physics/range.h"
 
 namespace leadline {
 namespace {
@@ -25,7 +26,10 @@ BalloonAt balloon_at(const WaterColumn& water, Depth depth) {
 
 }  // namespace
 
-std::vector<BalloonAt> balloon_at_depths(const WaterColumn& water, Depth deepest) {
+Result<std::vector<BalloonAt>> balloon_at_depths(const WaterColumn& water, Depth deepest) {
+    if (const auto error = outside_range("deepest", deepest.meters().value(), 0.0, 60.0, "m")) {
+        return *error;
+    }
     std::vector<Depth> depths{Depth(Meters(0.0)), Depth(Meters(5.0)), Depth(Meters(10.0))};
     const auto near = std::find_if(depths.begin(), depths.end(), [&](Depth depth) {
         return std::abs((depth - deepest).value()) < merged_within_m;

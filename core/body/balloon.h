@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/physics/quantities.h"
+#include "core/physics/result.h"
 #include "core/physics/water.h"
 
 namespace leadline {
@@ -29,8 +30,9 @@ struct BalloonAt {
 /// The rubber's own pull is left out (a few hundred pascals), and so is any change of temperature.
 ///
 /// @param deepest  0 to 60 m
+/// @returns the balloons; out_of_range for another depth
 /// @source  Boyle's law; U.S. Navy Diving Manual, chapter 2
 /// @tests   tests/reference/gas_laws.csv
-std::vector<BalloonAt> balloon_at_depths(const WaterColumn& water, Depth deepest);
+Result<std::vector<BalloonAt>> balloon_at_depths(const WaterColumn& water, Depth deepest);
 
 }  // namespace leadline

@@ -67,7 +67,9 @@ Result<Environment> environment_of(const Session& session, const WaterColumn& wa
     result.bottom_pressure = water.absolute_pressure(result.deepest);
     result.breath_expansion_from_deepest = held_breath_expansion(water, result.deepest);
     result.breath_danger_ascent = held_breath_danger_ascent(water, result.deepest);
-    result.balloons = balloon_at_depths(water, result.deepest);
+    Result<std::vector<BalloonAt>> balloons = balloon_at_depths(water, result.deepest);
+    if (!balloons) return balloons.error();
+    result.balloons = *balloons;
     result.fastest_descent = fastest_descent(session.profile);
     result.fastest_ascent = fastest_ascent(session.profile);
     // A rule with a longer step has its own finding; it must not leave the session without a plan.

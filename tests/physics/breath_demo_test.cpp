@@ -121,7 +121,7 @@ TEST(BreathDemo, RefusesADepthThatIsNone) {
 TEST(BreathDemo, TellsTheBalloonsOwnFigures) {
     const WaterColumn water = handbook_sea();
     for (const double deepest : {6.0, 12.0, 40.0}) {
-        for (const BalloonAt& balloon : balloon_at_depths(water, Depth(Meters(deepest)))) {
+        for (const BalloonAt& balloon : must(balloon_at_depths(water, Depth(Meters(deepest))))) {
             const BreathDemo demo = must(breath_demo(water, balloon.depth));
             EXPECT_EQ(demo.pressure.value(), balloon.pressure.value());
             EXPECT_EQ(demo.balloon_volume, balloon.shrinks_to);
