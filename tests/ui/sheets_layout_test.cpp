@@ -245,6 +245,52 @@ TEST(KitPages, GoOnAndEndWithTheTotals) {
     }
 }
 
+/// Heights of the rows between the rules from edge to edge on a kit list's page.
+std::vector<double> kit_row_heights(const Page& page) {
+    const QRectF& frame = page.frames.front();
+    const double foot = frame.bottom() - 8.0;
+    std::vector<double> rules_at;
+    for (const SheetItem& item : page.items) {
+        const auto* rule = std::get_if<LineItem>(&item);
+        if (rule == nullptr || rule->line.dx() < frame.width() - 1.0) continue;
+        if (rule->width < 0.5 && rule->line.y1() < foot) rules_at.push_back(rule->line.y1());
+    }
+    std::vector<double> heights;
+    for (std::size_t i = 1; i < rules_at.size(); ++i) {
+        heights.push_back(rules_at[i] - rules_at[i - 1]);
+    }
+    return heights;
+}
+
+TEST(KitPages, HaveWiderRowsOnlyWhereOnePageHoldsAll) {
+    const Session many = crowded(sample("harbour-morning").session, 24);
+    bool wide = false;
+    bool went_on = false;
+    for (std::size_t guests = 1; guests <= many.guests.size(); ++guests) {
+        Session session = many;
+        session.guests.resize(guests);
+        for (std::size_t i = 0; i < guests; ++i) {
+            Guest& guest = session.guests[i];
+            const std::string number = std::to_string(i + 1);
+            guest.name = "Ana " + number;
+            guest.kit = {};
+            guest.kit.suit = number + " mm made to measure, colour " + number;
+        }
+        const auto pages = pages_of(session, SheetKind::kit, Paper::a4);
+        std::vector<double> heights = kit_row_heights(pages.front());
+        ASSERT_FALSE(heights.empty());
+        heights.resize(std::min(heights.size(), guests));
+        const double widest = *std::max_element(heights.begin(), heights.end());
+        if (pages.size() > 1) {
+            EXPECT_NEAR(widest, 9.0, 0.01) << guests;
+            went_on = true;
+        }
+        wide = wide || widest > 10.0;
+    }
+    EXPECT_TRUE(wide);
+    EXPECT_TRUE(went_on);
+}
+
 TEST(SheetPages, AreNoneWithoutGroups) {
     Session session = bare_session(sample("salt-cove").session);
     session.groups.clear();

@@ -20,11 +20,13 @@ class KitSheetWords {
 
 constexpr double kit_head_height = 5.6;
 constexpr double kit_column_gap = 1.6;
-constexpr double kit_totals_room = 70.0;
 constexpr double kit_most_stretch = 1.35;
 constexpr double kit_row_height = 9.0;
 constexpr double kit_name_line = 3.6;  // one more, in the least type
 constexpr double total_gap = 0.8;
+constexpr double over_totals = 3.0;
+constexpr double under_missing = 1.5;
+constexpr double totals_together = 30.0;  ///< at most so much of them is kept on one page
 constexpr double kit_tick_side = 4.2;
 
 QString count_text(const KitCount& count, KitItem item, UnitSystem units) {
@@ -165,11 +167,13 @@ private:
     [[nodiscard]] double row_height(const KitRow& row) {
         return kit_row_height * stretch_ + kit_name_line * (name_lines(row) - 1);
     }
-    /// Few guests: wider rows, which are easier to tick.
+    /// Few guests: wider rows, which are easier to tick; never so wide that what follows the rows
+    /// needs another page.
     void stretch_rows() {
-        double needed = kit_totals_room;
-        for (const KitRow& row : sheet_.rows) needed += row_height(row);
-        stretch_ = std::clamp((bottom_ - y_) / needed, 1.0, kit_most_stretch);
+        double left = bottom_ - y_ - totals_height();
+        for (const KitRow& row : sheet_.rows) left -= row_height(row);
+        const double rows = kit_row_height * static_cast<double>(sheet_.rows.size());
+        if (left > 0.0 && rows > 0.0) stretch_ = std::min(1.0 + left / rows, kit_most_stretch);
     }
 
     void set_row(const KitRow& row, double height) {
@@ -204,29 +208,47 @@ private:
     }
 
     /// A paragraph that goes on to another page where it must.
-    void set_paragraph(const Phrase& words, double points) {
+    void set_paragraph(const Phrase& words, double points, double gap) {
         const double width = pen().frame().width();
         const double height = pen().height(words, width, points);
         if (y_ + height > bottom_) begin(false);
         const double room = std::min(height, bottom_ - y_);
         pen().text(words, QRectF(pen().frame().left(), y_, width, room),
                    {.points = points, .most_lines = 99});
-        y_ += room + total_gap;
+        y_ += room + gap;
+    }
+
+    struct Total {
+        Phrase words;
+        double points;
+        double gap;  ///< below
+    };
+    /// What follows the rows.
+    [[nodiscard]] std::vector<Total> totals() const {
+        std::vector<Total> all;
+        if (!sheet_.missing.isEmpty()) {
+            all.push_back({phrase(KitSheetWords::tr("Still missing."),
+                                  sheet_.missing.join(QStringLiteral(" · "))),
+                           10.0, total_gap + under_missing});
+        }
+        all.push_back({phrase(KitSheetWords::tr("To pack in all"), {}), 11.0, total_gap});
+        for (const auto& [name, text] : sheet_.totals) {
+            all.push_back({phrase(with_colon(name, {}).trimmed(), text), 10.0, total_gap});
+        }
+        return all;
+    }
+    [[nodiscard]] double totals_height() {
+        double height = over_totals;
+        for (const Total& one : totals()) {
+            height += pen().height(one.words, pen().frame().width(), one.points) + one.gap;
+        }
+        return height;
     }
 
     void set_totals() {
-        y_ += 3.0;
-        if (y_ + 30.0 > bottom_) begin(false);
-        if (!sheet_.missing.isEmpty()) {
-            set_paragraph(phrase(KitSheetWords::tr("Still missing."),
-                                 sheet_.missing.join(QStringLiteral(" · "))),
-                          10.0);
-            y_ += 1.5;
-        }
-        set_paragraph(phrase(KitSheetWords::tr("To pack in all"), {}), 11.0);
-        for (const auto& [name, text] : sheet_.totals) {
-            set_paragraph(phrase(with_colon(name, {}).trimmed(), text), 10.0);
-        }
+        if (y_ + std::min(totals_height(), over_totals + totals_together) > bottom_) begin(false);
+        y_ += over_totals;
+        for (const Total& one : totals()) set_paragraph(one.words, one.points, one.gap);
     }
 
     const KitSheet& sheet_;
