@@ -29,10 +29,10 @@ inline constexpr double beach_count_height = 8.5;
 struct BeachRow {
     int name = 1;
     int who = 0;  ///< below the name; 0: beside it
-    int kit = 1;
+    int kit = 1;  ///< 0: it stands at the foot
     int flags = 0;
     QString flag_text;
-    QStringList moved;     ///< flags that found no room here, with the guest's name
+    QStringList moved;     ///< flags that found no room here, as BeachGuest::moved_flags
     int moved_stops = 0;   ///< so many of them, the first, are stops
     double content = 0.0;  ///< height of the words [mm]
     double height = 0.0;   ///< of the row, with what is spare [mm]
@@ -78,8 +78,13 @@ public:
 private:
     // beach_head.cpp
     [[nodiscard]] double plan_width() const;
+    [[nodiscard]] double call_width() const;
     [[nodiscard]] double emergency_height();
     double set_emergency(double y);
+    /// Whom to call; where it is cut, the page on which it stands whole.
+    void set_call(const QRectF& number);
+    /// In the last line of an area: where the whole stands.
+    void set_pointer(const QRectF& area);
     void set_emergency_plan(const QRectF& plan);
 
     // beach_guests.cpp
@@ -148,7 +153,7 @@ private:
     double record_row_ = 0.0;
     double middle_height_ = 0.0;
     bool photos_ = true;    ///< there is room for a photo of each guest
-    bool kit_ = true;       ///< there is room for the kit in the rows
+    int most_kit_lines_ = 0;  ///< of a guest's kit; one that asks for more stands at the foot
     bool running_ = false;  ///< notes of a kind behind one another
     bool call_cut_ = false;
     bool plan_cut_ = false;
