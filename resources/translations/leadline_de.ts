@@ -206,6 +206,11 @@
         <translation>Heraus</translation>
     </message>
     <message>
+        <source>of %1</source>
+        <comment>heads of the whole group</comment>
+        <translation>von %1</translation>
+    </message>
+    <message>
         <source>at</source>
         <comment>a time of day</comment>
         <translation>um</translation>

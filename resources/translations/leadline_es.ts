@@ -206,6 +206,11 @@
         <translation>Salen</translation>
     </message>
     <message>
+        <source>of %1</source>
+        <comment>heads of the whole group</comment>
+        <translation>de %1</translation>
+    </message>
+    <message>
         <source>at</source>
         <comment>a time of day</comment>
         <translation>a</translation>

@@ -2,8 +2,10 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <set>
 
 #include "sheets_support.h"
+#include "speaking.h"
 #include "ui/sheet/beach_sheet.h"
 #include "ui_fixture.h"
 
@@ -52,6 +54,28 @@ std::string letters(const QString& text) {
     return bare.toStdString();
 }
 
+/// How often words stand in others.
+int count_of(const QString& words, const std::string& others) {
+    const std::string sought = letters(words);
+    int count = 0;
+    for (auto at = others.find(sought); at != std::string::npos; at = others.find(sought, at + 1)) {
+        ++count;
+    }
+    return count;
+}
+
+/// The first eight of a sample's guests in one group, before anybody was asked for health.
+Session unanswered(const char* name) {
+    Session session = sample(name).session;
+    session.groups.resize(1);
+    session.guests.resize(8);
+    for (Guest& guest : session.guests) {
+        guest.group = session.groups.front().id;
+        guest.screening = {};
+    }
+    return session;
+}
+
 /// Nothing that the sheet holds but long names is missing from its pages.
 void expect_all_there(const BeachSheet& sheet, Paper paper) {
     const auto pages = pages_of(sheet, paper);
@@ -61,9 +85,13 @@ void expect_all_there(const BeachSheet& sheet, Paper paper) {
         EXPECT_TRUE(there.find(letters(text)) != std::string::npos) << text.toStdString();
     };
     for (const BeachGuest& guest : sheet.guests) {
-        for (const QString& flag : guest.flags) expect(flag);
+        for (int i = 0; i < guest.flags.size(); ++i) {
+            const bool told = there.find(letters(guest.flags[i])) != std::string::npos ||
+                              there.find(letters(guest.moved_flags[i])) != std::string::npos;
+            EXPECT_TRUE(told) << guest.flags[i].toStdString();
+        }
         expect(guest.who);
-        if (guest.kit.size() < 120) expect(guest.kit);
+        expect(guest.kit);
         expect(guest.minutes);
         expect(guest.low);
     }
@@ -162,6 +190,116 @@ TEST(BeachPages, HoldAllEightHeadsTogether) {
             EXPECT_THAT(first, HasSubstr(guest.name.toStdString()));
         }
     }
+}
+
+TEST(BeachPages, HoldAllEightHeadsTogetherBeforeHealthIsAsked) {
+    std::set<QString> spoken;
+    for (const char* tag : {"en", "de", "fr", "es"}) {
+        const Speaking speaking(QString::fromUtf8(tag));
+        for (const char* name : {"harbour-morning", "many-tongues"}) {
+            const BeachSheet sheet = beach_of(unanswered(name));
+            ASSERT_EQ(sheet.guests.size(), 8U);
+            spoken.insert(sheet.standing);
+            for (const Paper paper : papers) {
+                SCOPED_TRACE(std::string(tag) + " " + name +
+                             (paper == Paper::a4 ? " A4" : " Letter"));
+                const std::string first = letters(all_words_on({pages_of(sheet, paper).front()}));
+                for (const BeachGuest& guest : sheet.guests) {
+                    EXPECT_THAT(first, HasSubstr(letters(guest.name)));
+                }
+            }
+        }
+    }
+    EXPECT_EQ(spoken.size(), 4U);
+}
+
+TEST(BeachPages, CountTheHeadsOfAGroupOnSeveralPagesAsOne) {
+    const auto words_of = [](int guests) {
+        const auto pages =
+            pages_of(beach_of(crowded(sample("harbour-morning").session, guests)), Paper::a4);
+        return all_words_on({pages.front()}).toStdString();
+    };
+    EXPECT_THAT(words_of(9), HasSubstr("Heads in of 9 at"));
+    EXPECT_THAT(words_of(40), HasSubstr("Heads out of 40 at"));
+    EXPECT_THAT(words_of(1), HasSubstr("Heads in at"));
+}
+
+TEST(BeachPages, TellOfEachOfTwoNamesakes) {
+    Session session = troubled("harbour-morning");
+    // Eight alike on a page, and a ninth on another.
+    session.guests.push_back(session.guests.front());
+    session.guests.back().id = GuestId("guest-99");
+    for (Guest& guest : session.guests) {
+        const GuestId id = guest.id;
+        guest = session.guests.front();
+        guest.id = id;
+        guest.kit.suit.clear();
+        guest.birth_date.reset();
+    }
+    const BeachSheet sheet = beach_of(session);
+    for (const Paper paper : papers) {
+        const std::string there = letters(all_words_on(pages_of(sheet, paper)));
+        const BeachGuest& one = sheet.guests.front();
+        EXPECT_EQ(count_of(one.kit, there), 9);
+        ASSERT_FALSE(one.flags.isEmpty());
+        for (int i = 0; i < one.flags.size(); ++i) {
+            EXPECT_EQ(count_of(one.flags[i], there) + count_of(one.moved_flags[i], there), 9)
+                << one.flags[i].toStdString();
+        }
+    }
+}
+
+TEST(BeachPages, SayOfWhomAMovedFlagIsAsTheyDoOfTheGroup) {
+    const BeachSheet sheet = beach_of(troubled("harbour-morning"));
+    const std::string there = all_words_on(pages_of(sheet, Paper::letter)).toStdString();
+    int moved = 0;
+    for (const BeachGuest& guest : sheet.guests) {
+        const std::string name = guest.name.toStdString();
+        moved += there.find("Stop, " + name + ": ") != std::string::npos ||
+                         there.find("Care, " + name + ": ") != std::string::npos
+                     ? 1
+                     : 0;
+        EXPECT_THAT(there, Not(HasSubstr(name + ": Stop: ")));
+        EXPECT_THAT(there, Not(HasSubstr(name + ": Care: ")));
+    }
+    EXPECT_GT(moved, 0);
+}
+
+TEST(BeachPages, ShowAllOfALongNumberToCallOnTheFirst) {
+    Session session = sample("harbour-morning").session;
+    session.site.emergency_line =
+        "Harbour control on channel 16, then the island clinic on +00 555 0188 extension 4471, then "
+        "the coast guard helicopter desk on +00 555 0199, and the doctor on call at night on "
+        "+00 555 0122";
+    const BeachSheet sheet = beach_of(session);
+    for (const Paper paper : papers) {
+        const auto pages = pages_of(sheet, paper);
+        EXPECT_EQ(pages.size(), 1U);
+        EXPECT_EQ(count_of(sheet.emergency_line, letters(all_words_on({pages.front()}))), 1);
+    }
+}
+
+TEST(BeachPages, SayWhereANumberToCallStandsThatIsTooLong) {
+    Session session = sample("harbour-morning").session;
+    session.site.emergency_line = std::string(200, 'W');
+    const auto pages = pages_of(beach_of(session), Paper::a4);
+    ASSERT_EQ(pages.size(), 2U);
+    EXPECT_EQ(faults_of(pages.front()).join(u'\n').toStdString(), "");
+    EXPECT_THAT(all_words_on({pages.front()}).toStdString(),
+                HasSubstr("The whole plan stands on page 2."));
+    EXPECT_THAT(letters(all_words_on({pages.back()})), HasSubstr(std::string(200, 'W')));
+}
+
+TEST(BeachPages, CutNoKit) {
+    Session session = sample("harbour-morning").session;
+    for (Guest& guest : session.guests) {
+        guest.kit.suit = "5 mm two-piece, long, with hood vest size M, and boots 42";
+        guest.kit.bcd = "Size M, the one with the new inflator hose";
+        guest.kit.mask = "Low volume, black, with corrective lenses -2.5 left, -3.0 right";
+        guest.kit.fins = "Open heel 42-43 with boots from the blue box";
+    }
+    const BeachSheet sheet = beach_of(session);
+    for (const Paper paper : papers) expect_all_there(sheet, paper);
 }
 
 TEST(BeachPages, SetNamesFromRightToLeftApart) {

@@ -87,22 +87,43 @@ QString known_text(const BriefingCheck& check) {
     return BeachWords::tr("%1 of %2", "signals known").arg(known).arg(needed.size());
 }
 
-QString who_text(const Session& session, const Guest& guest) {
+/// Whether a flag says all in which the health check is short of clear. To say it twice costs other
+/// guests their place on the page.
+bool is_said_by_flags(const HealthCheck& check, const std::vector<const Finding*>& flags) {
+    const auto said = [&](std::initializer_list<FindingCode> codes) {
+        return std::any_of(flags.begin(), flags.end(), [&](const Finding* flag) {
+            return std::find(codes.begin(), codes.end(), flag->code) != codes.end();
+        });
+    };
+    const bool before = outcome(check) == ScreeningOutcome::clear ||
+                        said({FindingCode::screening_unanswered, FindingCode::screening_physician,
+                              FindingCode::screening_does_not_dive});
+    const bool today = check.today == TodayOutcome::clear ||
+                       said({FindingCode::screening_today_unanswered,
+                             FindingCode::screening_today_flagged});
+    return before && today;
+}
+
+/// @param flags  of the guest, which stand
+QString who_text(const Session& session, const Guest& guest,
+                 const std::vector<const Finding*>& flags) {
     const QString age =
         guest.birth_date
             ? BeachWords::tr("%n years", nullptr, age_in_years(*guest.birth_date, session.date))
             : BeachWords::tr("age not known");
     const bool clear = outcome(guest.screening) == ScreeningOutcome::clear &&
                        guest.screening.today == TodayOutcome::clear;
-    const QString health = clear ? BeachWords::tr("health clear")
-                                 : BeachWords::tr("health: %1, %2", "before the day, today")
-                                       .arg(lower(label(outcome(guest.screening))),
-                                            lower(label(guest.screening.today)));
-    return QStringList{
-        age, health,
-        BeachWords::tr("signals %1").arg(known_text(check_on(guest.briefing, session.date))),
-        guest_language_name(guest.language)}
-        .join(QStringLiteral(" · "));
+    QStringList all{age};
+    if (clear) {
+        all << BeachWords::tr("health clear");
+    } else if (!is_said_by_flags(guest.screening, flags)) {
+        all << BeachWords::tr("health: %1, %2", "before the day, today")
+                   .arg(lower(label(outcome(guest.screening))),
+                        lower(label(guest.screening.today)));
+    }
+    all << BeachWords::tr("signals %1").arg(known_text(check_on(guest.briefing, session.date)))
+        << guest_language_name(guest.language);
+    return all.join(QStringLiteral(" · "));
 }
 
 /// The signals that were asked for and not known, in words.
@@ -133,15 +154,22 @@ BeachGuest guest_of(const Session& session, const Plan& plan, const Guest& guest
                     const std::vector<GuestId>& order, UnitSystem units) {
     BeachGuest row;
     row.name = one_line(guest.name);
-    row.who = who_text(session, guest);
+    std::vector<const Finding*> flags;
     for (const Finding& finding : plan.findings) {
-        if (about(finding, guest.id) && stands(finding)) {
-            row.flags << flag_text(finding, session, units);
-            row.stops += finding.severity == Severity::stop ? 1 : 0;
-        }
+        if (about(finding, guest.id) && stands(finding)) flags.push_back(&finding);
+    }
+    row.who = who_text(session, guest, flags);
+    for (const Finding* flag : flags) {
+        row.flags << flag_text(*flag, session, units);
+        row.moved_flags << open_text(*flag, session, units);
+        row.stops += flag->severity == Severity::stop ? 1 : 0;
     }
     const QString unknown = unknown_text(check_on(guest.briefing, session.date));
-    if (!unknown.isEmpty()) row.flags << unknown;
+    if (!unknown.isEmpty()) {
+        row.flags << unknown;
+        row.moved_flags
+            << BeachWords::tr("%1: %2", "guest, flag").arg(set_apart(row.name), unknown);
+    }
     row.kit = in_whole_items(kit_line(guest.kit, units));
     const auto place = std::find(order.begin(), order.end(), guest.id);
     if (place != order.end()) row.order = QString::number(place - order.begin() + 1);

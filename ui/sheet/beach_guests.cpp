@@ -16,7 +16,6 @@ constexpr double name_line = 4.7;
 constexpr double row_margin = 0.5;   ///< above and below the words
 constexpr double most_small = 10.0;  ///< points of the small type
 constexpr int most_who_lines = 3;
-constexpr int most_kit_lines = 2;
 constexpr double beach_row_least = 9.2;  ///< as high as the figures
 constexpr double line_pitch = 3.45;      ///< [mm] of a line at least_sheet_points
 
@@ -48,7 +47,9 @@ BeachRow BeachPage::row_of(const BeachGuest& guest, double grow, int most_lines)
     // The age and what the health check came to are never cut for a long name.
     const bool beside = natural + name_gap + pen_.width(guest.who, points) <= width;
     row.who = beside ? 0 : std::min(lines(guest.who), most_who_lines);
-    row.kit = kit_ ? std::min(lines(guest.kit), most_kit_lines) : 0;
+    // Whole or not at all: what is cut off is what stands last, the lead and the cylinder.
+    row.kit = guest.kit.isEmpty() ? 0 : lines(guest.kit);
+    if (row.kit > most_kit_lines_) row.kit = 0;
     put_flags(guest, width, points, most_lines, row);
     row.content = (row.name == 1 ? name_line * grow : 2.0 * 3.8) +
                   small_line(grow) * (row.who + row.kit + row.flags);
@@ -78,9 +79,7 @@ void BeachPage::put_flags(const BeachGuest& guest, double width, double points, 
         row.flag_text = text;
         row.flags = lines;
         row.moved_stops = std::max(0, guest.stops - kept);
-        for (const QString& flag : guest.flags.mid(kept)) {
-            row.moved << BeachLabels::tr("%1: %2", "guest, flag").arg(set_apart(guest.name), flag);
-        }
+        row.moved = guest.moved_flags.mid(kept);
         return;
     }
 }

@@ -16,6 +16,8 @@ constexpr double record_most = 11.0;
 constexpr double middle_most = 46.0;
 constexpr double row_spare_most = 8.0;
 constexpr int most_flag_lines = 4;
+constexpr int roomy_kit_lines = 6;
+constexpr int close_kit_lines = 2;
 constexpr double others_growth = 1.7;
 constexpr double shared_out = 0.85;  ///< of what is spare
 constexpr double growths[] = {1.35, 1.25, 1.15, 1.07, 1.0};
@@ -68,8 +70,9 @@ QStringList BeachPage::open() const {
 
 QStringList BeachPage::moved_kit() const {
     QStringList all;
-    if (kit_) return all;
-    for (const BeachGuest& guest : guests_) {
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+        const BeachGuest& guest = guests_[i];
+        if (rows_[i].kit > 0 || guest.kit.isEmpty()) continue;
         all << BeachLabels::tr("%1: %2", "guest, kit").arg(set_apart(guest.name), guest.kit);
     }
     return all;
@@ -103,6 +106,7 @@ void BeachPage::bring_back_flags(bool stops) {
 }
 
 bool BeachPage::fits_here() {
+    most_kit_lines_ = roomy_kit_lines;
     for (const double grow : growths) {
         plan_rows(grow, most_flag_lines);
         // The room to write in and the profile grow before the words do.
@@ -111,6 +115,7 @@ bool BeachPage::fits_here() {
     }
     running_ = true;
     photos_ = false;
+    most_kit_lines_ = close_kit_lines;
     for (int lines = most_flag_lines; lines > 0; --lines) {
         plan_rows(1.0, lines);
         if (spare(notes_height(true)) >= 0.0) return true;
@@ -129,7 +134,7 @@ bool BeachPage::fits_with_rest() {
     for (const Attempt& attempt :
          {Attempt{true, most_flag_lines}, Attempt{true, 3}, Attempt{true, 2}, Attempt{false, 2},
           Attempt{true, 1}, Attempt{false, 1}}) {
-        kit_ = attempt.kit;
+        most_kit_lines_ = attempt.kit ? close_kit_lines : 0;
         plan_rows(1.0, attempt.lines);
         if (spare(beach_note_line + gravest_note()) < 0.0) continue;
         // What is left brings flags back to their guests.
@@ -240,9 +245,13 @@ std::size_t guests_on_page(const BeachSheet& sheet, Paper paper, TypeSetter& set
     return 1;
 }
 
-void add_missing(const QStringList& from, QStringList& to) {
+/// Takes over what one page left for the next.
+/// @param on_all  what each page tells anew, and is wanted once. All else is of one guest: where
+///                two guests share a name and a fault, both are told of.
+void take_over(const QStringList& from, const QStringList& on_all, QStringList& to) {
+    const QStringList before = to;
     for (const QString& text : from) {
-        if (!to.contains(text)) to << text;
+        if (!on_all.contains(text) || !before.contains(text)) to << text;
     }
 }
 
@@ -266,9 +275,9 @@ std::vector<Page> beach_pages(const BeachSheet& sheet, Paper paper, TypeSetter& 
         number_width = one.pen().width(units + page_line(10, 10), least_sheet_points) + 1.0;
         one.plan();
         const BeachRest left = one.set(number_width);
-        add_missing(left.open, rest.open);
-        add_missing(left.decided, rest.decided);
-        add_missing(left.kit, rest.kit);
+        take_over(left.open, sheet.open, rest.open);
+        take_over(left.decided, sheet.decided, rest.decided);
+        take_over(left.kit, {}, rest.kit);
         rest.call = rest.call || left.call;
         rest.plan = rest.plan || left.plan;
         pens.push_back(one.pen());

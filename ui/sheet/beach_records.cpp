@@ -65,8 +65,13 @@ double BeachPage::set_count(double y) {
     const QRectF row(frame.left(), y + 0.6, frame.width(), beach_count_height - 1.6);
     const auto halves = columns(row, {1.0, 1.0}, 5.0);
     const QString labels[] = {BeachLabels::tr("Heads in"), BeachLabels::tr("Heads out")};
+    // Heads of a group on several pages are counted as one.
+    const bool several = guests_.size() < sheet_.guests.size();
+    const double whole = several ? 12.0 : 0.0;
+    const double name = 17.0 - whole / 2.0;
     for (std::size_t i = 0; i < 2; ++i) {
-        const auto parts = columns(halves[i], {17.0, 9.0, 6.0, 17.0, 9.0, 17.0, 17.0}, 1.0);
+        const auto parts =
+            columns(halves[i], {17.0, 9.0, whole, 6.0, 17.0, 9.0, name, name}, 1.0);
         const auto word = [&](std::size_t part, const QString& words, bool bold = false) {
             pen_.text(words, parts[part],
                       {.points = bold ? 9.0 : 8.0, .bold = bold, .middle = true});
@@ -76,11 +81,15 @@ double BeachPage::set_count(double y) {
             pen_.blank(parts[part].adjusted(0.0, 0.0, 0.0, -1.6));
         };
         write(1);
-        word(2, BeachLabels::tr("at", "a time of day"));
-        write(3);
-        word(4, BeachLabels::tr("by", "who counted"));
-        write(5);
+        if (several) {
+            word(2, BeachLabels::tr("of %1", "heads of the whole group").arg(sheet_.guests.size()),
+                 true);
+        }
+        word(3, BeachLabels::tr("at", "a time of day"));
+        write(4);
+        word(5, BeachLabels::tr("by", "who counted"));
         write(6);
+        write(7);
     }
     return y + beach_count_height + beach_part_gap;
 }

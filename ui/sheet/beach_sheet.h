@@ -20,6 +20,8 @@ struct BeachGuest {
     QString who;        ///< age, language, what the health check came to (never an answer), signals
     QStringList flags;  ///< stops and cautions that stand: "Care: …"
     int stops = 0;      ///< so many of the flags, the first, are stops
+    QStringList moved_flags;  ///< each of the flags as it stands away from the guest's row:
+                              ///< "Care, Ana: …"
     QString kit;        ///< "Suit 5 mm M · BCD M · …"
     QString order;      ///< place in the order of low on air: "1"
     QString low;        ///< pressure at which to signal, rounded up as on the card
