@@ -3445,7 +3445,7 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     </message>
     <message>
         <source>Not changed: %1 would be at %2 min; a dive may last %3 min.</source>
-        <translation>Nicht geändert: %1 läge bei %2&#xa0;min; ein Tauchgang darf höchstens %3&#xa0;min dauern.</translation>
+        <translation>Nicht geändert: %1 läge bei %2&#xa0;min; ein Tauchgang darf %3&#xa0;min dauern.</translation>
     </message>
     <message>
         <source>Not changed: %1 would be at %2 m; possible is %3 m.</source>
