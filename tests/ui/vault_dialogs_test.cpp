@@ -2,18 +2,23 @@
 #include <gmock/gmock.h>
 
 #include <QAbstractItemModelTester>
+#include <QDialog>
 #include <QFile>
+#include <QListWidget>
 #include <QRadioButton>
+#include <QScreen>
 #include <QSqlDatabase>
 #include <QSqlQuery>
 #include <QTableView>
 #include <QThreadPool>
+#include <QVBoxLayout>
 
 #include "ui/shell/audit_dialog.h"
 #include "ui/shell/audit_model.h"
 #include "ui/shell/recovery_key_dialog.h"
 #include "ui/shell/recovery_page.h"
 #include "ui/shell/recovery_sheet.h"
+#include "ui/shell/secret_field.h"
 #include "ui/shell/vault_passphrase_dialog.h"
 #include "ui/shell/vault_set_up_dialog.h"
 #include "ui/shell/vault_unlock_dialog.h"
@@ -326,6 +331,21 @@ TEST_F(VaultDialogs, TheAuditTrailShowsWhoOpenedWhatAndIsChecked) {
     EXPECT_EQ(table->model()->rowCount(), 4);
     QTest::keyClick(dialog.get(), Qt::Key_Escape);
     EXPECT_FALSE(dialog->isVisible());
+}
+
+TEST_F(VaultDialogs, TheyTakeNoMoreThanTheScreen) {
+    make_vault_directly();
+    auto dialog = shown<AuditDialog>();
+    const QSize room = dialog->screen()->availableSize();
+    ASSERT_LT(room.width(), 860) << "else this shows nothing";
+    EXPECT_LE(dialog->width(), room.width());
+    QDialog high;
+    auto* layout = new QVBoxLayout(&high);
+    for (int i = 0; i < 6; ++i) layout->addWidget(new QListWidget(&high));
+    ASSERT_GT(layout->totalSizeHint().height(), room.height()) << "else this shows nothing";
+    size_for_texts(high, 480);
+    EXPECT_LE(high.height(), room.height());
+    EXPECT_EQ(high.width(), 480);
 }
 
 TEST_F(VaultDialogs, TheAuditTrailSaysWhenItWasChangedOrARecordTakenOut) {

@@ -10,6 +10,7 @@
 
 #include "ui/guest_words/signal_words.h"
 #include "ui/sheet/card_language.h"
+#include "ui/widgets/screen_room.h"
 
 namespace leadline {
 
@@ -42,7 +43,7 @@ SkillsDialog::SkillsDialog(const std::vector<Skill>& chosen, QWidget* parent)
     layout->addWidget(heading);
     layout->addWidget(list_, 1);
     layout->addWidget(buttons);
-    resize(460, 470);
+    resize(within_screen(*this, {460, 470}));
 }
 
 std::vector<Skill> SkillsDialog::chosen() const {

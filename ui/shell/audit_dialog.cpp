@@ -12,6 +12,7 @@
 #include "ui/shell/audit_model.h"
 #include "ui/shell/secret_field.h"
 #include "ui/shell/vault_access.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/error_words.h"
 #include "ui/words/vault_words.h"
@@ -44,7 +45,7 @@ AuditDialog::AuditDialog(VaultAccess& access, QWidget* parent)
       verdict_(wrapped_text({}, this)) {
     setWindowTitle(tr("Audit trail of the health vault"));
     setObjectName(QStringLiteral("audit_dialog"));
-    resize(860, 480);
+    resize(within_screen(*this, {860, 480}));
     table_->setObjectName(QStringLiteral("audit_table"));
     table_->setAccessibleName(tr("Audit trail, newest first"));
     table_->setModel(model_);

@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/widgets/screen_room.h"
 #include "ui/words/error_words.h"
 #include "ui/words/quantity_text.h"
 
@@ -56,7 +57,7 @@ RestoreDialog::RestoreDialog(const QString& name, const RestorePreview& preview,
     : QDialog(parent) {
     setWindowTitle(tr("Put back a copy"));
     setObjectName(QStringLiteral("restore_dialog"));
-    resize(680, 480);
+    resize(within_screen(*this, {680, 480}));
     auto* heading = new QLabel(tr("Put back the copy %1?").arg(name), this);
     heading->setWordWrap(true);
     QFont bold = heading->font();

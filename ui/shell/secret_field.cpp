@@ -9,6 +9,7 @@
 #include <QProgressBar>
 
 #include "core/records/vault.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/theme.h"
 
 namespace leadline {
@@ -103,7 +104,7 @@ void size_for_texts(QWidget& dialog, int width) {
     layout->activate();
     const int needed = layout->hasHeightForWidth() ? layout->totalHeightForWidth(width)
                                                    : layout->totalSizeHint().height();
-    dialog.resize(width, needed);
+    dialog.resize(within_screen(dialog, {width, needed}));
 }
 
 QLabel* wrapped_text(const QString& text, QWidget* parent) {

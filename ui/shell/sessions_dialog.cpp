@@ -11,6 +11,7 @@
 
 #include "ui/shell/record_keeper.h"
 #include "ui/shell/sessions_model.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/words/error_words.h"
 
 namespace leadline {
@@ -22,7 +23,7 @@ SessionsDialog::SessionsDialog(RecordKeeper& keeper, QWidget* parent)
       table_(new QTableView(this)) {
     setWindowTitle(tr("Sessions on record"));
     setObjectName(QStringLiteral("sessions_dialog"));
-    resize(720, 420);
+    resize(within_screen(*this, {720, 420}));
     table_->setObjectName(QStringLiteral("sessions_table"));
     table_->setAccessibleName(tr("Sessions on record"));
     table_->setModel(model_);
