@@ -995,6 +995,14 @@
         <comment>a range</comment>
         <translation>%1 bis %2</translation>
     </message>
+    <message>
+        <source>characters</source>
+        <translation>Zeichen</translation>
+    </message>
+    <message>
+        <source>bytes</source>
+        <translation>Byte</translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -1697,10 +1705,6 @@
         <translation>Blei %1; %2, der Gast %3 in der Tiefe bei %4 in der Flasche; %5.</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
         <source>sinks %1</source>
         <translation>sinkt mit %1</translation>
     </message>
@@ -2006,10 +2010,6 @@
     <message>
         <source>Note</source>
         <translation>Notiz</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Depths</source>
@@ -3904,10 +3904,6 @@ Schätzungen zum Planen, zur Seite des höheren Luftverbrauchs. Finimeter, Zeich
     <message>
         <source>%1 Set aside: %2</source>
         <translation>%1 Übergangen: %2</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>needs a stop</source>
@@ -5856,10 +5852,6 @@ Riss bei %1</translation>
 </context>
 <context>
     <name>leadline::EarlierDivesModel</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
     <message>
         <source>Times at the surface, the last one included.</source>
         <translation>Aufstiege zur Oberfläche, der letzte mitgezählt.</translation>

@@ -995,6 +995,14 @@
         <comment>a range</comment>
         <translation>%1 a %2</translation>
     </message>
+    <message>
+        <source>characters</source>
+        <translation>caracteres</translation>
+    </message>
+    <message>
+        <source>bytes</source>
+        <translation>bytes</translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -1697,10 +1705,6 @@
         <translation>Plomo %1; %2, el cliente %3 en el fondo con %4 en la botella; %5.</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
         <source>sinks %1</source>
         <translation>se hunde con %1</translation>
     </message>
@@ -2006,10 +2010,6 @@
     <message>
         <source>Note</source>
         <translation>Nota</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Depths</source>
@@ -3903,10 +3903,6 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     <message>
         <source>%1 Set aside: %2</source>
         <translation>%1 Desestimado: %2</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>needs a stop</source>
@@ -5854,10 +5850,6 @@ se rompió a %1</translation>
 </context>
 <context>
     <name>leadline::EarlierDivesModel</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
     <message>
         <source>Times at the surface, the last one included.</source>
         <translation>Llegadas a la superficie, incluida la última.</translation>

@@ -995,6 +995,14 @@
         <comment>a range</comment>
         <translation>%1 à %2</translation>
     </message>
+    <message>
+        <source>characters</source>
+        <translation>caractères</translation>
+    </message>
+    <message>
+        <source>bytes</source>
+        <translation>octets</translation>
+    </message>
 </context>
 <context>
     <name>Findings</name>
@@ -1697,10 +1705,6 @@
         <translation>Lest %1&#x202f;; %2, le client %3 au fond quand il reste %4&#x202f;; %5.</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1&#xa0;: %2</translation>
-    </message>
-    <message>
         <source>sinks %1</source>
         <translation>coule de %1</translation>
     </message>
@@ -2006,10 +2010,6 @@
     <message>
         <source>Note</source>
         <translation>Note</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>Depths</source>
@@ -3903,10 +3903,6 @@ Estimations pour préparer, comptant plutôt trop d’air consommé. Le manomèt
     <message>
         <source>%1 Set aside: %2</source>
         <translation>%1 Écarté&#xa0;: %2</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1&#xa0;: %2</translation>
     </message>
     <message>
         <source>needs a stop</source>
@@ -5855,10 +5851,6 @@ déchiré à %1</translation>
 </context>
 <context>
     <name>leadline::EarlierDivesModel</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1&#xa0;: %2</translation>
-    </message>
     <message>
         <source>Times at the surface, the last one included.</source>
         <translation>Passages en surface, le dernier compris.</translation>

@@ -31,6 +31,7 @@
 #include "ui/shell/sessions_dialog.h"
 #include "ui/shell/vault_passphrase_dialog.h"
 #include "ui/shell/vault_set_up_dialog.h"
+#include "ui/site/profile_refusal.h"
 #include "ui/site/profile_view.h"
 #include "ui/words/error_words.h"
 #include "ui/words/finding_words.h"
@@ -369,6 +370,11 @@ TEST_P(InEachLanguage, ARangeIsSaidInTheLanguage) {
     EXPECT_EQ(range_words("2026-07-01 08:00 to 2026-07-08 08:00").contains(QStringLiteral(" to ")),
               is_english);
     EXPECT_EQ(range_words("Row to Boat"), QStringLiteral("Row to Boat"));
+    EXPECT_EQ(range_words("200 to 350 K") == QStringLiteral("200 to 350 K"), is_english);
+    EXPECT_TRUE(range_words("200 to 350 K").endsWith(QStringLiteral(" 350 K")));
+    EXPECT_TRUE(range_words("0 to 1000 bar min/L").endsWith(QStringLiteral("1000 bar min/L")));
+    EXPECT_EQ(range_words("0 to 200 characters") == QStringLiteral("0 to 200 characters"),
+              is_english);
     EXPECT_EQ(range_words(""), QString());
 }
 
@@ -410,6 +416,36 @@ TEST_P(InEachLanguage, ARemovedGuestIsNamedInTheLanguage) {
     EXPECT_EQ(document_.session().guests.front().name, removed_name);
     RemovalDialog removal(RemovalPreview{}, nullptr, window_.get());
     EXPECT_TRUE(child<QLabel>(removal, "removal_stays")->text().contains(shown));
+}
+
+TEST_P(InEachLanguage, ARefusalHasTheDecimalSignOfTheLanguage) {
+    const QString sign = QLocale().decimalPoint();
+    EXPECT_EQ(number_words(QStringLiteral("-0.5")), QString(u"-0" + sign + u'5'));
+    EXPECT_EQ(number_words(QStringLiteral("400.5 K")), QString(u"400" + sign + u"5 K"));
+    EXPECT_EQ(number_words(QStringLiteral("2.mask")), QStringLiteral("2.mask"));
+    const Error error{ErrorCode::out_of_range, "/site/depth", "0.05", "0.1 to 60.5 m"};
+    const QString said = words(error);
+    for (const QString& number : {QString(u"0" + sign + u"05"), QString(u"0" + sign + u"1"),
+                                  QString(u"60" + sign + u"5 m")}) {
+        EXPECT_TRUE(said.contains(number)) << said.toStdString();
+    }
+    const Error choice{ErrorCode::not_a_choice, "/site/name", "1.5", "Row"};
+    EXPECT_TRUE(words(choice).contains(QStringLiteral("1.5")))
+        << "what a person wrote stays as it was written";
+}
+
+TEST_P(InEachLanguage, AFileAndWhatIsWrongWithItStandApartByTheColonOfTheLanguage) {
+    const Error error{ErrorCode::out_of_range, "/site/depth", "70", "0 to 60"};
+    const QString colon = GetParam() == "fr" ? QStringLiteral("\u00a0: ") : QStringLiteral(": ");
+    EXPECT_EQ(words(error, QStringLiteral("a.json")),
+              QString(u"a.json" + colon + words(error)));
+}
+
+TEST_P(InEachLanguage, ADiveTooLongIsRefusedWithARangeAndNoMost) {
+    const Error error{ErrorCode::out_of_range, "/profile/points/3/time_min", "250.5", "0 to 240"};
+    const QString said = profile_refusal(error);
+    EXPECT_TRUE(said.contains(range_words(error.allowed))) << said.toStdString();
+    EXPECT_FALSE(said.contains(QStringLiteral("höchstens"))) << said.toStdString();
 }
 
 INSTANTIATE_TEST_SUITE_P(Languages, InEachLanguage, ::testing::ValuesIn(offered_tags()),

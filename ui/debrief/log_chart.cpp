@@ -10,6 +10,7 @@
 #include "ui/document/session_document.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/guest_name.h"
+#include "ui/words/name_words.h"
 #include "ui/words/quantity_text.h"
 
 namespace leadline {
@@ -275,7 +276,7 @@ void LogChart::refresh() {
     if (document_.log()) {
         for (const LogEntry& diver : document_.log()->divers) {
             for (const LimitMark& mark : limit_marks(document_, diver)) {
-                words << name_of(document_, diver.guest) + QStringLiteral(": ") + mark.words;
+                words << with_colon(name_of(document_, diver.guest), mark.words);
             }
         }
     }

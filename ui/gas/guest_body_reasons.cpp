@@ -9,6 +9,7 @@
 #include "ui/gas/guest_body_words.h"
 #include "ui/gas/short_names.h"
 #include "ui/words/guest_name.h"
+#include "ui/words/name_words.h"
 
 namespace leadline {
 namespace {
@@ -72,9 +73,8 @@ void add_guest(const SessionDocument& document, const GuestId& guest,
         said << (note.full.endsWith(u'.') ? note.full : note.full + u'.');
     }
     if (said.isEmpty()) return;
-    reasons.push_back({std::nullopt, BodyReasonTexts::tr("%1: %2").arg(
-                                         short_name(guest_name(body->guest->name)),
-                                         said.join(u' '))});
+    reasons.push_back(
+        {std::nullopt, with_colon(short_name(guest_name(body->guest->name)), said.join(u' '))});
 }
 
 /// "Cylinders in this water, empty and full: Steel 12 L sinks 0.9 kg and 3.9 kg; …"

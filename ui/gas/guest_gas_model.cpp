@@ -248,8 +248,8 @@ QVariant GuestGasModel::data(const QModelIndex& index, int role) const {
         case Qt::EditRole: return edited(*guest, column);
         case Qt::ToolTipRole: return tip(*guest, *gas, column);
         case Qt::AccessibleTextRole:
-            return QStringLiteral("%1: %2").arg(gas_heading(column).simplified(),
-                                                tip(*guest, *gas, column).toString());
+            return with_colon(gas_heading(column).simplified(),
+                              tip(*guest, *gas, column).toString());
         case Qt::TextAlignmentRole:
             return is_number(column) ? QVariant(Qt::AlignRight | Qt::AlignVCenter)
                                      : QVariant(Qt::AlignLeft | Qt::AlignVCenter);

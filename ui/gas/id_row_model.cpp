@@ -8,6 +8,7 @@
 #include <cstddef>
 
 #include "ui/widgets/theme.h"
+#include "ui/words/name_words.h"
 
 namespace leadline {
 namespace {
@@ -70,8 +71,8 @@ QVariant IdRowModel::data(const QModelIndex& index, int role) const {
         case Qt::ToolTipRole:
             return written_tip(part(*id, column, Part::told).toString());
         case Qt::AccessibleTextRole:
-            return QStringLiteral("%1: %2").arg(heading(column).text.simplified(),
-                                                part(*id, column, Part::told).toString());
+            return with_colon(heading(column).text.simplified(),
+                              part(*id, column, Part::told).toString());
         case Qt::TextAlignmentRole:
             return aligned(heading(column).is_number, Qt::AlignVCenter);
         case Qt::DecorationRole: {

@@ -139,7 +139,7 @@ StaffVerdict staff_verdict(const SessionDocument& document, const StaffExposure&
     }
     verdict.full = full.join(u' ');
     if (verdict.severity) {
-        verdict.word = ExposureTexts::tr("%1: %2").arg(
+        verdict.word = with_colon(
             label(*verdict.severity),
             stop ? ExposureTexts::tr("needs a stop") : ExposureTexts::tr("over a limit"));
     } else if (aside) {

@@ -101,7 +101,7 @@ QString log_part(const LogEntry& entry, UnitSystem units) {
     facts.add(GuestFileTexts::tr("Note"), plain(entry.note));
     QStringList samples;
     for (const DepthSample& sample : entry.samples) {
-        samples += GuestFileTexts::tr("%1: %2").arg(text(sample.time), text(sample.depth, units));
+        samples += with_colon(text(sample.time), text(sample.depth, units));
     }
     facts.add(GuestFileTexts::tr("Depths"), samples.join(QStringLiteral("; ")));
     return heading(3, GuestFileTexts::tr("What happened")) + facts.table();

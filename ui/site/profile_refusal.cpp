@@ -2,7 +2,6 @@
 #include "ui/site/profile_refusal.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <QStringList>
 
 #include "ui/words/error_words.h"
@@ -26,17 +25,12 @@ QString corner_of(const std::string& place) {
                       : ProfileRefusalTexts::tr("Corner %1").arg(index);
 }
 
-/// The core writes numbers with a point; the window's language may have a comma.
-QString in_own_figures(QString numbers) {
-    return numbers.replace(u'.', QLocale().decimalPoint());
-}
-
 }  // namespace
 
 QString profile_refusal(const Error& error) {
     const QString corner = corner_of(error.place);
-    const QString given = in_own_figures(QString::fromStdString(error.given));
-    const QString allowed = in_own_figures(range_words(error.allowed));
+    const QString given = number_words(QString::fromStdString(error.given));
+    const QString allowed = range_words(error.allowed);
     const bool time = error.place.ends_with("time_min");
     switch (error.code) {
         case ErrorCode::time_not_increasing:

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 
+#include "ui/words/name_words.h"
 #include "ui/words/range_words.h"
 
 namespace leadline {
@@ -22,6 +23,19 @@ QString shortened(const std::string& text) {
     }
     if (result.size() > longest) result = result.left(longest) + QChar(0x2026);
     return result;
+}
+
+/// A number as the window's language writes it; what a person wrote stays as it was written.
+QString given_words(const Error& error) {
+    const QString given = shortened(error.given);
+    switch (error.code) {
+        case ErrorCode::out_of_range:
+        case ErrorCode::overfilled_cylinder:
+        case ErrorCode::time_not_increasing:
+        case ErrorCode::profile_not_closed:
+        case ErrorCode::ends_at_higher_pressure: return number_words(given);
+        default: return given;
+    }
 }
 
 struct Parts {
@@ -250,12 +264,12 @@ QString vault_sentence(const Error& error, const Parts& p) {
 
 QString words(const Error& error, const QString& file) {
     const Parts parts{shortened(error.place.empty() ? std::string("/") : error.place),
-                      shortened(error.given), range_words(error.allowed)};
+                      given_words(error), range_words(error.allowed)};
     QString sentence = file_sentence(error, parts);
     if (sentence.isEmpty()) sentence = records_sentence(error, parts);
     if (sentence.isEmpty()) sentence = field_sentence(error, parts);
     if (sentence.isEmpty()) sentence = vault_sentence(error, parts);
-    return file.isEmpty() ? sentence : file + QStringLiteral(": ") + sentence;
+    return file.isEmpty() ? sentence : with_colon(file, sentence);
 }
 
 }  // namespace leadline
