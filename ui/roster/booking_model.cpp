@@ -7,6 +7,7 @@
 
 #include "ui/roster/birth_date_line.h"
 #include "ui/roster/marks.h"
+#include "ui/widgets/plain_tip.h"
 #include "ui/words/booking_text.h"
 #include "ui/words/name_words.h"
 

@@ -18,10 +18,10 @@
 #include "ui/roster/earlier_dives_delegate.h"
 #include "ui/roster/earlier_dives_model.h"
 #include "ui/roster/edit_table.h"
-#include "ui/roster/elided_label.h"
 #include "ui/roster/guest_facts.h"
 #include "ui/roster/marks.h"
 #include "ui/roster/measures.h"
+#include "ui/widgets/elided_label.h"
 #include "ui/widgets/screen_room.h"
 #include "ui/words/error_words.h"
 

@@ -8,6 +8,8 @@
 #include <tuple>
 
 #include "ui/roster/marks.h"
+#include "ui/widgets/plain_tip.h"
+#include "ui/words/name_words.h"
 
 namespace leadline {
 
@@ -108,9 +110,8 @@ QVariant EarlierDivesModel::data(const QModelIndex& index, int role) const {
         case Qt::ToolTipRole:
         case Qt::AccessibleDescriptionRole: return wrong ? QVariant(plain_tip(why_)) : QVariant();
         case Qt::AccessibleTextRole:
-            return tr("%1: %2").arg(headerData(index.column(), Qt::Horizontal, Qt::DisplayRole)
-                                        .toString(),
-                                    shown(dive, column));
+            return with_colon(headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
+                              shown(dive, column));
         case Qt::TextAlignmentRole:
             return int(Qt::AlignVCenter |
                        (column == DiveColumn::date ? Qt::AlignLeft : Qt::AlignRight));

@@ -13,8 +13,8 @@
 #include <QVBoxLayout>
 #include <QWheelEvent>
 
-#include "ui/roster/marks.h"
 #include "ui/widgets/decimal_sign.h"
+#include "ui/widgets/plain_tip.h"
 #include "ui/widgets/theme.h"
 
 namespace leadline {

@@ -7,6 +7,7 @@
 #include <QLayoutItem>
 
 #include "ui/roster/marks.h"
+#include "ui/widgets/plain_tip.h"
 #include "ui/widgets/theme.h"
 #include "ui/words/finding_words.h"
 #include "ui/words/name_words.h"

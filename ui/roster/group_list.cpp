@@ -10,9 +10,9 @@
 #include "ui/roster/fields.h"
 #include "ui/roster/finding_list.h"
 #include "ui/roster/guest_facts.h"
-#include "ui/roster/marks.h"
 #include "ui/roster/measures.h"
 #include "ui/roster/roster_edits.h"
+#include "ui/widgets/plain_tip.h"
 
 namespace leadline {
 namespace {

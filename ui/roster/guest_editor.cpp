@@ -11,7 +11,6 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
-#include "ui/roster/elided_label.h"
 #include "ui/roster/finding_list.h"
 #include "ui/roster/kit_page.h"
 #include "ui/roster/marks.h"
@@ -19,6 +18,7 @@
 #include "ui/roster/person_page.h"
 #include "ui/roster/screening_page.h"
 #include "ui/words/guest_name.h"
+#include "ui/widgets/elided_label.h"
 
 namespace leadline {
 namespace {

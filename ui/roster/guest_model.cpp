@@ -6,6 +6,7 @@
 
 #include "core/records/fold.h"
 #include "ui/roster/guest_facts.h"
+#include "ui/widgets/plain_tip.h"
 #include "ui/words/finding_words.h"
 #include "ui/words/guest_name.h"
 #include "ui/words/name_words.h"

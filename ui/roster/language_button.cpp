@@ -10,7 +10,7 @@
 #include <QStylePainter>
 #include <algorithm>
 
-#include "ui/roster/marks.h"
+#include "ui/widgets/plain_tip.h"
 #include "ui/words/name_words.h"
 
 namespace leadline {

@@ -81,11 +81,4 @@ Mark mark_of(TodayOutcome outcome) {
     return Mark::open;
 }
 
-QString plain_tip(const QString& text) {
-    if (text.isEmpty()) return {};
-    QString escaped = text.toHtmlEscaped();
-    escaped.replace(u'\n', QStringLiteral("<br>"));
-    return QStringLiteral("<qt>") + escaped + QStringLiteral("</qt>");
-}
-
 }  // namespace leadline

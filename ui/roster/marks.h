@@ -3,7 +3,6 @@
 
 #include <QIcon>
 #include <QPalette>
-#include <QString>
 
 #include "core/planning/finding.h"
 #include "core/planning/screening.h"
@@ -18,8 +17,5 @@ QIcon mark_icon(Mark mark, const QPalette& palette);
 Mark mark_of(Severity severity);
 Mark mark_of(ScreeningOutcome outcome);
 Mark mark_of(TodayOutcome outcome);
-
-/// A tooltip that shows the text as it is, line breaks included, whatever signs a name may hold.
-QString plain_tip(const QString& text);
 
 }  // namespace leadline

@@ -4,7 +4,7 @@
 #include <QStringList>
 
 #include "core/planning/check_screening.h"
-#include "ui/roster/marks.h"
+#include "ui/widgets/plain_tip.h"
 #include "ui/words/finding_words.h"
 #include "ui/words/guest_name.h"
 #include "ui/words/name_words.h"

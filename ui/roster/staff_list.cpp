@@ -12,9 +12,9 @@
 #include "ui/roster/finding_list.h"
 #include "ui/roster/guest_facts.h"
 #include "ui/roster/language_button.h"
-#include "ui/roster/marks.h"
 #include "ui/roster/measures.h"
 #include "ui/roster/roster_edits.h"
+#include "ui/widgets/plain_tip.h"
 #include "ui/words/name_words.h"
 
 namespace leadline {

@@ -9,6 +9,7 @@
 #include "ui/roster/count_box.h"
 #include "ui/roster/marks.h"
 #include "ui/roster/measures.h"
+#include "ui/widgets/plain_tip.h"
 
 namespace leadline {
 namespace {

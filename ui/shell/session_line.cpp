@@ -15,7 +15,7 @@
 
 #include "core/planning/session_edits.h"
 #include "ui/document/session_document.h"
-#include "ui/roster/elided_label.h"
+#include "ui/widgets/elided_label.h"
 #include "ui/widgets/theme.h"
 #include "ui/widgets/wheel_guard.h"
 #include "ui/words/name_words.h"

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/roster/elided_label.h"
+#include "ui/widgets/elided_label.h"
 
 #include <QPainter>
 
-#include "ui/roster/marks.h"
+#include "ui/widgets/plain_tip.h"
 
 namespace leadline {
 
