@@ -17,8 +17,8 @@
 #include "ui/roster/page_button.h"
 #include "ui/roster/person_page.h"
 #include "ui/roster/screening_page.h"
-#include "ui/words/guest_name.h"
 #include "ui/widgets/elided_label.h"
+#include "ui/words/guest_name.h"
 
 namespace leadline {
 namespace {
