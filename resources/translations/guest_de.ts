@@ -82,8 +82,8 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Call</source>
-        <extracomment>Card, before the emergency number.</extracomment>
-        <translation>Anrufen:</translation>
+        <extracomment>Card, before the emergency number; without a colon.</extracomment>
+        <translation>Anrufen</translation>
     </message>
     <message>
         <source>Understood</source>

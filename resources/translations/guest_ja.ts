@@ -82,7 +82,7 @@ label before the instructor’s name</extracomment>
     </message>
     <message>
         <source>Call</source>
-        <extracomment>Card, before the emergency number.</extracomment>
+        <extracomment>Card, before the emergency number; without a colon.</extracomment>
         <translation>電話</translation>
     </message>
     <message>

@@ -151,7 +151,7 @@ TEST(QrCode, ATextLongerThanTheCodeLeavesItsRoomToTheOthers) {
     card.emergency_line =
         QStringLiteral("Спасатели на берегу ").repeated(12) + QStringLiteral("+00 555 0100");
     const QString text = card_as_text(card, most_code_bytes);
-    EXPECT_TRUE(text.contains(card.call + QStringLiteral(" +00 555 0100"))) << text.toStdString();
+    EXPECT_TRUE(text.contains(card.call + QStringLiteral(": +00 555 0100"))) << text.toStdString();
     EXPECT_TRUE(text.contains(card.breath_rule));
     EXPECT_TRUE(text.contains(card.low_on_air.number + u' ' + card.low_on_air.unit));
 }
@@ -173,13 +173,49 @@ TEST(QrCode, TellsDayPlaceDepthAndTimeInEveryLanguage) {
     }
 }
 
+TEST(QrCode, IsPunctuatedAsEachLanguageWritesIt) {
+    const auto flat = [](const QString& text) -> QString {
+        return plain(text).replace(QChar(0x00A0), u' ').replace(QChar(0x202F), u' ');
+    };
+    for (const GuestLanguage& language : guest_languages()) {
+        const CardContent card =
+            faces_of(sample("many-tongues").session, UnitSystem::metric, language.tag).front();
+        const bool wide = language.tag == "zh-Hans" || language.tag == "ja";
+        const bool french = language.tag == "fr";
+        const QString colon = wide     ? QStringLiteral("\uFF1A")
+                              : french ? QStringLiteral(" : ")
+                                       : QStringLiteral(": ");
+        const bool close = wide || language.tag == "ko";
+        const QString minutes = card.time.number + (close ? u""_qs : u" "_qs) + card.time.unit;
+        const QString low = card.low_on_air.number + u' ' + card.low_on_air.unit;
+        for (const int bytes : {100'000, most_code_bytes}) {
+            const QString text = card_as_text(card, bytes);
+            const std::string where = language.tag + ":\n" + text.toStdString();
+            EXPECT_TRUE(text.contains(flat(minutes))) << where;
+            EXPECT_TRUE(text.contains(flat(card.low_on_air.label + colon + low))) << where;
+            EXPECT_TRUE(bare(text).contains(bare(card.call + colon + card.emergency_line)))
+                << where;
+            EXPECT_FALSE(wide && text.contains(u": "_qs)) << where;
+        }
+        const QString all = card_as_text(card, 100'000);
+        EXPECT_TRUE(all.contains(flat(card.deepest.label + colon))) << all.toStdString();
+        EXPECT_TRUE(card.low_on_air.action.isEmpty() ||
+                    all.contains(flat(colon + card.low_on_air.action)))
+            << all.toStdString();
+        // Beside the number on the card a label stands alone.
+        EXPECT_FALSE(card.call.contains(u':') || card.call.contains(QChar(0xFF1A))) << language.tag;
+    }
+}
+
 TEST(QrCode, HoldsNothingThatIsNotOnTheCard) {
     for (const CardContent& card : faces_of(sample("many-tongues").session, UnitSystem::metric)) {
         QStringList known = all_words(card);
         for (const CardKit& item : card.kit) known << item.name;
         const QString printed = bare(known.join(QString()));
         for (const QString& line : card_as_text(card, 100'000).split(u'\n')) {
-            for (const QString& word : line.split(u' ')) {
+            QString words = line;
+            words.replace(QChar(0xFF1A), u' ');  // the wide colon after a label
+            for (const QString& word : words.split(u' ')) {
                 QString core = bare(word);
                 while (core.endsWith(u':') || core.endsWith(u',')) core.chop(1);
                 if (core == u"=") continue;

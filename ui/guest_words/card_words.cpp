@@ -59,7 +59,7 @@ QString card_word(CardWord word, const GuestTongue& tongue) {
             return tongue.say(QT_TRANSLATE_NOOP(
                 "Guest", "48 h: numb, dizzy, very tired, joint pain, breathless?"));
         case CardWord::call:
-            //: Card, before the emergency number.
+            //: Card, before the emergency number; without a colon.
             return tongue.say(QT_TRANSLATE_NOOP("Guest", "Call"));
         case CardWord::understood:
             //: Card, beside a box that the guest ticks.

@@ -71,7 +71,7 @@ struct CardContent {
     std::vector<CardSignal> hand_signals;
     QString no_flying;
     QString watch;             ///< signs to watch for
-    QString call;              ///< stands before the number
+    QString call;              ///< stands before the number; without a colon
     QString emergency_line;    ///< empty: a line to write on
     QString understood;        ///< stands beside a box
     QString standing;          ///< what the card is not

@@ -7,6 +7,8 @@
 #include <numeric>
 #include <vector>
 
+#include "ui/guest_words/guest_punctuation.h"
+#include "ui/guest_words/letters.h"
 #include "ui/guest_words/typed_text.h"
 
 namespace leadline {
@@ -25,7 +27,7 @@ QString plain(QString text) {
     text.removeIf([](QChar one) {
         return one.unicode() >= first_isolate && one.unicode() <= last_isolate;
     });
-    return text.replace(QChar(0x00A0), u' ');
+    return text.replace(no_break_space, u' ').replace(narrow_no_break_space, u' ');
 }
 
 QString joined(std::initializer_list<QString> parts) {
@@ -48,18 +50,17 @@ QString shortened(const QString& text, qsizetype most_bytes) {
     return kept;
 }
 
-QString figure(const CardFigure& one) {
+QString figure(const CardFigure& one, const GuestTongue& tongue) {
     if (one.number.isEmpty()) return {};
-    QString text = one.label + QStringLiteral(": ") + one.number + u' ' + one.unit;
+    QString text = labelled(one.label, number_with_unit(one.number, one.unit), tongue);
     if (!one.as_read.isEmpty()) text += QStringLiteral(" = ") + one.as_read;
-    if (!one.action.isEmpty()) text += QStringLiteral(": ") + one.action;
-    return text;
+    return one.action.isEmpty() ? text : labelled(text, one.action, tongue);
 }
 
 /// "≤ 10 m": at most so deep, so long; without words, which are long in some languages.
 QString at_most(const CardFigure& one) {
     if (one.number.isEmpty()) return {};
-    return QChar(0x2264) + QChar(u' ') + one.number + u' ' + one.unit;
+    return QChar(0x2264) + QChar(u' ') + number_with_unit(one.number, one.unit);
 }
 
 QString list_of(QStringList pieces) {
@@ -82,8 +83,10 @@ std::vector<Line> lines_of(const CardContent& card) {
     constexpr qsizetype brief_place = 64;
     // Of a long text about whom to call only the numbers; none of them is ever cut.
     constexpr qsizetype long_call = 72;
-    const QString emergency =
-        card.emergency_line.isEmpty() ? QString() : joined({card.call, card.emergency_line});
+    const GuestTongue& tongue = GuestTongue::of(card.language);
+    const QString emergency = card.emergency_line.isEmpty()
+                                  ? QString()
+                                  : labelled(card.call, card.emergency_line, tongue);
     const QString numbers = list_of(dialled_numbers(plain(card.emergency_line)));
     CardFigure low = card.low_on_air;
     low.action.clear();
@@ -96,14 +99,15 @@ std::vector<Line> lines_of(const CardContent& card) {
                                          : joined({card.instructor.label, card.instructor.value}),
          {},
          10},
-        {figure(card.low_on_air), figure(low), 2},
-        {list_of({figure(card.deepest), figure(card.time)}),
+        {figure(card.low_on_air, tongue), figure(low, tongue), 2},
+        {list_of({figure(card.deepest, tongue), figure(card.time, tongue)}),
          list_of({at_most(card.deepest), at_most(card.time)}), 6},
         {card.breath_rule, {}, 3},
         {card.no_flying, {}, 8},
         {emergency,
-         emergency.toUtf8().size() > long_call && !numbers.isEmpty() ? joined({card.call, numbers})
-                                                                     : QString(),
+         emergency.toUtf8().size() > long_call && !numbers.isEmpty()
+             ? labelled(card.call, numbers, tongue)
+             : QString(),
          1},
         {kit(card), {}, 11},
     };
