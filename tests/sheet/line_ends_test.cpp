@@ -7,8 +7,7 @@
 #include <algorithm>
 #include <string>
 
-#include "ui/guest_words/card_words.h"
-#include "ui/guest_words/guest_punctuation.h"
+#include "ui/guest_words/guest_language.h"
 #include "ui/sheet/type_setting.h"
 
 namespace leadline::testing {
@@ -92,39 +91,6 @@ TEST(LineEnds, AreTakenWhenTypeIsSet) {
             all += line.text;
         }
         EXPECT_EQ(all, text) << width;
-    }
-}
-
-TEST(GuestPunctuation, KeepsNumbersAndUnitsAsEachScriptWritesThem) {
-    const auto minutes = [](const char* tag) {
-        return number_with_unit(QStringLiteral("31"),
-                                card_word(CardWord::minutes, GuestTongue::of(tag)));
-    };
-    EXPECT_EQ(minutes("en"), QStringLiteral("31\u00A0min"));
-    EXPECT_EQ(minutes("ja"), QStringLiteral("31分"));
-    EXPECT_EQ(minutes("ko"), QStringLiteral("31분"));
-    EXPECT_EQ(minutes("zh-Hans"), QStringLiteral("31分钟"));
-    EXPECT_EQ(number_with_unit(QStringLiteral("50"), QStringLiteral("bar")),
-              QStringLiteral("50\u00A0bar"));
-    EXPECT_EQ(number_with_percent(QStringLiteral("55"), GuestTongue::of("de")),
-              QStringLiteral("55\u00A0%"));
-    EXPECT_EQ(number_with_percent(QStringLiteral("55"), GuestTongue::of("ko")),
-              QStringLiteral("55%"));
-}
-
-TEST(GuestPunctuation, IsWideInChineseAndJapanese) {
-    const QStringList two{QStringLiteral("甲。"), QStringLiteral("乙。")};
-    for (const char* tag : {"ja", "zh-Hans"}) {
-        const GuestTongue& tongue = GuestTongue::of(tag);
-        EXPECT_EQ(labelled(QStringLiteral("甲"), QStringLiteral("3 m"), tongue),
-                  QStringLiteral("甲：3 m"));
-        EXPECT_EQ(sentences_together(two, tongue), QStringLiteral("甲。乙。"));
-    }
-    for (const char* tag : {"en", "ko"}) {
-        const GuestTongue& tongue = GuestTongue::of(tag);
-        EXPECT_EQ(labelled(QStringLiteral("a"), QStringLiteral("3 m"), tongue),
-                  QStringLiteral("a: 3 m"));
-        EXPECT_EQ(sentences_together(two, tongue), QStringLiteral("甲。 乙。"));
     }
 }
 
