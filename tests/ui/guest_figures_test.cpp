@@ -8,7 +8,6 @@
 #include "guest_screen_fixture.h"
 #include "ui/guest_screen/place_scene.h"
 #include "ui/guest_words/guest_measures.h"
-#include "ui/guest_words/guest_punctuation.h"
 
 namespace leadline::testing {
 namespace {
@@ -46,17 +45,6 @@ TEST(GuestFirstNames, AreNeverTheSame) {
                            QStringLiteral("Ben No."), QStringLiteral("Ida Lund"),
                            QStringLiteral("Ida Maria Lund"), ::testing::_, ::testing::_,
                            ::testing::_));
-}
-
-TEST(GuestPunctuation, AColonStandsAsTheLanguageWritesIt) {
-    const auto labelled = [](const char* tag) {
-        return leadline::labelled(QStringLiteral("a"), QStringLiteral("5"), GuestTongue::of(tag));
-    };
-    EXPECT_EQ(labelled("en"), QStringLiteral("a: 5"));
-    EXPECT_EQ(labelled("ar"), QStringLiteral("a: 5"));
-    EXPECT_EQ(labelled("fr"), QStringLiteral("a\u202F: 5"));
-    EXPECT_EQ(labelled("ja"), QStringLiteral("a\uFF1A5"));
-    EXPECT_EQ(labelled("zh-Hans"), QStringLiteral("a\uFF1A5"));
 }
 
 TEST(GuestFigures, TheStepOfClearingIsThatOfTheCard) {
@@ -103,7 +91,6 @@ TEST(GuestFigures, RoundLimitsToTheSafeSide) {
     EXPECT_EQ(plain(metric.signal_at(Bars(51.0))), "60 bar");
     EXPECT_EQ(plain(imperial.signal_at(Bars(50.0))), "750 psi");
     EXPECT_EQ(plain(metric.growth(1.61)), "×1.7");
-    EXPECT_EQ(plain(metric.factor(1.61)), "×1.6");
     EXPECT_EQ(plain(metric.minutes_at_most(Minutes(22.9))), "22 min");
     EXPECT_EQ(plain(metric.hours_at_least(Hours(12.1))), "13");
     EXPECT_EQ(plain(metric.share(0.5549)), "55 %");

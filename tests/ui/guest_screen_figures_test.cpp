@@ -7,6 +7,8 @@
 
 #include "guest_screen_fixture.h"
 #include "ui/guest_screen/place_scene.h"
+#include "ui/guest_words/isolates.h"
+#include "ui/guest_words/signal_words.h"
 
 namespace leadline::testing {
 namespace {
@@ -61,9 +63,8 @@ TEST_F(GuestScreenFigures, ShowsTheNumbersOfThePlan) {
     ears()->move_to(locks + 0.02);
     EXPECT_TRUE(ears()->trial().locked);
     EXPECT_THAT(text_of_page(), HasSubstr("every 0.5"));
-    const double ratio = demo.pressure_ratio;
     go_to(ScreenPage::breathe);
-    EXPECT_THAT(text_of_page(), HasSubstr("×" + QString::number(ratio, 'f', 1).toStdString() +
+    EXPECT_THAT(text_of_page(), HasSubstr("×" + QString::number(growth, 'f', 1).toStdString() +
                                           " the pressure at the top"));
     go_to(ScreenPage::ends);
     Bars highest(0.0);
@@ -72,6 +73,21 @@ TEST_F(GuestScreenFigures, ShowsTheNumbersOfThePlan) {
     }
     const double shown = std::ceil(highest.value() / 10.0 - 1e-6) * 10.0;
     EXPECT_THAT(text_of_page(), HasSubstr(QString::number(shown, 'f', 0).toStdString()));
+}
+
+TEST_F(GuestScreenFigures, PressureAndHeldBreathAreRoundedAlikeAndNeverDown) {
+    show("mountain-lake");
+    go_to(ScreenPage::breathe);
+    for (double depth = 0.5; depth <= 5.0; depth += 0.5) {
+        breath()->move_to(depth);
+        const BreathDemo& demo = breath()->demo();
+        ASSERT_NEAR(demo.pressure_ratio, demo.held_breath_growth, 1e-9);
+        const double up = std::ceil(demo.pressure_ratio * 10.0 - 1e-6) / 10.0;
+        const std::string shown = "×" + QString::number(up, 'f', 1).toStdString();
+        EXPECT_THAT(text_of_page(), HasSubstr(shown + " the pressure at the top")) << depth;
+        EXPECT_THAT(child<QLabel>(*screen_, "breath_lungs")->text().toStdString(), HasSubstr(shown))
+            << depth;
+    }
 }
 
 TEST_F(GuestScreenFigures, EarsAreTriedWithTheButtonsToo) {
@@ -260,6 +276,7 @@ TEST_F(GuestScreenFigures, TheHandsOfANumberStandWhereThePageBegins) {
         go_to(ScreenPage::numbers);
         const QWidget* view = screen_->view();
         std::vector<int> hands;
+        QString number;
         for (const PictureView* picture : view->findChildren<PictureView*>()) {
             const bool in_tile =
                 qobject_cast<const ScreenTile*>(picture->parentWidget()) != nullptr;
@@ -268,12 +285,44 @@ TEST_F(GuestScreenFigures, TheHandsOfANumberStandWhereThePageBegins) {
                 continue;
             }
             hands.push_back(picture->mapTo(view, QPoint(0, 0)).x());
+            number += picture->accessibleName();
         }
-        ASSERT_EQ(hands.size(), 3U) << language;
-        // From left to right in every language.
-        EXPECT_TRUE(std::is_sorted(hands.begin(), hands.end())) << language;
-        const bool at_right = hands.front() > view->width() / 2;
-        EXPECT_EQ(at_right, control().right_to_left()) << language;
+        ASSERT_EQ(number, QStringLiteral("120")) << language;
+        // The first sign where reading begins, the others after it: as on the sheet of pictures.
+        std::vector<int> arrows;
+        for (const QLabel* label : view->findChildren<QLabel*>()) {
+            if (!label->isVisibleTo(view) || !label->text().contains(arrow_to_next_sign)) continue;
+            arrows.push_back(label->mapTo(view, label->rect().center()).x());
+        }
+        if (control().right_to_left()) {
+            EXPECT_GT(hands.front(), view->width() / 2) << language;
+            ASSERT_EQ(arrows.size(), 2U) << language;
+            EXPECT_GT(hands[0], arrows[0]) << language;
+            EXPECT_GT(arrows[0], hands[1]) << language;
+            EXPECT_GT(hands[1], arrows[1]) << language;
+            EXPECT_GT(arrows[1], hands[2]) << language;
+        } else {
+            EXPECT_LT(hands.front(), view->width() / 2) << language;
+            EXPECT_TRUE(std::is_sorted(hands.begin(), hands.end())) << language;
+            EXPECT_TRUE(arrows.empty()) << language;
+        }
+    }
+}
+
+TEST_F(GuestScreenFigures, EveryLineRunsTheWayThePageIsRead) {
+    show("many-tongues");
+    // From one direction to the other and back: the words are there before the page turns around.
+    for (const char* language : {"ar", "en", "ar"}) {
+        control().set_language(language);
+        for (std::size_t k = 0; k < control().stops().size(); ++k) {
+            control().go_to(static_cast<int>(k));
+            for (const GuestLabel* label : screen_->view()->findChildren<GuestLabel*>()) {
+                if (!label->isVisibleTo(screen_->view()) || label->text().isEmpty()) continue;
+                EXPECT_EQ(label->text().isRightToLeft(), label->isRightToLeft())
+                    << language << ", page " << k << ": " << label->text().toStdString();
+                EXPECT_FALSE(label->accessibleName().contains(right_to_left_mark));
+            }
+        }
     }
 }
 

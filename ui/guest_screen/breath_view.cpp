@@ -143,7 +143,7 @@ void BreathView::show_numbers(double meters) {
     scene_->setAccessibleDescription(at);
     pressure_->setText(
         labelled(say(ScreenWord::pressure), figures.pressure(demo_.pressure), tongue()));
-    times_top_->setText(say(ScreenWord::times_top).arg(figures.factor(demo_.pressure_ratio)));
+    times_top_->setText(say(ScreenWord::times_top).arg(figures.growth(demo_.pressure_ratio)));
     scene_->set_balloon(demo_.balloon_width);
 
     balloon_.view->set_share(demo_.balloon_width);

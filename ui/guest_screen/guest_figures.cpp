@@ -122,11 +122,7 @@ QString GuestFigures::one_pressure(double pascals) const {
 }
 
 QString GuestFigures::growth(double factor) const {
-    return this->factor(up(factor, 0.1));
-}
-
-QString GuestFigures::factor(double factor) const {
-    return isolated(QChar(0x00D7) + number(factor, 1));
+    return isolated(QChar(0x00D7) + number(up(factor, 0.1), 1));
 }
 
 QString GuestFigures::share(double share) const {

@@ -37,10 +37,9 @@ public:
     [[nodiscard]] QString signal_at(Bars gauge) const;
     /// "1.31 bar", "19.0 psi".
     [[nodiscard]] QString pressure(Pascals pressure) const;
-    /// "×1.8" rounded up: how much a held breath grows.
+    /// "×1.8": how much a held breath grows, and how many times the pressure at the top it is: the
+    /// same number. Rounded up to a tenth, the safe side: never less than it is.
     [[nodiscard]] QString growth(double factor) const;
-    /// "×1.4": to the nearest tenth.
-    [[nodiscard]] QString factor(double factor) const;
     /// "55 %".
     [[nodiscard]] QString share(double share) const;
     /// Whole minutes, rounded down: "20 min".

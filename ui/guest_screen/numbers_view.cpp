@@ -36,11 +36,17 @@ NumbersView::NumbersView(GuestScreenControl& control, QWidget* parent)
     auto* asked = screen_row();
     asked->addWidget(ask_);
     asked->addWidget(title_, 1);
-    // The figures of a number stand from left to right in every language.
+    // The first sign stands where reading begins, as on the sheet of pictures.
     auto* sample = new QWidget(this);
-    sample->setLayoutDirection(Qt::LeftToRight);
     sample->setLayout(sample_);
     for (int k = 0; k < most_digits; ++k) {
+        if (k > 0) {
+            auto* arrow = new GuestLabel(TextRole::title, TextInk::ink, sample);
+            arrow->setWordWrap(false);
+            arrow->setText(QString(arrow_to_next_sign));
+            arrows_.push_back(arrow);
+            sample_->addWidget(arrow, 0, Qt::AlignVCenter);
+        }
         auto* picture = new PictureView(sample_ems, sample);
         sample_pictures_.push_back(picture);
         sample_->addWidget(picture);
@@ -82,6 +88,10 @@ void NumbersView::take_words() {
     for (int k = 0; k < most_digits; ++k) {
         PictureView* picture = sample_pictures_[static_cast<std::size_t>(k)];
         picture->setVisible(k < digits.size());
+        if (k > 0) {
+            arrows_[static_cast<std::size_t>(k - 1)]->setVisible(k < digits.size() &&
+                                                                 control().right_to_left());
+        }
         if (k >= digits.size()) continue;
         picture->set_picture(digit_picture(digits.at(k).digitValue()));
         picture->setAccessibleName(digits.mid(k, 1));

@@ -27,6 +27,7 @@ private:
     GuestLabel* how_;
     QHBoxLayout* sample_;
     std::vector<PictureView*> sample_pictures_;
+    std::vector<GuestLabel*> arrows_;  ///< one before each sign but the first
     GuestLabel* mixed_up_;
     PictureTile* thumb_;
     PictureTile* ring_;

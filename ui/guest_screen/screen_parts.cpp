@@ -8,6 +8,7 @@
 #include <QSvgRenderer>
 #include <algorithm>
 
+#include "ui/guest_words/isolates.h"
 #include "ui/guest_words/line_ends.h"
 
 namespace leadline {
@@ -77,10 +78,25 @@ GuestLabel::GuestLabel(TextRole role, TextInk ink, QWidget* parent)
 }
 
 void GuestLabel::setText(const QString& words) {
-    const QString shown = with_good_line_ends(words);
+    words_ = words;
+    show_words();
+}
+
+void GuestLabel::show_words() {
+    QString shown = with_good_line_ends(words_);
+    // QLabel takes the direction from the first letter outside isolates. Names and figures stand in
+    // isolates: a line of nothing else would run from left to right on every page.
+    if (!shown.isEmpty() && shown.isRightToLeft() != isRightToLeft()) {
+        shown.prepend(isRightToLeft() ? right_to_left_mark : left_to_right_mark);
+    }
     QLabel::setText(shown);
     // Read aloud as they were said.
-    setAccessibleName(shown == words ? QString() : words);
+    setAccessibleName(shown == words_ ? QString() : words_);
+}
+
+void GuestLabel::changeEvent(QEvent* event) {
+    QLabel::changeEvent(event);
+    if (event->type() == QEvent::LayoutDirectionChange) show_words();
 }
 
 void GuestLabel::set_scale(const TypeScale& scale) {

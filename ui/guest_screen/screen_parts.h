@@ -44,7 +44,8 @@ class GuestLabel : public QLabel, public ScaledPart {
     Q_OBJECT
 public:
     explicit GuestLabel(TextRole role, TextInk ink = TextInk::ink, QWidget* parent = nullptr);
-    /// Hides QLabel's: lines end between phrases, and a number keeps its unit.
+    /// Hides QLabel's: lines end between phrases, a number keeps its unit, and the text runs the
+    /// way the page is read, whatever stands first in it.
     void setText(const QString& words);
     void set_scale(const TypeScale& scale) override;
     void set_ink(TextInk ink);
@@ -52,8 +53,13 @@ public:
     void set_narrow() { narrow_ = true; }
     [[nodiscard]] QSize sizeHint() const override;
 
+protected:
+    void changeEvent(QEvent* event) override;
+
 private:
+    void show_words();
     void take_colour();
+    QString words_;
     bool narrow_ = false;
     TextRole role_;
     TextInk ink_;

@@ -12,4 +12,9 @@ inline constexpr QChar right_to_left_isolate(0x2067);
 inline constexpr QChar first_strong_isolate(0x2068);
 inline constexpr QChar pop_isolate(0x2069);
 
+// Letters without a shape at the front of a text that make all of it run their way.
+// Source: as above, 2.6 and 3.3.1 (rules P2 and P3).
+inline constexpr QChar left_to_right_mark(0x200E);
+inline constexpr QChar right_to_left_mark(0x200F);
+
 }  // namespace leadline

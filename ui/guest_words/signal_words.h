@@ -16,6 +16,9 @@ QString signal_caption(HandSignal hand_signal, const GuestTongue& tongue);
 QString signal_meaning(HandSignal hand_signal, const GuestTongue& tongue);
 /// How it is made: "A closed fist at the chest."
 QString signal_making(HandSignal hand_signal, const GuestTongue& tongue);
+/// Stands between the signs of a number where reading starts on the right: the first sign is the
+/// rightmost, and nobody takes 120 for 021.
+inline constexpr QChar arrow_to_next_sign(0x2190);
 
 /// The picture of a skill, a resource: ":/leadline/skills/clear-mask.svg".
 QString skill_picture(Skill skill);

@@ -116,10 +116,10 @@ GuestTexts numbers_shown(const PictureTongues& tongues, UnitSystem units) {
     for (const QChar digit : number) signs << QString(digit);
     return tongues.texts([&](const GuestTongue& tongue) {
         const QString unit = card_word(metric ? CardWord::bar : CardWord::psi, tongue);
-        // Where reading starts on the right, arrows leave no doubt about which sign comes first.
+        const QString arrow = QStringLiteral(" %1 ").arg(arrow_to_next_sign);
         const QString joined =
             tongue.language().right_to_left
-                ? right_to_left_isolate + signs.join(QStringLiteral(" ← ")) + pop_isolate
+                ? right_to_left_isolate + signs.join(arrow) + pop_isolate
                 : isolated(signs.join(QStringLiteral(" – ")));
         const QString whole = number_with_unit(number, unit);
         return picture_word(PictureWord::numbers_shown, tongue)
