@@ -57,6 +57,28 @@ protected:
     std::unique_ptr<BriefingTab> tab_;
 };
 
+TEST_F(BriefingSheetsTest, ALongNameIsNeverCutWithinALetter) {
+    // At every place where the cut may fall, one half of a letter of two.
+    for (int before = 0; before < 4; ++before) {
+        const std::string name = [&] {
+            std::string all(static_cast<std::size_t>(before), 'a');
+            for (int k = 0; k < 40; ++k) all += "\U0001F30A";
+            return all;
+        }();
+        ASSERT_TRUE(document_
+                        .edit(QStringLiteral("x"),
+                              [&](Session& session) { session.guests[0].name = name; })
+                        .has_value());
+        auto* list = child<QListWidget>(*tab_, "card_list");
+        list->setCurrentRow(0);
+        for (const QString& text :
+             {list->item(0)->text(), child<QLabel>(*tab_, "card_editor_who")->text()}) {
+            EXPECT_TRUE(text.contains(QChar(0x2026))) << text.toStdString();
+            EXPECT_TRUE(text.isValidUtf16()) << before << ": " << text.toStdString();
+        }
+    }
+}
+
 TEST_F(BriefingSheetsTest, EverySheetIsAClickAway) {
     const std::pair<const char*, const char*> sheets[] = {
         {"sheet_beach", "Heads, air, log"},       {"sheet_skills", "What each is for"},

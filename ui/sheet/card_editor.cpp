@@ -9,6 +9,7 @@
 
 #include "ui/document/session_document.h"
 #include "ui/guest_words/guest_language.h"
+#include "ui/guest_words/typed_text.h"
 #include "ui/sheet/card_language.h"
 #include "ui/sheet/sheet_words.h"
 #include "ui/widgets/wheel_guard.h"
@@ -155,10 +156,7 @@ void CardEditor::refresh() {
         return;
     }
     if (chosen_guests.size() == 1) {
-        QString name = one_line(chosen_guests.front()->name);
-        if (name.size() > longest_name_edited) {
-            name = name.left(longest_name_edited - 1) + QChar(0x2026);
-        }
+        const QString name = beginning(one_line(chosen_guests.front()->name), longest_name_edited);
         who_->setText(tr("Card of %1").arg(name));
     } else {
         who_->setText(tr("Cards of %n guests", nullptr, static_cast<int>(chosen_guests.size())));

@@ -2,6 +2,7 @@
 #include "ui/sheet/card_list.h"
 
 #include "ui/document/session_document.h"
+#include "ui/guest_words/typed_text.h"
 #include "ui/sheet/card_language.h"
 #include "ui/sheet/cards.h"
 #include "ui/widgets/theme.h"
@@ -12,6 +13,7 @@ namespace leadline {
 namespace {
 
 constexpr int guest_role = Qt::UserRole + 1;
+constexpr int longest_name_listed = 60;
 
 GuestId guest_of(const QListWidgetItem* entry) {
     return GuestId(entry != nullptr ? entry->data(guest_role).toString().toStdString()
@@ -51,8 +53,7 @@ void CardList::refresh() {
         entry.setData(guest_role, QString::fromStdString(guest.id.text));
         entry.setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
         entry.setCheckState(left_out_.contains(guest.id) ? Qt::Unchecked : Qt::Checked);
-        const QString shown = shown_name.size() > 60 ? shown_name.left(59) + QChar(0x2026)
-                                                     : shown_name;
+        const QString shown = beginning(shown_name, longest_name_listed);
         const QString language = card_languages_in_brief(guest);
         if (stops.empty()) {
             entry.setText(QString(shown + u'\n' + tr("Ready · %1", "language").arg(language)));
