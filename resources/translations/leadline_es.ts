@@ -5309,11 +5309,11 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     </message>
     <message>
         <source>as planned</source>
-        <translation>como estaba previsto</translation>
+        <translation>según el plan</translation>
     </message>
     <message>
         <source>%1, least</source>
-        <translation>%1, el que menos</translation>
+        <translation>%1, mínimo</translation>
     </message>
     <message>
         <source>not yet known</source>
@@ -5354,8 +5354,7 @@ Estimaciones para planificar, del lado de más aire gastado. Deciden el manómet
     <message>
         <source>Ear
 trouble</source>
-        <translation>Problemas
-de oídos</translation>
+        <translation>Oídos</translation>
     </message>
     <message>
         <source>Breathed,
@@ -5366,8 +5365,8 @@ plan → real</translation>
     <message>
         <source>Than
 planned</source>
-        <translation>Frente a
-lo previsto</translation>
+        <translation>Frente
+al plan</translation>
     </message>
     <message>
         <source>Planned
@@ -5377,12 +5376,13 @@ previsto</translation>
     </message>
     <message>
         <source>Deepest</source>
-        <translation>Máxima</translation>
+        <translation>Prof.
+máx.</translation>
     </message>
     <message>
         <source>Mean
 depth</source>
-        <translation>Profundidad
+        <translation>Prof.
 media</translation>
     </message>
     <message>

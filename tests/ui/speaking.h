@@ -27,6 +27,7 @@ public:
     Speaking& operator=(const Speaking&) = delete;
 };
 
+/// The languages the window is offered in.
 inline std::vector<std::string> offered_tags() {
     std::vector<std::string> tags;
     for (const WindowLanguage& language : window_languages()) {

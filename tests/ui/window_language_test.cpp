@@ -315,15 +315,6 @@ TEST_P(InEachLanguage, AltKeysHaveOneOwnerAndNothingIsCutOff) {
     judge_dialog(passphrase);
 }
 
-TEST_P(InEachLanguage, TheWindowFitsASmallScreen) {
-    for (const char* name : {"harbour-morning", "finished-dive"}) {
-        ASSERT_TRUE(window_->open_file(sample_path(name)));
-        QCoreApplication::processEvents();
-        EXPECT_LE(window_->minimumSizeHint().width(), 1600 * 2 / 3)
-            << name << ": 1600 px at 150 %";
-    }
-}
-
 TEST_P(InEachLanguage, KeysAndDatesStayWhatTheProgramUnderstands) {
     const char* format = "ddd d MMM yyyy";
     for (const char* part : {"ddd", "d", "MMM", "yyyy"}) {
@@ -336,17 +327,6 @@ TEST_P(InEachLanguage, KeysAndDatesStayWhatTheProgramUnderstands) {
          {"Ctrl+Shift+S", "Ctrl+Shift+O", "Ctrl+Shift+G", "Ctrl+Shift+R", "Ctrl+Y"}) {
         const QString translated = QApplication::translate("leadline::WindowActions", keys);
         EXPECT_EQ(QKeySequence(translated), QKeySequence(QString::fromLatin1(keys))) << keys;
-    }
-}
-
-TEST_P(InEachLanguage, TheWindowFitsASmallScreenWithLargeType) {
-    ASSERT_TRUE(window_->open_file(sample_path("salt-cove")));
-    const QSize room(960, 560);  // 1440 x 900 at 150 %, less a title bar
-    window_->resize(room);
-    for (int tab = 0; tab < window_->tabs()->count(); ++tab) {
-        window_->tabs()->setCurrentIndex(tab);
-        QCoreApplication::processEvents();
-        EXPECT_EQ(window_->size(), room) << "tab " << tab + 1;
     }
 }
 

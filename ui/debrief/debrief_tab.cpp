@@ -11,6 +11,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QSpinBox>
 #include <QSplitter>
@@ -248,6 +249,11 @@ QWidget* DebriefTab::build_log() {
     table_->horizontalHeader()->setHighlightSections(false);
     table_->setWordWrap(false);
     table_->setFrameShape(QFrame::NoFrame);
+    // On a small screen the page scrolls before the guests are gone from it.
+    constexpr int fewest_rows = 4;
+    table_->setMinimumHeight(table_->horizontalHeader()->sizeHint().height() +
+                             fewest_rows * table_->verticalHeader()->defaultSectionSize() +
+                             table_->horizontalScrollBar()->sizeHint().height() + 4);
     connect(use_one_, &QPushButton::clicked, this, [this] { use_measured(false); });
     connect(use_all_, &QPushButton::clicked, this, [this] { use_measured(true); });
     connect(table_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] {

@@ -2,6 +2,7 @@
 #include "ui/gas/air_page.h"
 
 #include <QBoxLayout>
+#include <QEvent>
 #include <QHeaderView>
 #include <QItemSelectionModel>
 #include <QLabel>
@@ -119,6 +120,10 @@ void AirPage::set_up_table() {
     header->setSectionResizeMode(QHeaderView::ResizeToContents);
     header->setMaximumSectionSize(fontMetrics().averageCharWidth() * 30);
     header->setHighlightSections(false);
+    connect(header, &QHeaderView::sectionResized, this, [this](int column) {
+        if (column != GuestGasModel::name_column) fit_names();
+    });
+    table_->viewport()->installEventFilter(this);
     // The page scrolls only when even the least heights do not fit.
     table_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
 }
@@ -136,6 +141,7 @@ void AirPage::refresh() {
     const bool one_group = document_.session().groups.size() < 2 || !proxy_->group().empty();
     table_->setColumnHidden(GuestGasModel::group_column, one_group);
     fit_table();
+    fit_names();
     refresh_chart();
 }
 
@@ -147,6 +153,30 @@ void AirPage::fit_table() {
     const int line = fontMetrics().height() + 12;
     table_->setMinimumHeight(table_->horizontalHeader()->sizeHint().height() + rows * line +
                              table_->horizontalScrollBar()->sizeHint().height() + 4);
+}
+
+bool AirPage::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == table_->viewport() && event->type() == QEvent::Resize) fit_names();
+    return QWidget::eventFilter(watched, event);
+}
+
+/// Names leave the figures up to the turn in sight, but keep what tells one from another.
+void AirPage::fit_names() {
+    constexpr int least_letters = 16;
+    QHeaderView* header = table_->horizontalHeader();
+    if (header->count() == 0) return;
+    header->setSectionResizeMode(GuestGasModel::name_column, QHeaderView::Fixed);
+    int figures = 0;
+    for (int column = GuestGasModel::group_column; column <= GuestGasModel::turn_column; ++column) {
+        figures += header->sectionSize(column);
+    }
+    const QAbstractItemView& view = *table_;  // a table hides what the view tells
+    const int whole = std::max(view.sizeHintForColumn(GuestGasModel::name_column),
+                               header->sectionSizeHint(GuestGasModel::name_column));
+    const int room = std::max(table_->viewport()->width() - figures,
+                              fontMetrics().averageCharWidth() * least_letters);
+    header->resizeSection(GuestGasModel::name_column,
+                          std::min({whole + 1, room, header->maximumSectionSize()}));
 }
 
 void AirPage::showEvent(QShowEvent* event) {

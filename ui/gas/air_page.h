@@ -35,11 +35,13 @@ public:
 protected:
     void showEvent(QShowEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void set_up_table();
     void refresh_chart();
     void fit_table();
+    void fit_names();
     void selected_row_changed();
     void show_refusal(const QString& message);
 

@@ -14,6 +14,7 @@
 #include <QTabWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/files/session_file.h"
 #include "core/files/text_file.h"
@@ -37,6 +38,18 @@ namespace leadline {
 namespace {
 
 constexpr int findings_width = 300;
+constexpr int findings_letters = 34;  // the least width at which their sentences read well
+
+/// A page that scrolls where the screen is smaller than the page needs.
+QScrollArea* scrolling_page(QWidget* page) {
+    auto* area = new QScrollArea;
+    area->setObjectName(page->objectName() + QStringLiteral("_page"));
+    area->setFrameShape(QFrame::NoFrame);
+    area->setWidgetResizable(true);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setWidget(page);
+    return area;
+}
 
 /// The tab on which a finding can be put right.
 MainWindow::Tab tab_for(const Finding& finding) {
@@ -98,28 +111,25 @@ MainWindow::MainWindow(SessionDocument& document, RecordKeeper& keeper, QWidget*
     build_message_line();
 
     auto* line = new SessionLine(document_, this);
+    // Only the tabs' pages scroll on a small screen: the findings stay in sight beside them.
+    findings_->setMinimumWidth(std::max(findings_->minimumSizeHint().width(),
+                                        fontMetrics().averageCharWidth() * findings_letters));
     auto* splitter = new QSplitter(this);
+    splitter->setObjectName(QStringLiteral("work"));
     splitter->addWidget(tabs_);
     splitter->addWidget(findings_);
     splitter->setStretchFactor(0, 1);
     splitter->setStretchFactor(1, 0);
     splitter->setSizes({1000, findings_width});
-    splitter->setChildrenCollapsible(true);
-    // A small screen with large type has room for less than the tabs need: then they scroll, and
-    // nothing lies beyond the screen's edge.
-    auto* area = new QScrollArea(this);
-    area->setObjectName(QStringLiteral("work_area"));
-    area->setFrameShape(QFrame::NoFrame);
-    area->setWidgetResizable(true);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setWidget(splitter);
+    splitter->setCollapsible(0, false);
+    splitter->setCollapsible(1, true);
     auto* central = new QWidget(this);
     auto* layout = new QVBoxLayout(central);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addWidget(notice_);
     layout->addWidget(line);
-    layout->addWidget(area, 1);
+    layout->addWidget(splitter, 1);
     layout->addWidget(message_line_);
     setCentralWidget(central);
     new WindowActions(*this);
@@ -127,7 +137,11 @@ MainWindow::MainWindow(SessionDocument& document, RecordKeeper& keeper, QWidget*
     connect(vault, &VaultActions::said, this,
             [this](const QString& text) { show_message(text, Severity::note); });
 
-    connect(line, &SessionLine::findings_requested, findings_, &FindingsPanel::focus_list);
+    connect(line, &SessionLine::findings_requested, this, [this, splitter] {
+        // Somebody may have folded them away.
+        if (splitter->sizes().back() == 0) splitter->setSizes({1000, findings_width});
+        findings_->focus_list();
+    });
     connect(findings_, &FindingsPanel::subject_requested, this, &MainWindow::show_finding);
     connect(&document_, &SessionDocument::refused, this,
             [this](const QString& text) { show_message(text, Severity::stop); });
@@ -164,11 +178,12 @@ void MainWindow::build_tabs() {
     gas_ = new GasTab(document_, this);
     briefing_ = new BriefingTab(document_, this);
     debrief_ = new DebriefTab(document_, this);
-    tabs_->addTab(roster_, tr("&1 Roster"));
+    // Site and gas have areas of their own that scroll.
+    tabs_->addTab(scrolling_page(roster_), tr("&1 Roster"));
     tabs_->addTab(site_, tr("&2 Site"));
     tabs_->addTab(gas_, tr("&3 Gas"));
-    tabs_->addTab(briefing_, tr("&4 Briefing Sheet"));
-    tabs_->addTab(debrief_, tr("&5 Debrief"));
+    tabs_->addTab(scrolling_page(briefing_), tr("&4 Briefing Sheet"));
+    tabs_->addTab(scrolling_page(debrief_), tr("&5 Debrief"));
     roster_->set_health_access(health_);
     roster_->set_guest_finder([this](const QString& text) { return keeper_.find_guests(text); });
     if (keeper_.has_database()) {
