@@ -101,7 +101,7 @@ TEST_P(SmallScreen, TheReadinessBringsFoldedFindingsBack) {
     show_sample("finished-dive", large_type, MainWindow::roster_tab);
     const auto* list = child<QListView>(*window_, "findings_list");
     fold_findings();
-    EXPECT_FALSE(list->isVisible());
+    EXPECT_FALSE(is_in_sight(*list, list->rect()));
     QTest::mouseClick(child<QPushButton>(*window_, "session_readiness"), Qt::LeftButton);
     QCoreApplication::processEvents();
     EXPECT_TRUE(is_in_sight(*list, list->rect()));

@@ -26,7 +26,7 @@
 namespace leadline {
 namespace {
 
-constexpr int side_width = 344;
+constexpr int side_width = 350;
 constexpr int least_list_height = 110;
 
 /// Fills a box anew and keeps what was chosen where it is still there.
