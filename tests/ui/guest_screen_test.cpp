@@ -196,15 +196,15 @@ TEST_F(GuestScreenFlow, ReadsFromRightToLeft) {
     auto* back = child<QPushButton>(*screen_, "screen_back");
     auto* next = child<QPushButton>(*screen_, "screen_next");
     EXPECT_GT(back->x(), next->x());
-    // The figures of a number keep their order.
+    // The signs of a number follow one another from where reading begins, as on the sheet.
     go_to(ScreenPage::numbers);
     const auto digits = screen_->view()->findChildren<PictureView*>();
-    int at = -1;
+    int at = screen_->view()->width();
     for (const char* name : {"number-1.svg", "number-2.svg"}) {
         for (const PictureView* picture : digits) {
             if (!picture->picture().endsWith(QLatin1String(name)) || picture->width() < 60)
                 continue;
-            EXPECT_GT(picture->mapTo(screen_->view(), QPoint()).x(), at);
+            EXPECT_LT(picture->mapTo(screen_->view(), QPoint()).x(), at);
             at = picture->mapTo(screen_->view(), QPoint()).x();
             break;
         }
